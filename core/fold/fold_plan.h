@@ -1,0 +1,67 @@
+#pragma once
+
+// FoldPlan: where the folds of one length lie and which way each turns.
+//
+// lines are the fold lines across, in x from the left edge of the flat cloth,
+// ascending, each strictly inside the width. They part the cloth into
+// lines.size() + 1 legs, numbered from the left; neighbouring legs lie face to
+// face or back to back, so every second leg lies mirrored and face down.
+// levels[i] is the place of leg i in the stack, 0 on the table; it is a
+// permutation. The leg at level 0 lies face up and unmirrored.
+// end_to_end: besides, the free end is folded back over the whole, so that the
+// cut ends meet: one fold line across the roll at half the length.
+//
+// The ways are names for members of this family:
+//   open                  no line
+//   selvedge to selvedge  one line at half the width
+//   off-centre            one line, the far part single
+//   both edges in         two lines, the flaps on top, not overlapping
+//   fan of n              n − 1 lines, n legs to and fro; n = 3: in thirds
+//   quarters              a fan of 4 made by folding double twice
+//
+// Example: 1500 mm selvedge to selvedge: lines {750 mm}, levels {1, 0}: the
+// left half is folded over onto the right half.
+
+#include <string>
+#include <vector>
+
+#include "measure/length.h"
+
+namespace foldyard {
+
+enum class FoldKind { open, selvedge_to_selvedge, off_centre, both_edges_in, fan, quarters };
+
+// A way of folding, before positions are known. legs is 1, 2, 2, 3, n, 4.
+struct FoldWay {
+  FoldKind kind = FoldKind::open;
+  int legs = 1;
+  bool end_to_end = false;
+  // plain: at the symmetric position, as people fold without measuring.
+  // Else the positions are searched. Open and selvedge to selvedge have only
+  // the one position and are always plain.
+  bool plain = true;
+  auto operator<=>(const FoldWay&) const = default;
+};
+
+struct FoldPlan {
+  FoldWay way;
+  std::vector<Length> lines;
+  std::vector<int> levels{0};
+  bool operator==(const FoldPlan&) const = default;
+};
+
+// In words: "in thirds, end to end", "fan of 5", "both edges in, edges meeting".
+std::string way_name(const FoldWay& way);
+// For command lines and files: "thirds", "fan-5", "both-edges-in+end-to-end",
+// "thirds-plain". way_from_key refuses an unknown key by returning false.
+std::string way_key(const FoldWay& way);
+bool way_from_key(const std::string& key, FoldWay& way);
+
+// How often the cloth is turned over by hand: quarters 2, fan of n n − 1.
+int folds_made(const FoldWay& way);
+// The most plies that lie on one place: legs (both edges in: 2), doubled end to end.
+int most_plies(const FoldWay& way);
+// The ways in the order of the comparison; fans up to `longest_fan` legs.
+std::vector<FoldWay> all_ways(int longest_fan);
+
+}  // namespace foldyard

@@ -1,0 +1,32 @@
+#pragma once
+
+// The doors to planning. Both are pure: same job, same answer, on any machine.
+//
+// plan_roll: the best plan of one roll under one way for one aim. It is
+// refused, with the reason, where the way is not allowed (one-way cloth end to
+// end, too many plies for the cutter, folded cloth deeper than the table) or
+// yields nothing.
+// compare_ways: all ways of all_ways(job.longest_fan), ranked.
+// Every plan given out has passed inspect_plan; a plan that does not is
+// refused with what the inspector found (a fault of the program, shown).
+//
+// REQUIRES the invariants of Job, 0 ≤ roll < job.rolls.size().
+
+#include "job/job.h"
+#include "job/plan.h"
+#include "measure/result.h"
+
+namespace foldyard {
+
+// What a search may spend, counted in steps, not time, so that the answer is
+// the same everywhere. A search that would need more works on fewer places
+// and says by its bound what that may have cost.
+struct SearchBudget {
+  std::int64_t steps = 400'000'000;
+};
+
+Result<Plan> plan_roll(const Job& job, int roll, const FoldWay& way, Aim aim,
+                       const SearchBudget& budget = {});
+Comparison compare_ways(const Job& job, int roll, Aim aim, const SearchBudget& budget = {});
+
+}  // namespace foldyard
