@@ -1,0 +1,20 @@
+#pragma once
+
+// The cautions for the cutter: what stands beside every plan, on paper and on
+// the command line, each one sentence. They are reminders, not instructions:
+// the machine's manual, local rules and trained people come first, and the
+// first of them says so.
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "job/job.h"
+
+namespace foldyard {
+
+const std::vector<std::string_view>& cautions();
+// The rated height of this job's cutter and what it means for a stack.
+std::string height_caution(const Job& job);
+
+}  // namespace foldyard

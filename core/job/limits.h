@@ -1,0 +1,57 @@
+#pragma once
+
+// The limits of a job, both ends included; docs/job-file.md lists them and the
+// tests try both sides of each. They keep every sum of a plan within 64 bits.
+
+#include <cstddef>
+#include <string_view>
+
+#include "measure/length.h"
+
+namespace foldyard {
+
+struct LengthLimit {
+  Length least;
+  Length most;
+  std::string_view in_words;
+};
+
+struct NumberLimit {
+  std::int64_t least = 0;
+  std::int64_t most = 0;
+};
+
+namespace limits {
+
+inline constexpr std::size_t kMostRolls = 200;
+inline constexpr std::size_t kMostPanels = 50;
+inline constexpr std::size_t kLongestName = 80;  // characters
+
+inline constexpr LengthLimit kRollWidth{Length::mm(10), Length::mm(10'000), "1 cm to 10 m"};
+inline constexpr LengthLimit kSelvedge{Length::mm(0), Length::mm(1'000), "0 cm to 1 m"};
+inline constexpr LengthLimit kThickness{Length::units(16), Length::mm(50), "0.05 mm to 50 mm"};
+inline constexpr LengthLimit kRollLength{Length::mm(10), kLongest, "1 cm to 1 km (1000 m)"};
+inline constexpr LengthLimit kPanelAcross{Length::mm(5), Length::mm(10'000), "5 mm to 10 m"};
+inline constexpr LengthLimit kPanelAlong{Length::mm(5), kLongest, "5 mm to 1 km (1000 m)"};
+inline constexpr LengthLimit kTableLength{Length::mm(100), kLongest, "10 cm to 1 km (1000 m)"};
+inline constexpr LengthLimit kTableDepth{Length::mm(100), Length::mm(10'000), "10 cm to 10 m"};
+inline constexpr LengthLimit kReach{Length::mm(100), Length::mm(10'000), "10 cm to 10 m"};
+inline constexpr LengthLimit kCutterHeight{Length::mm(1), Length::mm(500), "1 mm to 50 cm"};
+inline constexpr LengthLimit kSquaring{Length::mm(0), Length::mm(10'000), "0 cm to 10 m"};
+inline constexpr LengthLimit kAllowance{Length::mm(0), Length::mm(1'000), "0 cm to 1 m"};
+inline constexpr LengthLimit kFoldTrim{Length::units(32), Length::mm(100), "0.1 mm to 10 cm"};
+inline constexpr LengthLimit kKeep{Length::mm(5), kLongest, "5 mm to 1 km (1000 m)"};
+
+inline constexpr NumberLimit kMostPlies{1, 200};
+inline constexpr NumberLimit kLongestFan{3, 12};
+inline constexpr NumberLimit kAllowancePercent{0, 100};
+inline constexpr NumberLimit kStepMs{0, 900'000};          // 15 min
+inline constexpr NumberLimit kMsPerMetre{0, 600'000};      // 10 min a metre
+inline constexpr NumberLimit kPanelWorth{1, 1'000'000'000};  // 0.0001 to 100 000
+inline constexpr NumberLimit kRate{0, 100'000'000};          // 0 to 10 000 an hour
+
+// Of the smallest panel, by area, on one roll.
+inline constexpr std::int64_t kMostPanelsOnRoll = 1'000'000;
+
+}  // namespace limits
+}  // namespace foldyard
