@@ -6,7 +6,7 @@
 // −1: each leg is moved or mirrored onto the folded axis, which starts at 0.
 // The folded cloth is the product of the map across (x → u) and the map along
 // (y → v). Every leg end is a selvedge or cut end, or a fold edge joining it
-// to its neighbour.
+// to its neighbour. The leg at level 0 has slope +1; slopes alternate.
 //
 // Properties (tested): unfold(fold(x)) covers the cloth once; the flat sizes
 // of places_of(span) over a partition of the folded axis add up to the cloth.
@@ -68,6 +68,8 @@ struct FoldMap {
   AxisMap along;
 };
 
+// Along, end to end puts one fold line at half the length (rounded down to a
+// unit). REQUIRES length of at least 2 units where the plan is end to end.
 FoldMap fold_map(const FoldPlan& plan, Length width, Length length);
 
 }  // namespace foldyard

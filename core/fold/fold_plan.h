@@ -12,12 +12,15 @@
 // cut ends meet: one fold line across the roll at half the length.
 //
 // The ways are names for members of this family:
-//   open                  no line
-//   selvedge to selvedge  one line at half the width
-//   off-centre            one line, the far part single
-//   both edges in         two lines, the flaps on top, not overlapping
-//   fan of n              n − 1 lines, n legs to and fro; n = 3: in thirds
-//   quarters              a fan of 4 made by folding double twice
+//   way                   lines                            levels
+//   open                  none                             0
+//   selvedge to selvedge  one at half the width            1 0
+//   off-centre            one, the far part single         1 0
+//   both edges in         two, flaps on top, not overlapping  1 0 2
+//   fan of n              n − 1, to and fro; 3: in thirds  0 1 … n−1
+//   quarters              three, folded double twice       1 2 3 0
+// A fan of 4 lays the same places over each other as quarters but takes three
+// folds instead of two, so it is not a way of its own.
 //
 // Example: 1500 mm selvedge to selvedge: lines {750 mm}, levels {1, 0}: the
 // left half is folded over onto the right half.
@@ -38,7 +41,8 @@ struct FoldWay {
   bool end_to_end = false;
   // plain: at the symmetric position, as people fold without measuring.
   // Else the positions are searched. Open and selvedge to selvedge have only
-  // the one position and are always plain.
+  // the one position and are always plain; off-centre has no plain form, since
+  // that would be selvedge to selvedge.
   bool plain = true;
   auto operator<=>(const FoldWay&) const = default;
 };
@@ -50,10 +54,15 @@ struct FoldPlan {
   bool operator==(const FoldPlan&) const = default;
 };
 
-// In words: "in thirds, end to end", "fan of 5", "both edges in, edges meeting".
+// The most legs a fan may have.
+inline constexpr int kLongestFan = 99;
+
+// In words: "in thirds, end to end", "fan of 5", "both edges in, edges meeting",
+// "in thirds, equal legs". The last two are plain ways.
 std::string way_name(const FoldWay& way);
 // For command lines and files: "thirds", "fan-5", "both-edges-in+end-to-end",
-// "thirds-plain". way_from_key refuses an unknown key by returning false.
+// "thirds-plain". Every way has one key; way_from_key reads just these, and for
+// any other text returns false and leaves `way` as it was.
 std::string way_key(const FoldWay& way);
 bool way_from_key(const std::string& key, FoldWay& way);
 
@@ -61,7 +70,10 @@ bool way_from_key(const std::string& key, FoldWay& way);
 int folds_made(const FoldWay& way);
 // The most plies that lie on one place: legs (both edges in: 2), doubled end to end.
 int most_plies(const FoldWay& way);
-// The ways in the order of the comparison; fans up to `longest_fan` legs.
+// The ways in the order of the comparison: open, selvedge to selvedge,
+// off-centre, both edges in, thirds, quarters, fans of 5 … `longest_fan`, where
+// both positions exist the plain one first; then all of them end to end.
+// REQUIRES longest_fan ≤ kLongestFan.
 std::vector<FoldWay> all_ways(int longest_fan);
 
 }  // namespace foldyard
