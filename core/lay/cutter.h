@@ -10,7 +10,7 @@
 //
 // Example: height 25 mm, cloth 1.2 mm, 4 plies a length: 25 / 4.8 = 5 lengths.
 
-#include <string>
+#include <cstdint>
 
 #include "measure/length.h"
 
@@ -31,6 +31,7 @@ struct Table {
 };
 
 // How many folded lengths may lie in one lift; 0 if not even one.
+// REQUIRES thickness > 0, plies ≥ 1.
 std::int64_t lengths_per_lift(const Cutter& cutter, Length thickness, int plies);
 // The deepest folded length that fits the table and can be reached.
 Length deepest_fold(const Table& table);
