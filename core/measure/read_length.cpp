@@ -6,11 +6,11 @@
 namespace foldyard {
 namespace {
 
-// whole + part / parts.
+// whole + above / below its fraction line.
 struct Number {
   std::int64_t whole = 0;
-  std::int64_t part = 0;
-  std::int64_t parts = 1;
+  std::int64_t above = 0;
+  std::int64_t below = 1;
 };
 
 struct UnitSpelling {
@@ -33,8 +33,8 @@ constexpr UnitSpelling kUnits[] = {
 
 struct FractionSign {
   std::string_view text;
-  std::int64_t part;
-  std::int64_t parts;
+  std::int64_t above;
+  std::int64_t below;
 };
 
 constexpr FractionSign kFractions[] = {
@@ -127,15 +127,15 @@ Result<Number> read_decimals(std::string_view& rest, std::int64_t whole, bool co
   while (digits.ends_with('0')) digits.remove_suffix(1);
   if (digits.size() > kMostDecimals) return not_exact();
   Number number{whole, number_of(digits), 1};
-  for (std::size_t i = 0; i < digits.size(); ++i) number.parts *= 10;
+  for (std::size_t i = 0; i < digits.size(); ++i) number.below *= 10;
   return number;
 }
 
 bool take_fraction_sign(std::string_view& rest, Number& number) {
   for (const FractionSign& sign : kFractions) {
     if (!take(rest, sign.text)) continue;
-    number.part = sign.part;
-    number.parts = sign.parts;
+    number.above = sign.above;
+    number.below = sign.below;
     return true;
   }
   return false;
@@ -143,16 +143,16 @@ bool take_fraction_sign(std::string_view& rest, Number& number) {
 
 // The rest of a fraction after its upper number.
 Result<Number> read_fraction(std::string_view& rest, std::int64_t whole, std::string_view upper) {
-  const Result<std::int64_t> part = whole_number(upper);
+  const Result<std::int64_t> above = whole_number(upper);
   const std::string_view lower_digits = take_while(rest, is_digit);
   if (lower_digits.empty()) return problem("a number is missing under the fraction line");
-  const Result<std::int64_t> parts = whole_number(lower_digits);
-  if (!part || !parts) return not_exact();
-  if (*parts == 0) return problem("a fraction cannot have 0 below its line");
-  if (whole > 0 && *part >= *parts) {
+  const Result<std::int64_t> below = whole_number(lower_digits);
+  if (!above || !below) return not_exact();
+  if (*below == 0) return problem("a fraction cannot have 0 below its line");
+  if (whole > 0 && *above >= *below) {
     return problem("a fraction after a whole number must be less than one");
   }
-  return Number{whole, *part, *parts};
+  return Number{whole, *above, *below};
 }
 
 // A fraction that may follow a whole number: "17 3/4", "17¾".
@@ -212,9 +212,9 @@ Result<std::int64_t> read_unit(std::string_view& rest) {
 }
 
 Result<Length> length_of(const Number& number, std::int64_t unit) {
-  const std::int64_t part = number.part * unit;
-  if (part % number.parts != 0) return not_exact();
-  const Length length = Length::units(number.whole * unit + part / number.parts);
+  const std::int64_t above = number.above * unit;
+  if (above % number.below != 0) return not_exact();
+  const Length length = Length::units(number.whole * unit + above / number.below);
   if (length > kLongest) return too_long();
   return length;
 }
