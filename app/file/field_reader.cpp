@@ -1,0 +1,154 @@
+#include "file/field_reader.h"
+
+#include <charconv>
+#include <limits>
+
+#include "job/decimal.h"
+#include "measure/read_length.h"
+
+namespace foldyard {
+namespace {
+
+std::string kind_of(const QJsonValue& value) {
+  switch (value.type()) {
+    case QJsonValue::Null: return "null";
+    case QJsonValue::Bool: return "true or false";
+    case QJsonValue::Double: return "a number";
+    case QJsonValue::String: return "a text";
+    case QJsonValue::Array: return "a list";
+    default: return "an object";
+  }
+}
+
+// The shortest text that reads back to the number, without an exponent.
+std::string number_text(double number) {
+  char buffer[400];
+  const auto end =
+      std::to_chars(buffer, buffer + sizeof buffer, number, std::chars_format::fixed).ptr;
+  return std::string(buffer, end);
+}
+
+std::string shown(const std::string& text) {
+  if (text.size() <= 40) return text;
+  std::size_t end = 12;
+  while ((text[end] & 0xC0) == 0x80) --end;  // not within a character
+  return text.substr(0, end) + "…";
+}
+
+}  // namespace
+
+FieldReader::FieldReader(QJsonObject object, std::string path, std::optional<Problem>& fault)
+    : object_(std::move(object)), path_(std::move(path)), fault_(&fault) {}
+
+bool FieldReader::is_absent(const char* key) const { return fault_->has_value() || !has(key); }
+
+void FieldReader::refuse(const char* key, const std::string& what, const std::string& next) {
+  if (!*fault_) *fault_ = Problem{path_ + key, what, next};
+}
+
+void FieldReader::only(const QStringList& known) {
+  for (const QString& key : object_.keys()) {
+    if (known.contains(key)) continue;
+    refuse(key.left(40).toUtf8().constData(), "no such field is known",
+           "use one of " + known.join(QStringLiteral(", ")).toStdString() + ", or leave it out");
+  }
+}
+
+void FieldReader::need(const char* key, const std::string& next) {
+  if (!has(key)) refuse(key, "the field is missing", next);
+}
+
+std::string FieldReader::text(const char* key, const std::string& fallback) {
+  if (is_absent(key)) return fallback;
+  if (value(key).isString()) return value(key).toString().toStdString();
+  refuse(key, kind_of(value(key)) + " is not a text", "write it between quotes");
+  return fallback;
+}
+
+bool FieldReader::flag(const char* key, bool fallback) {
+  if (is_absent(key) || value(key).isBool()) return value(key).toBool(fallback);
+  refuse(key, kind_of(value(key)) + " is neither true nor false", "write true or false");
+  return fallback;
+}
+
+Length FieldReader::length(const char* key, Length fallback) {
+  if (is_absent(key)) return fallback;
+  if (!value(key).isString()) {
+    refuse(key, kind_of(value(key)) + " is not a length",
+           "write it as text with its unit, like \"45 cm\"");
+    return fallback;
+  }
+  const Result<Length> read = read_length(value(key).toString().toStdString());
+  if (!read) refuse(key, read.problem().what, read.problem().next);
+  return read ? *read : fallback;
+}
+
+std::int64_t FieldReader::decimal(const char* key, int places, std::int64_t fallback) {
+  if (is_absent(key)) return fallback;
+  if (!value(key).isString() && !value(key).isDouble()) {
+    refuse(key, kind_of(value(key)) + " is not a number", "write it like 7.5");
+    return fallback;
+  }
+  const std::string text = value(key).isDouble() ? number_text(value(key).toDouble())
+                                                 : value(key).toString().toStdString();
+  const auto read = read_decimal(text, places);
+  if (!read) {
+    const std::string kind =
+        places == 0 ? "a whole number"
+                    : "a number with at most " + std::to_string(places) + " decimals";
+    refuse(key, shown(text) + " is not " + kind + " that is 0 or more and below 1000000000",
+           "write it like " + std::string(places == 0 ? "7" : "7.5"));
+  }
+  return read.value_or(fallback);
+}
+
+int FieldReader::whole(const char* key, int fallback) {
+  return static_cast<int>(decimal(key, 0, fallback));
+}
+
+Duration FieldReader::seconds(const char* key, Duration fallback) {
+  return Duration::ms(decimal(key, 3, fallback.ticks() / Duration::kTicksPerMs));
+}
+
+Worth FieldReader::worth(const char* key, Worth fallback) {
+  return Worth::parts(decimal(key, 4, fallback.parts()));
+}
+
+int FieldReader::choice(const char* key, const QStringList& words, int fallback) {
+  if (is_absent(key)) return fallback;
+  const qsizetype index = value(key).isString() ? words.indexOf(value(key).toString()) : -1;
+  if (index >= 0) return static_cast<int>(index);
+  const std::string given = value(key).isString()
+                                ? "\"" + shown(value(key).toString().toStdString()) + "\""
+                                : kind_of(value(key));
+  refuse(key, given + " is not one of the words known here",
+         "write one of " + words.join(QStringLiteral(", ")).toStdString());
+  return fallback;
+}
+
+FieldReader FieldReader::group(const char* key) {
+  if (has(key) && !value(key).isObject()) {
+    refuse(key, kind_of(value(key)) + " is not a group of fields", "write it between { and }");
+  }
+  return {value(key).toObject(), path_ + key + ".", *fault_};
+}
+
+std::vector<FieldReader> FieldReader::list(const char* key) {
+  need(key, "write a list between [ and ]");
+  if (has(key) && !value(key).isArray()) {
+    refuse(key, kind_of(value(key)) + " is not a list", "write it between [ and ]");
+  }
+  std::vector<FieldReader> entries;
+  const QJsonArray array = value(key).toArray();
+  for (qsizetype i = 0; i < array.size(); ++i) {
+    const std::string name = key + ("[" + std::to_string(i) + "]");
+    if (!array[i].isObject()) {
+      refuse(name.c_str(), kind_of(array[i]) + " is not a group of fields",
+             "write it between { and }");
+    }
+    entries.push_back({array[i].toObject(), path_ + name + ".", *fault_});
+  }
+  return entries;
+}
+
+}  // namespace foldyard

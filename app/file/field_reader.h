@@ -1,0 +1,55 @@
+#pragma once
+
+// FieldReader: takes the fields of one JSON object by name and type, and keeps
+// the first fault of the whole file.
+//
+// Each reader gives the field's value, or the fallback where the field is left
+// out or a fault was met before; `needed` ones must be there. `only` refuses
+// fields that nobody knows. Ranges are not its matter (job/check_job.h).
+
+#include <QJsonArray>
+#include <QJsonObject>
+#include <QStringList>
+#include <optional>
+
+#include "measure/duration.h"
+#include "measure/length.h"
+#include "measure/result.h"
+#include "measure/worth.h"
+
+namespace foldyard {
+
+class FieldReader {
+ public:
+  // path: of the object, with its dot ("rolls[1]."), empty for the file.
+  FieldReader(QJsonObject object, std::string path, std::optional<Problem>& fault);
+
+  void only(const QStringList& known);
+  bool has(const char* key) const { return object_.contains(QLatin1String(key)); }
+  void need(const char* key, const std::string& next);
+
+  std::string text(const char* key, const std::string& fallback = {});
+  bool flag(const char* key, bool fallback);
+  Length length(const char* key, Length fallback);
+  // A number, or its text, with at most `places` decimals, in the last place.
+  std::int64_t decimal(const char* key, int places, std::int64_t fallback);
+  int whole(const char* key, int fallback);
+  Duration seconds(const char* key, Duration fallback);
+  Worth worth(const char* key, Worth fallback);
+  // One of the words; gives its index.
+  int choice(const char* key, const QStringList& words, int fallback);
+
+  FieldReader group(const char* key);
+  std::vector<FieldReader> list(const char* key);
+
+ private:
+  bool is_absent(const char* key) const;
+  void refuse(const char* key, const std::string& what, const std::string& next);
+  QJsonValue value(const char* key) const { return object_.value(QLatin1String(key)); }
+
+  QJsonObject object_;
+  std::string path_;
+  std::optional<Problem>* fault_;
+};
+
+}  // namespace foldyard

@@ -1,0 +1,177 @@
+#include "file/read_job.h"
+
+#include <QFile>
+#include <QFileInfo>
+#include <QJsonDocument>
+
+#include "file/field_reader.h"
+#include "file/strict_json.h"
+#include "job/check_job.h"
+#include "job/defaults.h"
+
+namespace foldyard {
+namespace {
+
+const QStringList kUnits = {"mm", "cm", "m", "in", "yd"};  // in the order of Unit
+const QStringList kNaps = {"none", "one-way"};             // in the order of Nap
+
+void read_version(FieldReader& file, std::optional<Problem>& fault) {
+  file.need("foldyard_job", "write \"foldyard_job\": 1 at the head of the file");
+  const int version = file.whole("foldyard_job", kJobFileVersion);
+  if (fault || version == kJobFileVersion) return;
+  fault = version > kJobFileVersion
+              ? Problem{"foldyard_job",
+                        "the file has version " + std::to_string(version) +
+                            " and this program reads version 1",
+                        "open it with a newer Foldyard"}
+              : Problem{"foldyard_job", "there is no version 0", "write 1"};
+}
+
+Roll read_roll(FieldReader& fields) {
+  const Fabric usual = default_fabric();
+  fields.only({"name", "width", "selvedge", "thickness", "length", "nap", "colour"});
+  fields.need("name", "give the roll a name");
+  fields.need("length", "say how much cloth is on the roll, like \"23.4 m\"");
+  Roll roll;
+  roll.name = fields.text("name");
+  roll.fabric.width = fields.length("width", usual.width);
+  roll.fabric.selvedge = fields.length("selvedge", usual.selvedge);
+  roll.fabric.thickness = fields.length("thickness", usual.thickness);
+  roll.length = fields.length("length", {});
+  roll.fabric.nap =
+      static_cast<Nap>(fields.choice("nap", kNaps, static_cast<int>(usual.nap)));
+  roll.fabric.colour = fields.text("colour", usual.colour);
+  return roll;
+}
+
+Panel read_panel(FieldReader& fields) {
+  fields.only({"name", "across", "along", "may_turn", "on_fold", "worth"});
+  fields.need("name", "give the panel a name");
+  fields.need("across", "give its size from selvedge to selvedge, like \"45 cm\"");
+  fields.need("along", "give its size in the direction of the roll, like \"90 cm\"");
+  Panel panel;
+  panel.name = fields.text("name");
+  panel.across = fields.length("across", {});
+  panel.along = fields.length("along", {});
+  panel.may_turn = fields.flag("may_turn", default_of("panels[].may_turn").value == "true");
+  panel.on_fold = fields.flag("on_fold", default_of("panels[].on_fold").value == "true");
+  panel.worth = fields.worth("worth", default_worth(panel.area()));
+  return panel;
+}
+
+void refuse_mixed_worths(const std::vector<FieldReader>& panels, std::optional<Problem>& fault) {
+  std::size_t first_without = panels.size();
+  std::size_t named = 0;
+  for (std::size_t i = panels.size(); i-- > 0;) {
+    if (panels[i].has("worth")) ++named;
+    else first_without = i;
+  }
+  if (fault || named == 0 || named == panels.size()) return;
+  fault = Problem{"panels[" + std::to_string(first_without) + "].worth",
+                  "some panels name a worth and this one does not",
+                  "give every panel a worth, or none"};
+}
+
+std::vector<Panel> read_panels(FieldReader& file, std::optional<Problem>& fault) {
+  std::vector<FieldReader> entries = file.list("panels");
+  refuse_mixed_worths(entries, fault);
+  std::vector<Panel> panels;
+  for (FieldReader& entry : entries) panels.push_back(read_panel(entry));
+  return panels;
+}
+
+void read_table(FieldReader fields, Table& table) {
+  fields.only({"length", "depth", "reach", "both_sides"});
+  table.length = fields.length("length", table.length);
+  table.depth = fields.length("depth", table.depth);
+  table.reach = fields.length("reach", table.reach);
+  table.both_sides = fields.flag("both_sides", table.both_sides);
+}
+
+void read_cutter(FieldReader fields, Cutter& cutter) {
+  fields.only({"height", "most_plies"});
+  cutter.height = fields.length("height", cutter.height);
+  cutter.most_plies = fields.whole("most_plies", cutter.most_plies);
+}
+
+void read_losses(FieldReader fields, Losses& losses) {
+  fields.only({"squaring", "allowance", "fold_trim", "keep_across", "keep_along"});
+  losses.squaring = fields.length("squaring", losses.squaring);
+  losses.allowance = fields.length("allowance", losses.allowance);
+  losses.fold_trim = fields.length("fold_trim", losses.fold_trim);
+  losses.keep_across = fields.length("keep_across", losses.keep_across);
+  losses.keep_along = fields.length("keep_along", losses.keep_along);
+}
+
+void read_pace(FieldReader fields, Pace& pace) {
+  fields.only({"unroll", "cross_cut", "fold", "lift", "mark", "seconds_per_metre", "handle",
+               "allowance_percent", "rate"});
+  pace.unroll = fields.seconds("unroll", pace.unroll);
+  pace.cross_cut = fields.seconds("cross_cut", pace.cross_cut);
+  pace.fold = fields.seconds("fold", pace.fold);
+  pace.lift = fields.seconds("lift", pace.lift);
+  pace.mark = fields.seconds("mark", pace.mark);
+  pace.ms_per_metre = fields.decimal("seconds_per_metre", 3, pace.ms_per_metre);
+  pace.handle = fields.seconds("handle", pace.handle);
+  pace.allowance_percent = fields.whole("allowance_percent", pace.allowance_percent);
+  pace.rate = fields.worth("rate", pace.rate);
+}
+
+Job read_fields(FieldReader& file, std::optional<Problem>& fault) {
+  Job job = default_job();
+  read_version(file, fault);
+  file.only({"foldyard_job", "name", "unit", "rolls", "panels", "table", "cutter", "losses",
+             "pace", "longest_fan"});
+  job.name = file.text("name");
+  job.unit = static_cast<Unit>(file.choice("unit", kUnits, static_cast<int>(job.unit)));
+  for (FieldReader& entry : file.list("rolls")) job.rolls.push_back(read_roll(entry));
+  job.panels = read_panels(file, fault);
+  read_table(file.group("table"), job.table);
+  read_cutter(file.group("cutter"), job.cutter);
+  read_losses(file.group("losses"), job.losses);
+  read_pace(file.group("pace"), job.pace);
+  job.longest_fan = file.whole("longest_fan", job.longest_fan);
+  return job;
+}
+
+Problem too_large() {
+  return {"", "the file is larger than 4 MiB", "a job file is far smaller; choose another"};
+}
+
+}  // namespace
+
+Result<Job> read_job(const QByteArray& bytes) {
+  if (bytes.size() > kLargestJobFile) return too_large();
+  std::optional<Problem> fault = check_json(bytes);
+  if (fault) return *fault;
+  QJsonParseError error;
+  const QJsonDocument json = QJsonDocument::fromJson(bytes, &error);
+  if (!json.isObject()) {
+    return Problem{"", "the file cannot be read as JSON (" + error.errorString().toStdString() + ")",
+                   "correct it"};
+  }
+  FieldReader file(json.object(), "", fault);
+  const Job job = read_fields(file, fault);
+  if (!fault) fault = check_job(job);
+  if (fault) return *fault;
+  return job;
+}
+
+Result<Job> load_job(const QString& path) {
+  const QFileInfo info(path);
+  const std::string where = path.toStdString();
+  if (!info.exists()) return Problem{where, "there is no such file", "check its name and folder"};
+  if (!info.isFile()) return Problem{where, "this is not a file", "choose a job file"};
+  if (info.size() > kLargestJobFile) return Problem{where, too_large().what, too_large().next};
+  QFile file(path);
+  if (!file.open(QIODevice::ReadOnly)) {
+    return Problem{where, "the file may not be read", "ask for the right to read it"};
+  }
+  const QByteArray bytes = file.read(kLargestJobFile + 1);
+  if (file.error() != QFileDevice::NoError) {
+    return Problem{where, "the disk could not read the file", "try again or use a copy"};
+  }
+  return read_job(bytes);
+}
+
+}  // namespace foldyard
