@@ -1,0 +1,98 @@
+#include <algorithm>
+
+#include "inspect/checks.h"
+
+namespace foldyard::inspection {
+
+namespace {
+
+template <class Values>
+bool has(const Values& values, int index) {
+  return 0 <= index && index < static_cast<int>(values.size());
+}
+
+bool name_what_exists(const Plan& plan, Findings& findings) {
+  bool all = true;
+  for (std::size_t i = 0; i < plan.lays.size(); ++i) {
+    all &= findings.require(has(plan.patterns, plan.lays[i].pattern), "Lay ", i + 1,
+                            ": it names no pattern of the plan");
+  }
+  for (std::size_t i = 0; i < plan.lengths.size(); ++i) {
+    all &= findings.require(has(plan.lays, plan.lengths[i].lay), "Length ", i + 1,
+                            ": it names no lay of the plan");
+  }
+  return all;
+}
+
+const Pattern& pattern_of(const Plan& plan, const Lay& lay) {
+  return plan.patterns[static_cast<std::size_t>(lay.pattern)];
+}
+
+const Lay& lay_of(const Plan& plan, const LengthOnRoll& length) {
+  return plan.lays[static_cast<std::size_t>(length.lay)];
+}
+
+void inspect_lays(const Job& job, const Plan& plan, Findings& findings) {
+  const Fabric& fabric = job.rolls[static_cast<std::size_t>(plan.roll)].fabric;
+  for (std::size_t i = 0; i < plan.lays.size(); ++i) {
+    const Lay& lay = plan.lays[i];
+    const std::string name = "Lay " + std::to_string(i + 1) + ": ";
+    const auto lengths = std::count_if(
+        plan.lengths.begin(), plan.lengths.end(),
+        [&](const LengthOnRoll& length) { return length.lay == static_cast<int>(i); });
+    findings.require(lay.lengths > 0, name, "it holds no length");
+    findings.agree(std::int64_t{lay.lengths}, std::int64_t{lengths}, name, "the number of lengths");
+    inspect_lay({job, fabric, plan.way, pattern_of(plan, lay), {}}, lay, name, findings);
+  }
+}
+
+void inspect_patterns_used(const Plan& plan, Findings& findings) {
+  for (std::size_t i = 0; i < plan.patterns.size(); ++i) {
+    const bool used = std::any_of(plan.lays.begin(), plan.lays.end(), [&](const Lay& lay) {
+      return lay.pattern == static_cast<int>(i);
+    });
+    findings.require(used, "Pattern ", i + 1, ": no lay is cut by it");
+  }
+}
+
+// Gives where the last length ends.
+Length inspect_lengths(const Job& job, const Plan& plan, Findings& findings) {
+  Length at = job.losses.squaring;
+  for (std::size_t i = 0; i < plan.lengths.size(); ++i) {
+    const Span span = plan.lengths[i].on_roll;
+    const Pattern& pattern = pattern_of(plan, lay_of(plan, plan.lengths[i]));
+    findings.require(span.from == at, "Length ", i + 1, ": it begins at ", span.from,
+                     " on the roll and not at ", at);
+    findings.agree(span.size(), pattern.length + job.losses.allowance, "Length ", i + 1,
+                   ": its size along the roll");
+    at = span.to;
+  }
+  return at;
+}
+
+void inspect_remnant(const Job& job, const Plan& plan, Length last, Findings& findings) {
+  const Roll& roll = job.rolls[static_cast<std::size_t>(plan.roll)];
+  const Length end = roll.length - job.losses.squaring;
+  if (!findings.require(last <= end, "The lengths run to ", last,
+                        " on the roll, beyond the cloth that ends at ", end)) {
+    return;
+  }
+  findings.require(plan.remnant == Span{last, end}, "The remnant of the roll does not lie from ",
+                   last, " to ", end);
+  const bool kept = last < end && job.losses.keep_across <= roll.fabric.width &&
+                    job.losses.keep_along <= end - last;
+  findings.require(plan.remnant_kept == kept, "The remnant of the roll is ",
+                   kept ? "large enough to keep but given away" : "kept but too small");
+}
+
+}  // namespace
+
+bool inspect_roll(const Job& job, const Plan& plan, Findings& findings) {
+  if (!name_what_exists(plan, findings)) return false;
+  inspect_lays(job, plan, findings);
+  inspect_patterns_used(plan, findings);
+  inspect_remnant(job, plan, inspect_lengths(job, plan, findings), findings);
+  return true;
+}
+
+}  // namespace foldyard::inspection
