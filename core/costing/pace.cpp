@@ -1,10 +1,9 @@
 #include "costing/pace.h"
 
+#include "measure/wide.h"
+
 namespace foldyard {
 namespace {
-
-// A long time at a high rate passes 64 bits before it is divided.
-__extension__ using Wide = __int128;
 
 constexpr std::int64_t kTicksPerHour = Duration::seconds(3600).ticks();
 

@@ -1,0 +1,249 @@
+#include "cutting/fold_layout.h"
+
+#include <algorithm>
+#include <numeric>
+
+namespace foldyard {
+
+namespace {
+
+class OpenLayout : public FoldLayout {
+ public:
+  explicit OpenLayout(const Fabric& f) : FoldLayout(f, {0, 1, 0}) {}
+  bool is_fixed() const override { return true; }
+  Length middle(Length, Length) const override { return usable(); }
+  Length middle_start(Length) const override { return selvedge_; }
+  Length folded(Length, Length) const override { return width_; }
+  std::vector<Length> lines(Length, Length) const override { return {}; }
+};
+
+class HalfLayout : public FoldLayout {
+ public:
+  explicit HalfLayout(const Fabric& f) : FoldLayout(f, {1, 0, 0}) {}
+  bool is_fixed() const override { return true; }
+  SizeRange left() const override { return {width_ / 2 - selvedge_, width_ / 2 - selvedge_}; }
+  Length middle(Length, Length) const override { return {}; }
+  Length folded(Length, Length) const override { return width_ - width_ / 2; }
+  std::vector<Length> lines(Length, Length) const override { return {width_ / 2}; }
+};
+
+class OffCentreLayout : public FoldLayout {
+ public:
+  OffCentreLayout(const Fabric& f, Length trim, Length depth)
+      : FoldLayout(f, {1, 1, 0}), least_(std::max(trim, width_ - selvedge_ - depth)) {}
+  SizeRange left() const override { return {least_, usable() / 2}; }
+  Length middle(Length x, Length) const override { return usable() - x * 2; }
+  Length folded(Length x, Length) const override { return width_ - selvedge_ - x; }
+  std::vector<Length> lines(Length x, Length) const override { return {x + selvedge_}; }
+
+ private:
+  Length least_;
+};
+
+// Both edges in, flaps of any size that do not meet under each other.
+class FlapsLayout : public FoldLayout {
+ public:
+  FlapsLayout(const Fabric& f, Length trim, Length depth)
+      : FoldLayout(f, {1, 1, 1}), trim_(trim), depth_(depth) {}
+  SizeRange left() const override { return {trim_, room() - trim_}; }
+  SizeRange right(Length x) const override {
+    return {std::max(trim_, usable() - x - depth_), room() - x};
+  }
+  Length middle(Length x, Length y) const override {
+    return x + y > room() ? Length::units(-1) : usable() - (x + y) * 2;
+  }
+  Length folded(Length x, Length y) const override { return usable() - x - y; }
+  std::vector<Length> lines(Length x, Length y) const override {
+    return {x + selvedge_, width_ - selvedge_ - y};
+  }
+
+ private:
+  // For both flaps together: their selvedges still lie side by side.
+  Length room() const { return usable() / 2 - selvedge_; }
+  Length trim_;
+  Length depth_;
+};
+
+// Both edges in, meeting in the middle.
+class MeetingFlapsLayout : public FoldLayout {
+ public:
+  MeetingFlapsLayout(const Fabric& f, Length trim) : FoldLayout(f, {1, 1, 1}), trim_(trim) {}
+  bool is_fixed() const override { return true; }
+  SizeRange left() const override { return {trim_, flap() - selvedge_}; }
+  SizeRange right(Length) const override { return left(); }
+  Length middle(Length x, Length y) const override { return folded(x, y) - x - y; }
+  Length folded(Length, Length) const override { return width_ - flap() * 2; }
+  std::vector<Length> lines(Length, Length) const override { return {flap(), width_ - flap()}; }
+
+ private:
+  Length flap() const { return width_ / 4; }
+  Length trim_;
+};
+
+std::vector<Length> fan_lines(Length first, Length leg, int legs) {
+  std::vector<Length> lines{first};
+  while (static_cast<int>(lines.size()) < legs - 1) lines.push_back(lines.back() + leg);
+  return lines;
+}
+
+// What the fans share: n legs of `leg` each, the first and last shorter.
+class FanLayout : public FoldLayout {
+ public:
+  FanLayout(const Fabric& f, int legs, Shares shares, bool mirrored, Length trim, Length depth)
+      : FoldLayout(f, shares, mirrored), n_(legs), trim_(trim), depth_(depth) {}
+  Length folded(Length x, Length y) const override { return leg(x, y); }
+  std::vector<Length> lines(Length x, Length y) const override {
+    return fan_lines(first(x, y) + selvedge_, leg(x, y), n_);
+  }
+  Length middle(Length x, Length y) const override {
+    const Length g = leg(x, y);
+    const Length longest = std::max(first(x, y), last(x, y)) + selvedge_;
+    const Length shortest = std::min(first(x, y), last(x, y)) + selvedge_;
+    return g <= depth_ && longest <= g && shortest > Length() ? g - x - y : Length::units(-1);
+  }
+
+ protected:
+  virtual Length leg(Length x, Length y) const = 0;
+  virtual Length first(Length x, Length y) const = 0;  // its usable part
+  Length last(Length x, Length y) const { return usable() - first(x, y) - leg(x, y) * (n_ - 2); }
+  // A strip from a fold edge that leaves a selvedge, or a trim, outside.
+  Length margin() const { return std::max(selvedge_, trim_); }
+  int n_;
+  Length trim_;
+  Length depth_;
+};
+
+// n odd, first and last leg long: all n plies lie in the middle. What does not
+// divide by n (less than n units) lengthens the last or the first leg, or, where
+// both are at their longest, the legs are a unit longer and the last shorter.
+class LongOddFan : public FanLayout {
+ public:
+  LongOddFan(const Fabric& f, int n, Length trim, Length depth)
+      : FanLayout(f, n, {(n - 1) / 2, n, (n - 1) / 2}, false, trim, depth) {}
+  SizeRange left() const override { return {margin(), usable() / n_}; }
+  SizeRange right(Length) const override { return left(); }
+  Length middle(Length x, Length y) const override {
+    const Length covered = last(x, y) - x;  // by the last leg
+    return std::min(FanLayout::middle(x, y), covered);
+  }
+
+ protected:
+  Length leg(Length x, Length y) const override {
+    const Length g = (usable() + x + y) / n_;
+    return over(x, y) > room(x) && over(x, y) > room(y) ? g + Length::units(1) : g;
+  }
+  Length first(Length x, Length y) const override {
+    const bool into_first = over(x, y) > room(y) && over(x, y) <= room(x);
+    return leg(x, y) - x + (into_first ? over(x, y) : Length());
+  }
+
+ private:
+  Length over(Length x, Length y) const {
+    return usable() + x + y - (usable() + x + y) / n_ * n_;
+  }
+  Length room(Length strip) const { return strip - selvedge_; }
+};
+
+// n odd, first and last leg short, each only over its own fold edge.
+class ShortOddFan : public FanLayout {
+ public:
+  ShortOddFan(const Fabric& f, int n, Length trim, Length depth)
+      : FanLayout(f, n, {(n - 1) / 2, n - 2, (n - 1) / 2}, false, trim, depth) {}
+  SizeRange left() const override { return {trim_, usable() / n_}; }
+  SizeRange right(Length x) const override {
+    return {std::max(trim_, usable() - x - depth_ * (n_ - 2)), usable() / n_};
+  }
+
+ protected:
+  Length leg(Length x, Length y) const override { return (usable() - x - y) / (n_ - 2); }
+  Length first(Length, Length y) const override { return y; }
+};
+
+// n even: both ends lie on the right; the first leg long, the last short.
+class EvenFan : public FanLayout {
+ public:
+  EvenFan(const Fabric& f, int n, bool mirrored, Length trim, Length depth)
+      : FanLayout(f, n, {(n - 2) / 2, n - 1, n / 2}, mirrored, trim, depth) {}
+  SizeRange left() const override { return {margin(), usable() / (n_ - 1)}; }
+  SizeRange right(Length x) const override {
+    return {std::max(trim_, usable() + x - depth_ * (n_ - 1)), usable() / n_};
+  }
+
+ protected:
+  Length leg(Length x, Length y) const override { return (usable() + x - y) / (n_ - 1); }
+  Length first(Length x, Length y) const override { return leg(x, y) - x; }
+};
+
+// Equal legs, as folded without measuring.
+class PlainFan : public FoldLayout {
+ public:
+  PlainFan(const Fabric& f, int n, bool mirrored, Length trim)
+      : FoldLayout(f, n % 2 ? Shares{(n - 1) / 2, n, (n - 1) / 2} : Shares{(n - 2) / 2, 0, n / 2},
+                   mirrored),
+        n_(n), leg_((f.width + Length::units(n - 1)) / n), trim_(trim) {}
+  bool is_fixed() const override { return true; }
+  SizeRange left() const override { return {std::max(selvedge_, trim_), leg_ - selvedge_}; }
+  SizeRange right(Length x) const override {
+    if (n_ % 2) return {std::max(leg_ - last(), trim_), leg_ - selvedge_};
+    const Length y = std::min(leg_ - x, last());
+    return {y, y};
+  }
+  Length middle(Length x, Length y) const override { return leg_ - x - y; }
+  Length folded(Length, Length) const override { return leg_; }
+  std::vector<Length> lines(Length, Length) const override { return fan_lines(leg_, leg_, n_); }
+
+ private:
+  Length last() const { return width_ - leg_ * (n_ - 1) - selvedge_; }
+  int n_;
+  Length leg_;
+  Length trim_;
+};
+
+template <class Layout, class... Args>
+void add(std::vector<std::unique_ptr<FoldLayout>>& list, Args&&... args) {
+  list.push_back(std::make_unique<Layout>(std::forward<Args>(args)...));
+}
+
+}  // namespace
+
+std::vector<std::unique_ptr<FoldLayout>> layouts_of(const FoldWay& way, const Fabric& fabric,
+                                                    Length fold_trim, Length depth) {
+  std::vector<std::unique_ptr<FoldLayout>> list;
+  switch (way.kind) {
+    case FoldKind::open: add<OpenLayout>(list, fabric); break;
+    case FoldKind::selvedge_to_selvedge: add<HalfLayout>(list, fabric); break;
+    case FoldKind::off_centre: add<OffCentreLayout>(list, fabric, fold_trim, depth); break;
+    case FoldKind::both_edges_in:
+      if (way.plain) add<MeetingFlapsLayout>(list, fabric, fold_trim);
+      else add<FlapsLayout>(list, fabric, fold_trim, depth);
+      break;
+    case FoldKind::fan:
+    case FoldKind::quarters:
+      if (way.plain) {
+        add<PlainFan>(list, fabric, way.legs, way.kind == FoldKind::quarters, fold_trim);
+      } else if (way.legs % 2) {
+        add<LongOddFan>(list, fabric, way.legs, fold_trim, depth);
+        add<ShortOddFan>(list, fabric, way.legs, fold_trim, depth);
+      } else {
+        add<EvenFan>(list, fabric, way.legs, way.kind == FoldKind::quarters, fold_trim, depth);
+      }
+      break;
+  }
+  return list;
+}
+
+std::vector<int> levels_of(const FoldWay& way) {
+  switch (way.kind) {
+    case FoldKind::open: return {0};
+    case FoldKind::selvedge_to_selvedge:
+    case FoldKind::off_centre: return {1, 0};
+    case FoldKind::both_edges_in: return {1, 0, 2};
+    case FoldKind::quarters: return {1, 2, 3, 0};
+    case FoldKind::fan: break;
+  }
+  std::vector<int> levels(way.legs);
+  std::iota(levels.begin(), levels.end(), 0);
+  return levels;
+}
+
+}  // namespace foldyard

@@ -1,0 +1,45 @@
+#pragma once
+
+// Grid: the places along one axis where a cut can be worth making.
+//
+// Normal places: every sum of shape sizes up to a limit. Pushing all panels
+// towards one edge brings every tight side of a cut to such a place (Herz
+// 1972, Christofides & Whitlock 1977, for value; the argument for cut cost is
+// in docs/method.md). Beside a fold edge the first size may be a half (a panel
+// on the fold) or the fold trim (a strip cut off to open the fold).
+//
+// A grid is ascending, positive, without repeats.
+// Example: sizes {450, 300}, limit 1000 → 300 450 600 750 900.
+
+#include <vector>
+
+#include "measure/length.h"
+
+namespace foldyard {
+
+class Grid {
+ public:
+  Grid() = default;
+  explicit Grid(std::vector<Length> places) : places_(std::move(places)) {}
+
+  int size() const { return static_cast<int>(places_.size()); }
+  Length operator[](int i) const { return places_[i]; }
+  const std::vector<Length>& places() const { return places_; }
+  // Index of the largest place ≤ length, or −1.
+  int floor_index(Length length) const;
+  // Index of the place equal to length, or −1.
+  int index_of(Length length) const;
+
+ private:
+  std::vector<Length> places_;
+};
+
+// Sums of sizes, each any number of times; up to and with the limit.
+Grid normal_places(const std::vector<Length>& sizes, Length limit);
+// Each first size alone or with normal places added.
+Grid places_after(const std::vector<Length>& firsts, const Grid& normal, Length limit);
+// At most `most` places: all of the grid if it has no more, else an even
+// choice that keeps each of `always` that the grid has.
+Grid thinned(const Grid& grid, int most, const std::vector<Length>& always);
+
+}  // namespace foldyard

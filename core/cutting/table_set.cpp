@@ -1,0 +1,55 @@
+#include "cutting/table_set.h"
+
+namespace foldyard {
+
+namespace {
+
+// The sizes that may stand first beside a fold edge: half of each shape that
+// may be cut on the fold, and the trim that opens the fold.
+std::vector<Length> first_sizes(const std::vector<Shape>& shapes, Length Shape::*size, Length trim) {
+  std::vector<Length> firsts{trim};
+  for (const Shape& s : shapes)
+    if (s.on_fold && (s.*size).is_even() && s.*size / 2 >= trim) firsts.push_back(s.*size / 2);
+  return firsts;
+}
+
+std::vector<Length> sizes_of(const std::vector<Shape>& shapes, Length Shape::*size) {
+  std::vector<Length> sizes;
+  for (const Shape& s : shapes) sizes.push_back(s.*size);
+  return sizes;
+}
+
+}  // namespace
+
+TableSet::TableSet(std::vector<Shape> shapes, const Objective& aim, const TableLimits& limits)
+    : shapes_(std::move(shapes)), aim_(aim), fold_trim_(limits.fold_trim) {
+  const auto make = [&](Grid grids[2], Length Shape::*size, Length limit, Length joint_limit) {
+    const std::vector<Length> sizes = sizes_of(shapes_, size);
+    const std::vector<Length> firsts = first_sizes(shapes_, size, limits.fold_trim);
+    const Grid normal = normal_places(sizes, limit);
+    grids[1] = made(places_after(firsts, normal, joint_limit), limits.most_places, firsts);
+    grids[0] = made(normal, limits.most_places, sizes);
+  };
+  make(across_, &Shape::across, limits.widest, limits.widest / 2);
+  make(along_, &Shape::along, limits.tallest, limits.tallest);
+}
+
+Grid TableSet::made(const Grid& grid, int most, const std::vector<Length>& always) {
+  if (grid.size() > most) thinned_ = true;
+  return thinned(grid, most, always);
+}
+
+const CutTable& TableSet::table(TableKind kind) {
+  if (aim_.worth_first) kind.copies = 1;  // copies do not change what is best
+  const auto found = tables_.find(kind);
+  if (found != tables_.end()) return *found->second;
+  const CutTable* beyond = nullptr;
+  const CutTable* above = nullptr;
+  if (kind.joint_across) beyond = &table({false, kind.joint_along, kind.copies * 2});
+  if (kind.joint_along) above = &table({kind.joint_across, false, kind.copies * 2});
+  auto made = std::make_unique<CutTable>(kind, across_[kind.joint_across], along_[kind.joint_along],
+                                         shapes_, aim_, beyond, above);
+  return *tables_.emplace(kind, std::move(made)).first->second;
+}
+
+}  // namespace foldyard

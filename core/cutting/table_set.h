@@ -1,0 +1,49 @@
+#pragma once
+
+// TableSet: the cut tables that the fold ways of one cloth share, each made
+// when it is first asked for.
+//
+// widest and tallest bound the rectangles; a joint halves the width but not
+// the height (a length folded end to end is twice as long as it lies).
+// most_places caps a grid; a capped set says so by is_thinned(), and then its
+// answers are good plans but not proved best.
+
+#include <map>
+#include <memory>
+
+#include "cutting/cut_table.h"
+
+namespace foldyard {
+
+struct TableLimits {
+  Length widest;
+  Length tallest;
+  Length fold_trim;
+  int most_places = 1 << 20;
+};
+
+class TableSet {
+ public:
+  TableSet(std::vector<Shape> shapes, const Objective& aim, const TableLimits& limits);
+
+  const CutTable& table(TableKind kind);
+  const Objective& aim() const { return aim_; }
+  const std::vector<Shape>& shapes() const { return shapes_; }
+  const Grid& across(bool joint) const { return across_[joint]; }
+  const Grid& along(bool joint) const { return along_[joint]; }
+  Length fold_trim() const { return fold_trim_; }
+  bool is_thinned() const { return thinned_; }
+
+ private:
+  Grid made(const Grid& grid, int most, const std::vector<Length>& always);
+
+  std::vector<Shape> shapes_;
+  Objective aim_;
+  Grid across_[2];
+  Grid along_[2];
+  Length fold_trim_;
+  bool thinned_ = false;
+  std::map<TableKind, std::unique_ptr<CutTable>> tables_;
+};
+
+}  // namespace foldyard

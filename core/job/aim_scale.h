@@ -1,0 +1,29 @@
+#pragma once
+
+// AimScale: turns an Aim into the gains and costs that the searches add up.
+//
+// most_worth: gain is worth; cost puts cuts (cross-cuts too) before travel.
+// worth_less_time: both are working time without allowance, in ticks shifted
+// right by `shift` bits where a large job would overflow: a panel gains what
+// its worth buys of the maker's time, less its handling.
+//
+// Example: rate 20.00 an hour, no allowance: a panel of worth 1.00 gains three
+// minutes.
+
+#include "cutting/objective.h"
+#include "cutting/shape.h"
+#include "job/job.h"
+#include "job/plan.h"
+
+namespace foldyard {
+
+struct AimScale {
+  Objective objective;
+  std::vector<Shape> shapes;
+  std::int64_t per_length = 0;  // cross-cut and folds
+  std::int64_t per_lay = 0;
+};
+
+AimScale aim_scale(const Job& job, const Roll& roll, const FoldWay& way, Aim aim);
+
+}  // namespace foldyard

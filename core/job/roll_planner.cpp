@@ -1,0 +1,168 @@
+#include "job/roll_planner.h"
+
+#include <algorithm>
+
+#include "job/sum_up.h"
+#include "job/write_pattern.h"
+#include "measure/write_length.h"
+
+namespace foldyard {
+
+namespace {
+
+bool is_small_enough(std::int64_t places_across, std::int64_t places_along, std::int64_t steps) {
+  return places_across * places_along * (places_across + places_along) / 2 <= steps;
+}
+
+// How many places a grid may have so that a table takes no more than the steps.
+int most_places(const std::vector<Shape>& shapes, const TableLimits& limits, std::int64_t steps) {
+  std::vector<Length> across, along;
+  for (const Shape& s : shapes) {
+    across.push_back(s.across);
+    along.push_back(s.along);
+  }
+  const std::int64_t x = normal_places(across, limits.widest).size();
+  const std::int64_t y = normal_places(along, limits.tallest).size();
+  if (is_small_enough(x, y, steps)) return 1 << 20;
+  int most = 1;
+  while (is_small_enough(std::min<std::int64_t>(x, most + 1), std::min<std::int64_t>(y, most + 1), steps))
+    ++most;
+  return most;
+}
+
+Problem refused(const FoldWay& way, const std::string& why) { return {way_name(way), why, ""}; }
+
+}  // namespace
+
+RollPlanner::RollPlanner(const Job& job, int roll, Aim aim, const SearchBudget& budget)
+    : job_(job), roll_index_(roll), roll_(job.rolls[roll]), aim_(aim), budget_(budget),
+      capacity_(roll_.length - job.losses.squaring * 2) {}
+
+std::string RollPlanner::refusal(const FoldWay& way) const {
+  const auto text = [&](Length l) { return write_length(l, job_.unit); };
+  if (way.end_to_end && roll_.fabric.nap == Nap::one_way)
+    return "the cloth is one-way: folded end to end, every second ply would lie against the nap";
+  const int plies = most_plies(way);
+  if (lengths_per_lift(job_.cutter, roll_.fabric.thickness, plies) < 1)
+    return std::to_string(plies) + " plies make a stack of " + text(roll_.fabric.thickness * plies) +
+           "; the cutter takes " + text(job_.cutter.height) + " and " +
+           std::to_string(job_.cutter.most_plies) + " plies at most";
+  if (capacity_ <= job_.losses.allowance) return "the roll is no longer than its end losses";
+  return {};
+}
+
+std::int64_t RollPlanner::most_lengths(const FoldWay& way) const {
+  return lengths_per_lift(job_.cutter, roll_.fabric.thickness, most_plies(way));
+}
+
+TableSet& RollPlanner::tables_for(const AimScale& scale) {
+  if (!tables_) {
+    TableLimits limits;
+    limits.widest = roll_.fabric.usable_width();
+    limits.tallest = std::min(job_.table.length, capacity_ - job_.losses.allowance);
+    limits.fold_trim = std::max(job_.losses.fold_trim, Length::units(1));
+    limits.most_places = most_places(scale.shapes, limits, budget_.steps);
+    tables_ = std::make_unique<TableSet>(scale.shapes, scale.objective, limits);
+  }
+  return *tables_;
+}
+
+Length RollPlanner::size_of(const TableSet& tables, const FoldWay& way, const LayOption& option) const {
+  const Length length = tables.along(way.end_to_end)[option.place] * (way.end_to_end ? 2 : 1);
+  return (length + job_.losses.allowance) * option.copies;
+}
+
+// An aim that weighs time cuts differently for each number of lengths in the
+// lay; one that puts worth first does not.
+std::vector<RollPlanner::LayOption> RollPlanner::lay_options(TableSet& tables, const Layouts& layouts,
+                                                             const FoldWay& way) const {
+  std::vector<LayOption> options;
+  const std::int64_t most = most_lengths(way);
+  std::vector<StripChoice> choices;
+  for (std::int64_t copies = 1; copies <= most; ++copies) {
+    if (copies == 1 || !tables.aim().worth_first)
+      choices = strip_choices(tables, layouts, way.end_to_end, copies);
+    bool any_fits = false;
+    for (int v = 0; v < static_cast<int>(choices.size()); ++v) {
+      LayOption option{v, copies, choices[v]};
+      if (!option.choice.layout || size_of(tables, way, option) > capacity_) continue;
+      options.push_back(option);
+      any_fits = true;
+    }
+    if (!any_fits) break;
+  }
+  return options;
+}
+
+std::vector<SeriesEntry> RollPlanner::entries_of(const std::vector<LayOption>& options,
+                                                 const TableSet& tables, const FoldWay& way,
+                                                 const AimScale& scale) const {
+  std::vector<SeriesEntry> entries;
+  for (const LayOption& o : options) {
+    const std::int64_t gain = o.choice.cell.gain * o.copies;
+    const std::int64_t cost = o.choice.cell.cost + scale.per_length * o.copies + scale.per_lay;
+    const Length size = size_of(tables, way, o);
+    entries.push_back(tables.aim().worth_first ? SeriesEntry{size, gain, cost}
+                                               : SeriesEntry{size, gain - cost, 0});
+  }
+  return entries;
+}
+
+// The patterns and lays of the chosen options, the longest lengths first.
+Plan RollPlanner::write_plan(TableSet& tables, const FoldWay& way, std::vector<LayOption> chosen) const {
+  std::stable_sort(chosen.begin(), chosen.end(), [](const LayOption& a, const LayOption& b) {
+    return a.place != b.place ? a.place > b.place : a.copies > b.copies;
+  });
+  Plan plan;
+  plan.roll = roll_index_;
+  plan.way = way;
+  plan.aim = aim_;
+  for (const LayOption& o : chosen) {
+    const std::int64_t copies = tables.aim().worth_first ? 1 : o.copies;
+    const FoldPlan fold{way, o.choice.layout->lines(o.choice.left, o.choice.right), levels_of(way)};
+    const Length length = tables.along(way.end_to_end)[o.place] * (way.end_to_end ? 2 : 1);
+    Pattern pattern = write_pattern(job_, roll_, fold, length,
+                                    strip_tree(tables, o.choice, way.end_to_end, copies, o.place));
+    const auto same = std::find(plan.patterns.begin(), plan.patterns.end(), pattern);
+    plan.lays.push_back({static_cast<int>(same - plan.patterns.begin()), static_cast<int>(o.copies)});
+    if (same == plan.patterns.end()) plan.patterns.push_back(std::move(pattern));
+  }
+  lay_along(job_, plan);
+  sum_up(job_, plan);
+  return plan;
+}
+
+Proof RollPlanner::prove(const Plan& plan, const Series& series, bool thinned) const {
+  Proof proof;
+  proof.bound = aim_ == Aim::most_worth ? plan.worth : plan.net;
+  proof.proved = series.proved && !thinned;
+  proof.note = proof.proved
+                   ? "every place where a fold or a cut can matter was searched; none gives more"
+                   : "the job is too large to search whole; this is the best found";
+  return proof;
+}
+
+Result<Plan> RollPlanner::plan(const FoldWay& way) {
+  const std::string why_not = refusal(way);
+  if (!why_not.empty()) return refused(way, why_not);
+  const Length depth = deepest_fold(job_.table);
+  const AimScale scale = aim_scale(job_, roll_, way, aim_);
+  TableSet& tables = tables_for(scale);
+  Layouts layouts = layouts_of(way, roll_.fabric, tables.fold_trim(), depth);
+  std::erase_if(layouts, [&](const auto& l) { return l->is_fixed() && l->folded({}, {}) > depth; });
+  if (layouts.empty())
+    return refused(way, "folded so it is deeper than the " + write_length(depth, job_.unit) +
+                            " that fit the table and can be reached");
+  const std::vector<LayOption> options = lay_options(tables, layouts, way);
+  const Series series = best_series(entries_of(options, tables, way, scale), capacity_, budget_.steps);
+  if (series.picks.empty())
+    return refused(way, tables.aim().worth_first ? "no panel fits"
+                                                 : "no panel that fits is worth the time of cutting it");
+  std::vector<LayOption> chosen;
+  for (int pick : series.picks) chosen.push_back(options[pick]);
+  Plan plan = write_plan(tables, way, std::move(chosen));
+  plan.proof = prove(plan, series, tables.is_thinned());
+  return plan;
+}
+
+}  // namespace foldyard

@@ -1,0 +1,49 @@
+#pragma once
+
+// RollPlanner: plans one roll under any way for one aim, sharing the cut
+// tables between the ways. Internal to the doors of job/plan_roll.h; plans
+// come out summed up but not yet inspected.
+
+#include <memory>
+
+#include "batch/series.h"
+#include "cutting/strip_search.h"
+#include "job/aim_scale.h"
+#include "job/plan_roll.h"
+
+namespace foldyard {
+
+class RollPlanner {
+ public:
+  RollPlanner(const Job& job, int roll, Aim aim, const SearchBudget& budget);
+
+  Result<Plan> plan(const FoldWay& way);
+
+ private:
+  // A lay that may be cut: so many lengths of grid place `place`.
+  struct LayOption {
+    int place = 0;
+    std::int64_t copies = 1;
+    StripChoice choice;
+  };
+
+  std::string refusal(const FoldWay& way) const;
+  TableSet& tables_for(const AimScale& scale);
+  std::vector<LayOption> lay_options(TableSet& tables, const Layouts& layouts, const FoldWay& way) const;
+  std::vector<SeriesEntry> entries_of(const std::vector<LayOption>& options, const TableSet& tables,
+                                      const FoldWay& way, const AimScale& scale) const;
+  Plan write_plan(TableSet& tables, const FoldWay& way, std::vector<LayOption> chosen) const;
+  Proof prove(const Plan& plan, const Series& series, bool thinned) const;
+  Length size_of(const TableSet& tables, const FoldWay& way, const LayOption& option) const;
+  std::int64_t most_lengths(const FoldWay& way) const;
+
+  const Job& job_;
+  int roll_index_;
+  const Roll& roll_;
+  Aim aim_;
+  SearchBudget budget_;
+  Length capacity_;  // of the roll, less the squaring of both ends
+  std::unique_ptr<TableSet> tables_;
+};
+
+}  // namespace foldyard

@@ -1,0 +1,57 @@
+#include "job/sum_up.h"
+
+namespace foldyard {
+
+namespace {
+
+Work work_of(const Plan& plan, const Roll& roll) {
+  Work work;
+  work.lengths = static_cast<std::int64_t>(plan.lengths.size());
+  work.folds = work.lengths * folds_made(plan.way);
+  work.lifts = static_cast<std::int64_t>(plan.lays.size());
+  work.cuts = plan.cuts;
+  for (std::int64_t n : plan.yield) work.panels += n;
+  work.cut_travel = plan.travel;
+  work.cross_cut_travel = roll.fabric.width * work.lengths;
+  return work;
+}
+
+void add_pattern(const Job& job, const Pattern& pattern, int lengths, Plan& plan) {
+  for (const PlacedPanel& p : pattern.panels) {
+    plan.yield[p.panel] += lengths;
+    plan.used += job.panels[p.panel].area() * lengths;
+  }
+  plan.worth += pattern.worth * lengths;
+}
+
+}  // namespace
+
+void lay_along(const Job& job, Plan& plan) {
+  const Roll& roll = job.rolls[plan.roll];
+  Length at = job.losses.squaring;
+  for (int i = 0; i < static_cast<int>(plan.lays.size()); ++i) {
+    const Length size = plan.patterns[plan.lays[i].pattern].length + job.losses.allowance;
+    for (int n = 0; n < plan.lays[i].lengths; ++n, at += size)
+      plan.lengths.push_back({i, {at, at + size}});
+  }
+  plan.remnant = {at, roll.length - job.losses.squaring};
+  plan.remnant_kept = !plan.remnant.is_empty() && roll.fabric.width >= job.losses.keep_across &&
+                      plan.remnant.size() >= job.losses.keep_along;
+}
+
+void sum_up(const Job& job, Plan& plan) {
+  const Roll& roll = job.rolls[plan.roll];
+  plan.yield.assign(job.panels.size(), 0);
+  for (const Lay& lay : plan.lays) {
+    const Pattern& pattern = plan.patterns[lay.pattern];
+    add_pattern(job, pattern, lay.lengths, plan);
+    plan.cuts += static_cast<std::int64_t>(pattern.cuts.size());
+    plan.travel += pattern.travel;
+  }
+  plan.cloth = roll.fabric.width * roll.length;
+  plan.cross_cuts = static_cast<std::int64_t>(plan.lengths.size());
+  plan.time = time_of(work_of(plan, roll), job.pace);
+  plan.net = plan.worth - cost_of(plan.time, job.pace);
+}
+
+}  // namespace foldyard
