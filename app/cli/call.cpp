@@ -1,0 +1,191 @@
+#include "cli/call.h"
+
+#include <QFileInfo>
+#include <QMap>
+
+namespace foldyard {
+namespace {
+
+const QStringList kVerbs = {"plan", "compare", "draw", "check"};
+const QStringList kAims = {"most-worth", "worth-less-time"};  // in the order of Aim
+const QStringList kPapers = {"a4", "letter"};                 // in the order of Paper
+const QStringList kFormats = {"pdf", "svg", "png"};           // in the order of Format
+
+const QMap<QString, QStringList> kOptionsOf = {
+    {"plan", {"--roll", "--way", "--aim", "--json"}},
+    {"compare", {"--roll", "--aim", "--json"}},
+    {"draw", {"--to", "--roll", "--way", "--aim", "--paper"}},
+    {"check", {}},
+};
+
+Problem wrong(const QString& what, const QString& next) {
+  return {"", what.toStdString(), next.toStdString()};
+}
+
+QString list_of(const QStringList& words) { return words.join(QStringLiteral(", ")); }
+
+// The arguments of a verb: job files, and options with their values.
+struct Words {
+  QStringList jobs;
+  QMap<QString, QString> options;
+};
+
+std::optional<Problem> add_option(Words& words, const QString& verb, QStringList& rest,
+                                  const QString& word) {
+  const qsizetype equals = word.indexOf(u'=');
+  const QString name = word.left(equals);
+  const QStringList known = kOptionsOf.value(verb);
+  if (!known.contains(name)) {
+    return wrong(QStringLiteral("%1 knows no option %2").arg(verb, name),
+                 known.isEmpty() ? QStringLiteral("leave it out")
+                                 : QStringLiteral("use one of ") + list_of(known));
+  }
+  if (words.options.contains(name)) {
+    return wrong(QStringLiteral("%1 stands twice").arg(name), QStringLiteral("give it once"));
+  }
+  if (name == QLatin1String("--json")) {
+    if (equals >= 0) return wrong(name + QStringLiteral(" takes no value"), QStringLiteral("leave it out"));
+    words.options[name] = QString();
+    return {};
+  }
+  if (equals < 0 && rest.isEmpty()) {
+    return wrong(name + QStringLiteral(" has no value"), QStringLiteral("put it behind the option"));
+  }
+  words.options[name] = equals >= 0 ? word.mid(equals + 1) : rest.takeFirst();
+  return {};
+}
+
+Result<Words> sort_words(const QString& verb, QStringList rest) {
+  Words words;
+  bool only_names = false;
+  while (!rest.isEmpty()) {
+    const QString word = rest.takeFirst();
+    if (word == QLatin1String("--") && !only_names) {
+      only_names = true;
+    } else if (word.startsWith(QLatin1Char('-')) && !only_names) {
+      if (const auto problem = add_option(words, verb, rest, word)) return *problem;
+    } else {
+      words.jobs << word;
+    }
+  }
+  if (words.jobs.isEmpty()) {
+    return wrong(QStringLiteral("no job file is named"),
+                 QStringLiteral("write foldyard %1 JOB").arg(verb));
+  }
+  if (words.jobs.size() > 1) {
+    return wrong(QStringLiteral("more than one job file is named: ") + list_of(words.jobs),
+                 QStringLiteral("name one; quote names with spaces"));
+  }
+  return words;
+}
+
+template <class Value>
+std::optional<Problem> take_word(const Words& words, const char* option, const QStringList& known,
+                                 Value& value) {
+  const auto found = words.options.constFind(QLatin1String(option));
+  if (found == words.options.constEnd()) return {};
+  const qsizetype index = known.indexOf(*found);
+  if (index < 0) {
+    return wrong(QStringLiteral("%1 cannot be \"%2\"").arg(QLatin1String(option), *found),
+                 QStringLiteral("use one of ") + list_of(known));
+  }
+  value = static_cast<Value>(index);
+  return {};
+}
+
+std::optional<Problem> take_way(const Words& words, Call& call) {
+  if (!words.options.contains(QStringLiteral("--way"))) return {};
+  FoldWay way;
+  const QString key = words.options.value(QStringLiteral("--way"));
+  if (!way_from_key(key.toStdString(), way)) {
+    return wrong(QStringLiteral("there is no way of folding \"%1\"").arg(key),
+                 QStringLiteral("take a key that foldyard compare JOB shows"));
+  }
+  call.way = way;
+  return {};
+}
+
+std::optional<Problem> take_target(const Words& words, Call& call) {
+  if (call.verb != Verb::draw) return {};
+  call.to = words.options.value(QStringLiteral("--to"));
+  if (call.to.isEmpty()) {
+    return wrong(QStringLiteral("draw does not know where to write"),
+                 QStringLiteral("add --to FILE.pdf, FILE.svg or FILE.png"));
+  }
+  const qsizetype index = kFormats.indexOf(QFileInfo(call.to).suffix().toLower());
+  if (index < 0) {
+    return wrong(QStringLiteral("\"%1\" names no kind of drawing").arg(call.to),
+                 QStringLiteral("let the name end in .pdf, .svg or .png"));
+  }
+  call.format = static_cast<Format>(index);
+  return {};
+}
+
+Result<Call> read_verb(Verb verb, const Words& words) {
+  Call call;
+  call.verb = verb;
+  call.job = words.jobs.front();
+  call.json = words.options.contains(QStringLiteral("--json"));
+  if (words.options.contains(QStringLiteral("--roll"))) {
+    call.roll = words.options.value(QStringLiteral("--roll"));
+  }
+  if (const auto problem = take_way(words, call)) return *problem;
+  if (const auto problem = take_word(words, "--aim", kAims, call.aim)) return *problem;
+  if (const auto problem = take_word(words, "--paper", kPapers, call.paper)) return *problem;
+  if (const auto problem = take_target(words, call)) return *problem;
+  return call;
+}
+
+}  // namespace
+
+QString aim_key(Aim aim) { return kAims[static_cast<int>(aim)]; }
+
+Result<Call> read_call(const QStringList& arguments) {
+  Call call;
+  if (arguments.contains(QStringLiteral("--help")) || arguments.contains(QStringLiteral("-h"))) return call;
+  if (arguments == QStringList{QStringLiteral("--version")}) {
+    call.verb = Verb::version;
+    return call;
+  }
+  if (arguments.isEmpty()) {
+    return wrong(QStringLiteral("nothing was asked for"), QStringLiteral("see foldyard --help"));
+  }
+  const QString verb = arguments.front();
+  const qsizetype index = kVerbs.indexOf(verb);
+  if (index < 0) {
+    return wrong(QStringLiteral("there is no verb \"%1\"").arg(verb),
+                 QStringLiteral("use one of %1, or see foldyard --help").arg(list_of(kVerbs)));
+  }
+  const Result<Words> words = sort_words(verb, arguments.mid(1));
+  if (!words) return words.problem();
+  return read_verb(static_cast<Verb>(static_cast<int>(Verb::plan) + index), *words);
+}
+
+QString help_text() {
+  return QStringLiteral(
+      R"(Foldyard plans how to cross-cut, fold and cut rolls of cloth into rectangular
+panels, and proves how good each plan is.
+
+  foldyard plan JOB     the best plan of each roll, with every cut
+  foldyard compare JOB  all ways of folding each roll, ranked
+  foldyard draw JOB --to FILE.pdf|.svg|.png
+                        the cutting diagram of one roll, true to scale
+  foldyard check JOB    reads the job, plans it in every way and inspects all plans
+  foldyard --help       this text
+  foldyard --version    the version
+
+Options
+  --roll NAME    this roll only (draw: the first roll, if none is named)
+  --way KEY      this way of folding, by a key that compare shows (plan, draw)
+  --aim AIM      most-worth: the most worth, then the fewest cuts (if none is named)
+                 worth-less-time: the most worth after your minutes at your rate
+  --json         the answer as JSON (plan, compare)
+  --paper PAPER  a4 (if none is named) or letter (draw)
+
+The program ends with 0 if all was done, with 1 if the job cannot be planned,
+and with 2 if the call or the job file is wrong; then nothing is written.
+Job files are described in docs/job-file.md, the JSON answers in docs/output.md.
+)");
+}
+
+}  // namespace foldyard

@@ -1,0 +1,48 @@
+#pragma once
+
+// A call of the command line, read from its arguments.
+//
+//   foldyard plan JOB    [--roll NAME] [--way KEY] [--aim AIM] [--json]
+//   foldyard compare JOB [--roll NAME] [--aim AIM] [--json]
+//   foldyard draw JOB --to FILE [--roll NAME] [--way KEY] [--aim AIM] [--paper PAPER]
+//   foldyard check JOB
+//   foldyard --help · foldyard --version
+//
+// An option's value stands behind it or after "=". Refused, with what to do:
+// an unknown verb or option, an option the verb does not know or that stands
+// twice, a value nobody knows, a missing job or a second one.
+
+#include <QString>
+#include <QStringList>
+#include <optional>
+
+#include "drawing/sheet.h"
+#include "fold/fold_plan.h"
+#include "job/plan.h"
+#include "measure/result.h"
+
+namespace foldyard {
+
+enum class Verb { help, version, plan, compare, draw, check };
+enum class Format { pdf, svg, png };
+
+struct Call {
+  Verb verb = Verb::help;
+  QString job;
+  std::optional<QString> roll;
+  std::optional<FoldWay> way;
+  Aim aim = Aim::most_worth;
+  bool json = false;
+  QString to;
+  Format format = Format::pdf;  // by the ending of `to`
+  Paper paper = Paper::a4;
+};
+
+// Without the program's own name.
+Result<Call> read_call(const QStringList& arguments);
+// What the program can do, for a person.
+QString help_text();
+// "most-worth", "worth-less-time".
+QString aim_key(Aim aim);
+
+}  // namespace foldyard

@@ -1,0 +1,74 @@
+#include "cli/check_verb.h"
+
+#include "cli/call.h"
+#include "inspect/inspect_plan.h"
+#include "job/plan_roll.h"
+
+namespace foldyard {
+namespace {
+
+struct Tally {
+  int plans = 0;
+  int sound = 0;
+  int proved = 0;
+  int refused = 0;
+  QString faults;
+};
+
+void inspect_result(const Job& job, const QString& title, const WayResult& result, Tally& tally) {
+  if (!result.plan) {
+    ++tally.refused;
+    return;
+  }
+  ++tally.plans;
+  tally.proved += result.plan->proof.proved;
+  const std::vector<std::string> findings = inspect_plan(job, *result.plan);
+  tally.sound += findings.empty();
+  for (const std::string& finding : findings) {
+    tally.faults += QStringLiteral("%1, %2: %3\n")
+                        .arg(title, QString::fromStdString(way_key(result.way)),
+                             QString::fromStdString(finding));
+  }
+}
+
+void check_roll(const Job& job, int roll, Aim aim, Tally& tally) {
+  const QString title =
+      QStringLiteral("Roll %1, %2")
+          .arg(QString::fromStdString(job.rolls[static_cast<std::size_t>(roll)].name), aim_key(aim));
+  for (const WayResult& result : compare_ways(job, roll, aim).ways) {
+    inspect_result(job, title, result, tally);
+  }
+}
+
+QString tally_words(const Job& job, const Tally& tally) {
+  return QStringLiteral("%1 rolls and %2 panels read. %3 plans made for both aims, %4 of them "
+                        "proved best; %5 were inspected and sound. %6 times a way could not be "
+                        "planned (foldyard compare says why).\n")
+      .arg(job.rolls.size())
+      .arg(job.panels.size())
+      .arg(tally.plans)
+      .arg(tally.proved)
+      .arg(tally.plans == tally.sound ? QStringLiteral("all") : QString::number(tally.sound))
+      .arg(tally.refused);
+}
+
+}  // namespace
+
+Outcome check_verb(const Job& job) {
+  Tally tally;
+  for (int roll = 0; roll < static_cast<int>(job.rolls.size()); ++roll) {
+    check_roll(job, roll, Aim::most_worth, tally);
+    check_roll(job, roll, Aim::worth_less_time, tally);
+  }
+  const QString words = tally.faults + tally_words(job, tally);
+  if (tally.plans == 0) {
+    return {Exit::cannot_plan, words, QStringLiteral("no roll can be planned in any way")};
+  }
+  if (tally.sound < tally.plans) {
+    return {Exit::cannot_plan, words,
+            QStringLiteral("a plan is not sound; this is a fault of Foldyard, do not cut by it")};
+  }
+  return {Exit::done, words, {}};
+}
+
+}  // namespace foldyard

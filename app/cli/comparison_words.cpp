@@ -1,0 +1,108 @@
+#include "cli/comparison_words.h"
+
+#include <algorithm>
+
+#include "cli/text_table.h"
+#include "drawing/words.h"
+
+namespace foldyard {
+namespace {
+
+const Plan& plan_at(const Comparison& comparison, int way) {
+  return *comparison.ways[static_cast<std::size_t>(way)].plan;
+}
+
+Worth aimed_at(const Plan& plan) { return plan.aim == Aim::most_worth ? plan.worth : plan.net; }
+
+QString proof_cell(const Plan& plan) {
+  if (plan.proof.proved) return QStringLiteral("proved");
+  return QStringLiteral("at most ") + worth_words(plan.proof.bound);
+}
+
+QStringList head_row(const Job& job) {
+  QStringList row = {QStringLiteral("way of folding"), QStringLiteral("key")};
+  for (int i = 0; i < static_cast<int>(job.panels.size()); ++i) row << panel_code(i);
+  return row << QStringList{"worth", "net", "used", "lengths", "lifts", "a lift", "cuts",
+                            "minutes", "gives up", "best?"};
+}
+
+QStringList way_row(const Comparison& comparison, int way) {
+  const Plan& plan = plan_at(comparison, way);
+  QStringList row = {QString::fromStdString(way_name(plan.way)),
+                     QString::fromStdString(way_key(plan.way))};
+  for (std::int64_t count : plan.yield) row << QString::number(count);
+  return row << worth_words(plan.worth) << worth_words(plan.net)
+             << use_words(plan.used, plan.cloth) << QString::number(plan.lengths.size())
+             << QString::number(plan.lays.size()) << QString::number(most_in_a_lift(plan))
+             << QString::number(plan.cuts)
+             << QString::number(plan.time.in_minutes(), 'f', 1)
+             << worth_words(given_up(comparison, way)) << proof_cell(plan);
+}
+
+QString panel_legend(const Job& job) {
+  QString text;
+  for (int i = 0; i < static_cast<int>(job.panels.size()); ++i) {
+    const Panel& panel = job.panels[static_cast<std::size_t>(i)];
+    text += QStringLiteral("%1 %2, %3, worth %4\n")
+                .arg(panel_code(i), QString::fromStdString(panel.name),
+                     size_words(panel.across, panel.along, job.unit), worth_words(panel.worth));
+  }
+  return text;
+}
+
+QString frontier_words(const Comparison& comparison) {
+  QStringList names;
+  for (int way : comparison.frontier) {
+    const Plan& plan = plan_at(comparison, way);
+    names << QStringLiteral("%1 (%2, %3)")
+                 .arg(QString::fromStdString(way_key(plan.way)), worth_words(plan.worth),
+                      minutes_words(plan.time));
+  }
+  if (names.isEmpty()) return {};
+  return QStringLiteral("From most worth to least time: ") + names.join(QStringLiteral(", ")) +
+         QStringLiteral(".\n");
+}
+
+QString refused_words(const Comparison& comparison) {
+  QString text;
+  for (const WayResult& result : comparison.ways) {
+    if (result.plan) continue;
+    text += QStringLiteral("Not planned, %1: %2\n")
+                .arg(QString::fromStdString(way_name(result.way)),
+                     QString::fromStdString(result.refused));
+  }
+  return text;
+}
+
+QString aim_words(Aim aim) {
+  return aim == Aim::most_worth
+             ? QStringLiteral("most worth, then fewest cuts")
+             : QStringLiteral("most worth after your time");
+}
+
+}  // namespace
+
+Worth given_up(const Comparison& comparison, int way) {
+  const Worth best = aimed_at(plan_at(comparison, comparison.ranking.front()));
+  return std::max(Worth(), best - aimed_at(plan_at(comparison, way)));
+}
+
+int most_in_a_lift(const Plan& plan) {
+  int most = 0;
+  for (const Lay& lay : plan.lays) most = std::max(most, lay.lengths);
+  return most;
+}
+
+QString comparison_words(const Job& job, const Comparison& comparison) {
+  const Roll& roll = job.rolls[static_cast<std::size_t>(comparison.roll)];
+  QString text = QStringLiteral("Roll %1: %2 of cloth %3 wide. Aim: %4.\n")
+                     .arg(QString::fromStdString(roll.name), length_words(roll.length, job.unit),
+                          length_words(roll.fabric.width, job.unit), aim_words(comparison.aim));
+  text += panel_legend(job);
+  std::vector<QStringList> rows = {head_row(job)};
+  for (int way : comparison.ranking) rows.push_back(way_row(comparison, way));
+  if (rows.size() > 1) text += text_table(rows);
+  return text + frontier_words(comparison) + refused_words(comparison);
+}
+
+}  // namespace foldyard

@@ -1,0 +1,188 @@
+#include "cli/plan_json.h"
+
+#include <QJsonArray>
+#include <QJsonDocument>
+
+#include "cli/call.h"
+#include "cli/comparison_words.h"
+#include "file/exact_length.h"
+#include "job/decimal.h"
+
+namespace foldyard {
+namespace {
+
+QString text(const std::string& utf8) { return QString::fromStdString(utf8); }
+
+// Places on cloth are never negative; worths after the maker's time may be.
+QString worth_text(Worth worth) {
+  const std::int64_t parts = worth.parts();
+  const QString size = text(write_decimal(parts < 0 ? -parts : parts, 4));
+  return parts < 0 ? QLatin1Char('-') + size : size;
+}
+
+double seconds(Duration time) {
+  return static_cast<double>(time.ticks() / Duration::kTicksPerMs) / 1000;
+}
+
+class Writer {
+ public:
+  explicit Writer(const Job& job) : job_(job) {}
+
+  QJsonObject plan(const Plan& plan) const {
+    QJsonObject json{{"way", text(way_key(plan.way))},
+                     {"way_name", text(way_name(plan.way))},
+                     {"yield", yield(plan)},
+                     {"worth", worth_text(plan.worth)},
+                     {"net", worth_text(plan.net)},
+                     {"used_square_metres", plan.used.in_square_metres()},
+                     {"cloth_square_metres", plan.cloth.in_square_metres()},
+                     {"cuts", static_cast<qint64>(plan.cuts)},
+                     {"cross_cuts", static_cast<qint64>(plan.cross_cuts)},
+                     {"travel", length(plan.travel)},
+                     {"seconds", seconds(plan.time)},
+                     {"most_lengths_in_a_lift", most_in_a_lift(plan)},
+                     {"proof", proof(plan.proof)}};
+    json["patterns"] = list(plan.patterns, &Writer::pattern);
+    json["lays"] = list(plan.lays, &Writer::lay);
+    json["lengths"] = list(plan.lengths, &Writer::length_on_roll);
+    json["remnant"] = span(plan.remnant);
+    json["remnant_kept"] = plan.remnant_kept;
+    return json;
+  }
+
+ private:
+  template <class List, class Each>
+  QJsonArray list(const List& entries, Each each) const {
+    QJsonArray json;
+    for (const auto& entry : entries) json.append((this->*each)(entry));
+    return json;
+  }
+
+  QString length(Length length) const { return text(exact_length(length, job_.unit)); }
+  QJsonValue length_value(const Length& value) const { return length(value); }
+
+  QJsonObject span(const Span& span) const {
+    return {{"from", length(span.from)}, {"to", length(span.to)}};
+  }
+  QJsonObject rect(const Rect& rect) const {
+    return {{"across", span(rect.across)}, {"along", span(rect.along)}};
+  }
+  QString panel_name(int panel) const {
+    return text(job_.panels[static_cast<std::size_t>(panel)].name);
+  }
+
+  QJsonArray yield(const Plan& plan) const {
+    QJsonArray json;
+    for (std::size_t i = 0; i < plan.yield.size(); ++i) {
+      json.append(QJsonObject{{"panel", panel_name(static_cast<int>(i))},
+                              {"count", static_cast<qint64>(plan.yield[i])}});
+    }
+    return json;
+  }
+  QJsonObject proof(const Proof& proof) const {
+    return {{"bound", worth_text(proof.bound)},
+            {"proved", proof.proved},
+            {"note", text(proof.note)}};
+  }
+
+  QJsonObject pattern(const Pattern& pattern) const {
+    return {{"length", length(pattern.length)},
+            {"fold_lines", list(pattern.fold.lines, &Writer::length_value)},
+            {"levels", levels(pattern.fold.levels)},
+            {"end_to_end", pattern.fold.way.end_to_end},
+            {"folded_across", length(pattern.folded_across)},
+            {"folded_along", length(pattern.folded_along)},
+            {"plies", pattern.plies},
+            {"worth", worth_text(pattern.worth)},
+            {"travel", length(pattern.travel)},
+            {"cuts", list(pattern.cuts, &Writer::cut)},
+            {"panels", list(pattern.panels, &Writer::placed)},
+            {"rests", list(pattern.rests, &Writer::rest)}};
+  }
+  static QJsonArray levels(const std::vector<int>& levels) {
+    QJsonArray json;
+    for (int level : levels) json.append(level);
+    return json;
+  }
+  QJsonObject cut(const Cut& cut) const {
+    return {{"direction", cut.direction == Direction::along ? "along" : "across"},
+            {"at", length(cut.at)},
+            {"over", span(cut.over)}};
+  }
+  QJsonObject placed(const PlacedPanel& placed) const {
+    return {{"panel", panel_name(placed.panel)},
+            {"turned", placed.turned},
+            {"on_fold", placed.on_fold},
+            {"flat", rect(placed.flat)},
+            {"folded", rect(placed.folded)}};
+  }
+  QJsonObject rest(const Rest& rest) const {
+    const char* const kind = rest.kind == RestKind::selvedge  ? "selvedge"
+                             : rest.kind == RestKind::remnant ? "remnant"
+                                                              : "offcut";
+    return {{"kind", kind}, {"flat", rect(rest.flat)}};
+  }
+  QJsonObject lay(const Lay& lay) const {
+    return {{"pattern", lay.pattern}, {"lengths", lay.lengths}};
+  }
+  QJsonObject length_on_roll(const LengthOnRoll& length) const {
+    return {{"lay", length.lay}, {"on_roll", span(length.on_roll)}};
+  }
+
+  const Job& job_;
+};
+
+QString roll_name(const Job& job, int roll) {
+  return text(job.rolls[static_cast<std::size_t>(roll)].name);
+}
+
+QJsonObject way_json(const Job& job, const Comparison& comparison, int way) {
+  const WayResult& result = comparison.ways[static_cast<std::size_t>(way)];
+  if (!result.plan) {
+    return {{"way", text(way_key(result.way))},
+            {"way_name", text(way_name(result.way))},
+            {"refused", text(result.refused)}};
+  }
+  QJsonObject json = Writer(job).plan(*result.plan);
+  json["gives_up"] = worth_text(given_up(comparison, way));
+  return json;
+}
+
+QJsonArray keys_json(const Comparison& comparison, const std::vector<int>& ways) {
+  QJsonArray keys;
+  for (int way : ways) {
+    keys.append(text(way_key(comparison.ways[static_cast<std::size_t>(way)].way)));
+  }
+  return keys;
+}
+
+}  // namespace
+
+QJsonObject plan_json(const Job& job, const Plan& plan) {
+  return {{"roll", roll_name(job, plan.roll)}, {"plan", Writer(job).plan(plan)}};
+}
+
+QJsonObject comparison_json(const Job& job, const Comparison& comparison) {
+  QJsonArray ways;
+  for (int i = 0; i < static_cast<int>(comparison.ways.size()); ++i) {
+    ways.append(way_json(job, comparison, i));
+  }
+  return {{"roll", roll_name(job, comparison.roll)},
+          {"ways", ways},
+          {"ranking", keys_json(comparison, comparison.ranking)},
+          {"frontier", keys_json(comparison, comparison.frontier)}};
+}
+
+QJsonObject refused_json(const Job& job, int roll, const QString& reason) {
+  return {{"roll", roll_name(job, roll)}, {"refused", reason}};
+}
+
+QString answer_text(const QString& verb, Aim aim, const QJsonArray& rolls) {
+  const QJsonObject json{{"foldyard_answer", kAnswerVersion},
+                         {"verb", verb},
+                         {"aim", aim_key(aim)},
+                         {"rolls", rolls}};
+  return QString::fromUtf8(QJsonDocument(json).toJson());
+}
+
+}  // namespace foldyard

@@ -1,0 +1,188 @@
+#include "cli/plan_words.h"
+
+#include <algorithm>
+#include <map>
+#include <tuple>
+
+#include "cli/text_table.h"
+#include "drawing/words.h"
+#include "job/cautions.h"
+
+namespace foldyard {
+namespace {
+
+constexpr qsizetype kLineWidth = 78;
+
+const Roll& roll_of(const Job& job, const Plan& plan) {
+  return job.rolls[static_cast<std::size_t>(plan.roll)];
+}
+
+// Breaks a paragraph into lines; the second and later ones are indented.
+QString wrapped(const QString& paragraph, const QString& indent) {
+  QString text;
+  QString line;
+  for (const QString& word : paragraph.split(QLatin1Char(' '), Qt::SkipEmptyParts)) {
+    if (!line.isEmpty() && line.size() + 1 + word.size() > kLineWidth) {
+      text += line + QLatin1Char('\n');
+      line = indent + word;
+    } else {
+      line += (line.isEmpty() || line == indent ? QString() : QStringLiteral(" ")) + word;
+    }
+  }
+  return text + line + QLatin1Char('\n');
+}
+
+std::vector<Length> cross_cut_places(const Job& job, const Plan& plan) {
+  std::vector<Length> places;
+  for (const LengthOnRoll& length : plan.lengths) {
+    places.push_back(length.on_roll.from);
+    places.push_back(length.on_roll.to);
+  }
+  std::sort(places.begin(), places.end());
+  places.erase(std::unique(places.begin(), places.end()), places.end());
+  std::erase_if(places, [&](Length place) {
+    return place.is_zero() || place == roll_of(job, plan).length;
+  });
+  return places;
+}
+
+QString cross_cut_words(const Job& job, const Plan& plan) {
+  QStringList places;
+  for (Length place : cross_cut_places(job, plan)) places << length_words(place, job.unit);
+  if (places.isEmpty()) return QStringLiteral("The roll is not cut across.\n");
+  return wrapped(QStringLiteral("Cut the roll across, measured from its free end, at ") +
+                     places.join(QStringLiteral(", ")) + QLatin1Char('.'),
+                 QStringLiteral("  "));
+}
+
+QString allowance_words(const Job& job) {
+  if (job.losses.allowance.is_zero()) return {};
+  return wrapped(QStringLiteral("Each length has %1 more than its pattern: trim half of it off "
+                                "each end as you lay it.")
+                     .arg(length_words(job.losses.allowance, job.unit)),
+                 QStringLiteral("  "));
+}
+
+QStringList cut_row(int number, const Cut& cut, Unit unit) {
+  const bool is_along = cut.direction == Direction::along;
+  const QString edge = is_along ? QStringLiteral("from the left edge")
+                                : QStringLiteral("from the near end");
+  return {QStringLiteral("  %1.  %2").arg(number, 3).arg(
+              is_along ? QStringLiteral("along the roll at") : QStringLiteral("across it at")),
+          length_words(cut.at, unit), edge, QStringLiteral("over"),
+          length_words(cut.over.from, unit), QStringLiteral("to"),
+          length_words(cut.over.to, unit)};
+}
+
+QString cuts_words(const Pattern& pattern, Unit unit) {
+  if (pattern.cuts.empty()) return QStringLiteral("  No cut.\n");
+  std::vector<QStringList> rows;
+  for (std::size_t i = 0; i < pattern.cuts.size(); ++i) {
+    rows.push_back(cut_row(static_cast<int>(i) + 1, pattern.cuts[i], unit));
+  }
+  return QStringLiteral("  Cuts, in this order, through all plies, measured on the folded cloth:\n") +
+         text_table(rows);
+}
+
+QString panel_words(const Job& job, const Pattern& pattern, std::size_t panel) {
+  int count = 0, turned = 0, on_fold = 0;
+  for (const PlacedPanel& placed : pattern.panels) {
+    if (placed.panel != static_cast<int>(panel)) continue;
+    ++count;
+    turned += placed.turned;
+    on_fold += placed.on_fold;
+  }
+  if (count == 0) return {};
+  const Panel& kind = job.panels[panel];
+  QString words = QStringLiteral("    %1 × %2, %3")
+                      .arg(QString::number(count), QString::fromStdString(kind.name),
+                           size_words(kind.across, kind.along, job.unit));
+  if (on_fold > 0) words += QStringLiteral(", %1 on the fold").arg(on_fold);
+  if (turned > 0) words += QStringLiteral(", %1 turned").arg(turned);
+  return words + QLatin1Char('\n');
+}
+
+QString panels_words(const Job& job, const Pattern& pattern) {
+  QString text = QStringLiteral("  Panels from each length:\n");
+  for (std::size_t i = 0; i < job.panels.size(); ++i) text += panel_words(job, pattern, i);
+  return text;
+}
+
+QString rest_name(RestKind kind) {
+  switch (kind) {
+    case RestKind::selvedge: return QStringLiteral("selvedge");
+    case RestKind::remnant: return QStringLiteral("remnant to keep");
+    default: return QStringLiteral("offcut");
+  }
+}
+
+QString rests_words(const Pattern& pattern, Unit unit) {
+  std::map<std::tuple<RestKind, Length, Length>, int> counts;
+  for (const Rest& rest : pattern.rests) {
+    ++counts[{rest.kind, rest.flat.across.size(), rest.flat.along.size()}];
+  }
+  if (counts.empty()) return {};
+  QString text = QStringLiteral("  What is left of each length:\n");
+  for (const auto& [rest, count] : counts) {
+    const auto& [kind, across, along] = rest;
+    text += QStringLiteral("    %1 × %2, %3\n")
+                .arg(QString::number(count), rest_name(kind), size_words(across, along, unit));
+  }
+  return text;
+}
+
+QString pattern_head(const Job& job, const Plan& plan, int index) {
+  const Pattern& pattern = plan.patterns[static_cast<std::size_t>(index)];
+  return QStringLiteral("Pattern %1: %2 of %3, in %4, %5 thick each")
+             .arg(pattern_letter(index),
+                  QString::number(lengths_of(plan, index)) +
+                      (lengths_of(plan, index) == 1 ? QStringLiteral(" length")
+                                                    : QStringLiteral(" lengths")),
+                  length_words(pattern.length, job.unit), lays_words(plan, index),
+                  pattern.plies == 1 ? QStringLiteral("1 ply")
+                                     : QStringLiteral("%1 plies").arg(pattern.plies)) +
+         QLatin1Char('\n');
+}
+
+QString pattern_words(const Job& job, const Plan& plan, int index) {
+  const Pattern& pattern = plan.patterns[static_cast<std::size_t>(index)];
+  QString text = pattern_head(job, plan, index);
+  text += wrapped(QStringLiteral("  ") + folding_words(pattern), QStringLiteral("  "));
+  for (const QString& line :
+       fold_line_words(pattern, roll_of(job, plan).fabric.width, job.unit)) {
+    text += QStringLiteral("    ") + line + QLatin1Char('\n');
+  }
+  text += QStringLiteral("  Folded it measures %1.\n")
+              .arg(size_words(pattern.folded_across, pattern.folded_along, job.unit));
+  return text + cuts_words(pattern, job.unit) + panels_words(job, pattern) +
+         rests_words(pattern, job.unit);
+}
+
+}  // namespace
+
+QString plan_words(const Job& job, const Plan& plan) {
+  const QString indent = QStringLiteral("  ");
+  QString text = wrapped(roll_words(job, plan) + QLatin1Char('.'), indent);
+  text += wrapped(answer_words(job, plan), indent);
+  text += wrapped(proof_words(plan), indent);
+  text += QStringLiteral("Worth %1; %2 after your time.\n\n")
+              .arg(worth_words(plan.worth), worth_words(plan.net));
+  text += cross_cut_words(job, plan) + allowance_words(job);
+  for (int i = 0; i < static_cast<int>(plan.patterns.size()); ++i) {
+    text += QLatin1Char('\n') + pattern_words(job, plan, i);
+  }
+  return text;
+}
+
+QString caution_words(const Job& job) {
+  QString text = QStringLiteral("Cautions for the cutter\n");
+  for (std::string_view line : cautions()) {
+    text += wrapped(QStringLiteral("- ") +
+                        QString::fromUtf8(line.data(), static_cast<qsizetype>(line.size())),
+                    QStringLiteral("  "));
+  }
+  return text + wrapped(QStringLiteral("- ") + QString::fromStdString(height_caution(job)),
+                        QStringLiteral("  "));
+}
+
+}  // namespace foldyard

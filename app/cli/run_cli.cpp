@@ -1,0 +1,74 @@
+#include "cli/run_cli.h"
+
+#include <QFile>
+#include <QGuiApplication>
+#include <cstdio>
+
+#include "cli/call.h"
+#include "cli/check_verb.h"
+#include "cli/choice.h"
+#include "cli/compare_verb.h"
+#include "cli/draw_verb.h"
+#include "cli/plan_verb.h"
+#include "file/read_job.h"
+
+namespace foldyard {
+namespace {
+
+Outcome run_verb(const Call& call, const Job& job) {
+  if (const auto problem = wrong_choice(job, call)) return refusal(Exit::wrong_call, *problem);
+  switch (call.verb) {
+    case Verb::plan: return plan_verb(job, call);
+    case Verb::compare: return compare_verb(job, call);
+    case Verb::draw: return draw_verb(job, call);
+    default: return check_verb(job);
+  }
+}
+
+// The path once, before whatever the reader says of the file.
+Problem in_file(const QString& path, Problem problem) {
+  const std::string name = path.toStdString();
+  if (problem.where.empty()) problem.where = name;
+  else if (problem.where != name) problem.where = name + ": " + problem.where;
+  return problem;
+}
+
+void print(std::FILE* stream, const QString& text) {
+  const QByteArray bytes = text.toUtf8();
+  std::fwrite(bytes.constData(), 1, static_cast<std::size_t>(bytes.size()), stream);
+}
+
+QStringList words_of(int argc, char** argv) {
+  QStringList words;
+  for (int i = 1; i < argc; ++i) words << QFile::decodeName(argv[i]);
+  return words;
+}
+
+}  // namespace
+
+Outcome answer(const QStringList& arguments) {
+  const Result<Call> call = read_call(arguments);
+  if (!call) return refusal(Exit::wrong_call, call.problem());
+  if (call->verb == Verb::help) return {Exit::done, help_text(), {}};
+  if (call->verb == Verb::version) {
+    return {Exit::done, QStringLiteral("foldyard " FOLDYARD_VERSION "\n"), {}};
+  }
+  const Result<Job> job = load_job(call->job);
+  if (!job) return refusal(Exit::wrong_call, in_file(call->job, job.problem()));
+  return run_verb(*call, *job);
+}
+
+int run_cli(int argc, char** argv) {
+  qputenv("QT_QPA_PLATFORM", "offscreen");
+  const QStringList words = words_of(argc, argv);
+  const QGuiApplication application(argc, argv);
+  const Outcome outcome = answer(words);
+  print(stdout, outcome.text);
+  if (!outcome.complaint.isEmpty()) {
+    print(stderr, QStringLiteral("foldyard: ") + outcome.complaint + QLatin1Char('\n'));
+  }
+  if (std::fflush(stdout) != 0) return static_cast<int>(Exit::wrong_call);
+  return static_cast<int>(outcome.code);
+}
+
+}  // namespace foldyard
