@@ -35,6 +35,7 @@ class Sheet {
   const Job& job() const { return job_; }
   const Comparison& comparison() const { return comparison_; }
   const Plan& plan() const { return *comparison_.ways[chosen_].plan; }
+  int chosen() const { return chosen_; }
   Paper paper() const { return paper_; }
 
  private:
@@ -44,8 +45,9 @@ class Sheet {
   Paper paper_;
 };
 
-// All pages as one file; empty on failure. PDF has a page each; SVG and PNG
-// show the pages one below the other.
+// All pages as one file; empty on failure (no font to write with, no memory).
+// PDF has a page each; SVG and PNG show the pages one below the other. The
+// same sheet gives the same bytes, but for the date inside a PDF.
 QByteArray sheet_pdf(const Sheet& sheet);
 QByteArray sheet_svg(const Sheet& sheet);
 QByteArray sheet_png(const Sheet& sheet, int dots_per_inch);

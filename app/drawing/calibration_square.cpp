@@ -1,0 +1,108 @@
+#include "drawing/calibration_square.h"
+
+#include <QPainter>
+
+#include <functional>
+
+#include "drawing/flat_picture.h"
+#include "drawing/strokes.h"
+#include "drawing/text.h"
+
+namespace foldyard {
+
+namespace {
+
+constexpr double kRuler = 5.6;
+const TextStyle kNumber{kSmallestPoints, false, false, palette::ink()};
+const TextStyle kHeading{9, true, true, palette::chalk()};
+const TextStyle kBody{7.5, false, false, palette::ink()};
+
+// Ticks from the top edge down, one every `step`; numbers every `numbered`.
+void draw_ruler(QPainter& painter, double step, int numbered, int half) {
+  const int ticks = static_cast<int>(kSquare / step + 1e-9);
+  for (int i = 1; i <= ticks; ++i) {
+    const double x = i * step, high = i % numbered == 0 ? 2.8 : i % half == 0 ? 2.0 : 1.1;
+    if (x < kSquare - 0.1) {
+      painter.setPen(QPen(palette::ink(), 0.14, Qt::SolidLine, Qt::FlatCap));
+      painter.drawLine(QLineF(x, 0, x, high));
+    }
+    if (i % numbered == 0 && x < kSquare - 3)
+      draw_text(painter, QRectF(x - 4, 2.9, 8, 2.6), QString::number(i / (numbered == 10 ? 1 : numbered)), kNumber, Qt::AlignCenter);
+  }
+}
+
+void draw_rulers(QPainter& painter) {
+  painter.setPen(Qt::NoPen);
+  painter.setBrush(palette::tape());
+  painter.drawRect(QRectF(0, 0, kSquare, kRuler));
+  painter.drawRect(QRectF(0, 0, kRuler, kSquare));
+  draw_ruler(painter, 1, 10, 5);
+  painter.save();
+  painter.translate(0, kSquare);
+  painter.rotate(-90);
+  draw_ruler(painter, 25.4 / 8, 8, 4);
+  painter.restore();
+}
+
+using Sign = std::function<void(QPainter&, const QRectF&)>;
+
+struct KeyLine {
+  Sign sign;
+  QString words;
+};
+
+QLineF middle_of(const QRectF& box) { return {box.left(), box.center().y(), box.right(), box.center().y()}; }
+
+std::vector<KeyLine> key_lines() {
+  return {
+      {[](QPainter& p, const QRectF& b) { draw_fold_line(p, middle_of(b)); }, QStringLiteral("fold line, on the flat cloth")},
+      {[](QPainter& p, const QRectF& b) { draw_fold_edge(p, middle_of(b)); }, QStringLiteral("fold edge, on the folded cloth")},
+      {[](QPainter& p, const QRectF& b) { draw_selvedge(p, middle_of(b), 0.9); }, QStringLiteral("selvedge")},
+      {[](QPainter& p, const QRectF& b) {
+         p.setPen(cut_pen());
+         p.drawLine(middle_of(b));
+         draw_disc(p, b.center(), QStringLiteral("3"));
+       }, QStringLiteral("cut, numbered in the order of cutting")},
+      {[](QPainter& p, const QRectF& b) { draw_panel_ground(p, b, 1); }, QStringLiteral("panel: colour and hatch by kind")},
+      {[](QPainter& p, const QRectF& b) { draw_rest_ground(p, b, RestKind::offcut, {}); }, QStringLiteral("offcut or loss")},
+      {[](QPainter& p, const QRectF& b) { draw_rest_ground(p, b, RestKind::remnant, {}); }, QStringLiteral("remnant, back to the shelf")},
+      {[](QPainter& p, const QRectF& b) { draw_blade(p, b.center() + QPointF(0, 1.1)); }, QStringLiteral("where the blade goes through the plies")},
+      {[](QPainter& p, const QRectF& b) { draw_arrow(p, middle_of(b), palette::chalk(), 0.45); }, QStringLiteral("nap, on one-way cloth; in the table: this plan")},
+      {[](QPainter& p, const QRectF& b) {
+         p.setPen(Qt::NoPen);
+         p.setBrush(palette::chalk());
+         p.drawEllipse(b.center(), 0.55, 0.55);
+       }, QStringLiteral("in the table: no way beats it in worth and time")},
+  };
+}
+
+}  // namespace
+
+void draw_key(QPainter& painter, const QRectF& area) {
+  constexpr double kPitch = 5.4, kSign = 12;
+  double y = area.top();
+  for (const KeyLine& line : key_lines()) {
+    line.sign(painter, QRectF(area.left(), y + 0.9, kSign, kPitch - 2));
+    draw_text(painter, QRectF(area.left() + kSign + 2.5, y, area.width() - kSign - 2.5, kPitch - 0.2), line.words, kBody);
+    y += kPitch;
+  }
+}
+
+void draw_calibration_square(QPainter& painter, const QPointF& top_left) {
+  painter.save();
+  painter.translate(top_left);
+  draw_rulers(painter);
+  painter.setPen(QPen(palette::ink(), 0.3, Qt::SolidLine, Qt::SquareCap, Qt::MiterJoin));
+  painter.setBrush(Qt::NoBrush);
+  painter.drawRect(QRectF(0, 0, kSquare, kSquare));
+  const double left = kRuler + 4, width = kSquare - left - 3;
+  draw_text(painter, QRectF(left, 8, width, 5), QStringLiteral("Is the print true to scale?"), kHeading);
+  const double high = draw_paragraph(painter, {left, 13.6}, width,
+      QStringLiteral("Print at 100 % (actual size); this square must measure 100 mm on each side. "
+                     "Numbers: centimetres above, inches at the left."), kBody);
+  draw_text(painter, QRectF(left, 18 + high, width, 5), QStringLiteral("Signs"), kHeading);
+  draw_key(painter, QRectF(left, 24 + high, width, kSquare));
+  painter.restore();
+}
+
+}  // namespace foldyard

@@ -1,0 +1,37 @@
+#pragma once
+
+// The fold ways side by side: those that work, best first, with panels, use,
+// cuts, time and worth; then those that are refused, grouped by their reason.
+//
+// The table is a list of rows of known height, so that what does not fit a
+// page can go on on the next. The chosen way is marked by a chalk arrow and
+// bold words, those of the frontier (no other is better in worth and time at
+// once) by a dot.
+
+#include <QRectF>
+#include <QStringList>
+
+#include <vector>
+
+#include "job/job.h"
+#include "job/plan.h"
+
+class QPainter;
+
+namespace foldyard {
+
+struct TableRow {
+  QStringList cells;   // name, panels, use, cuts, time, worth; or one sentence
+  bool is_sentence = false;
+  bool chosen = false;
+  bool frontier = false;
+  double height = 0;
+};
+
+std::vector<TableRow> comparison_rows(const Comparison& comparison, int chosen, double width);
+// Draws a head and the rows from `first` on that fit; returns the first not drawn.
+std::size_t draw_comparison(QPainter& painter, const QRectF& area, const std::vector<TableRow>& rows, std::size_t first);
+// The same without drawing.
+std::size_t fitting_rows(const std::vector<TableRow>& rows, std::size_t first, double height);
+
+}  // namespace foldyard

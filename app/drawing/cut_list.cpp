@@ -1,0 +1,116 @@
+#include "drawing/cut_list.h"
+
+#include <map>
+#include <tuple>
+
+#include "drawing/words.h"
+#include "job/cautions.h"
+
+namespace foldyard {
+
+namespace {
+
+const std::vector<double> kCutShares = {0.08, 0.15, 0.35, 0.27, 0.15};
+const std::vector<double> kCountShares = {0.24, 0.76};
+const std::vector<double> kRestShares = {0.24, 0.76};
+
+QString number(Length length, Unit unit) {
+  return QString::fromStdString(unit == Unit::yard ? write_length(length, unit) : write_number(length, unit));
+}
+
+ListLine cut_line(const Cut& cut, std::size_t order, Unit unit) {
+  const bool along = cut.direction == Direction::along;
+  return {LineKind::row,
+          {QString::number(order), along ? QStringLiteral("along") : QStringLiteral("across"),
+           number(cut.at, unit) + (along ? QStringLiteral(" from left") : QStringLiteral(" from near end")),
+           number(cut.over.from, unit) + QStringLiteral(" – ") + number(cut.over.to, unit),
+           number(cut.over.size(), unit)},
+          kCutShares, -1};
+}
+
+void append(std::vector<ListLine>& lines, std::vector<ListLine> more) {
+  if (more.empty()) return;
+  if (!lines.empty()) lines.push_back(gap_line());
+  for (ListLine& line : more) lines.push_back(std::move(line));
+}
+
+QString count_detail(const PatternData& data, std::size_t panel, std::int64_t in_length) {
+  const Panel& kind = data.job.panels[panel];
+  const std::int64_t all = in_length * lengths_of(data.plan, data.index);
+  return QString::fromStdString(kind.name) + QStringLiteral(", ") +
+         size_words(kind.across, kind.along, data.job.unit) +
+         QStringLiteral(": %1 in all").arg(all);
+}
+
+}  // namespace
+
+std::vector<ListLine> cut_lines(const PatternData& data) {
+  const Unit unit = data.job.unit;
+  std::vector<ListLine> lines{heading_line(QStringLiteral("Cuts, in this order"))};
+  if (data.pattern.cuts.empty()) {
+    lines.push_back(paragraph_line(QStringLiteral("None: the length is used as it is.")));
+    return lines;
+  }
+  lines.push_back(paragraph_line(
+      QStringLiteral("In %1, measured on the folded cloth from its left edge (%2) and its near end (%3). Each cut goes through all plies.")
+          .arg(QString::fromStdString(unit_name(unit)), QLatin1String(left_edge_name(data.map)), QLatin1String(near_end_name(data.map)))));
+  lines.push_back({LineKind::head_row,
+                   {QStringLiteral("no."), QStringLiteral("runs"), QStringLiteral("where"), QStringLiteral("from – to"), QStringLiteral("length")},
+                   kCutShares, -1});
+  for (std::size_t i = 0; i < data.pattern.cuts.size(); ++i)
+    lines.push_back(cut_line(data.pattern.cuts[i], i + 1, unit));
+  lines.push_back(paragraph_line(QStringLiteral("Blade travel through one lay: ") + length_words(data.pattern.travel, unit) + QLatin1Char('.')));
+  return lines;
+}
+
+std::vector<ListLine> count_lines(const PatternData& data) {
+  std::vector<ListLine> lines{heading_line(QStringLiteral("Panels from one length"))};
+  const std::vector<std::int64_t> yield = pattern_yield(data.job, data.pattern);
+  for (std::size_t i = 0; i < yield.size(); ++i) {
+    if (yield[i] == 0) continue;
+    const int panel = static_cast<int>(i);
+    lines.push_back({LineKind::row,
+                     {QString::number(yield[i]) + QStringLiteral(" × ") + panel_code(panel), count_detail(data, i, yield[i])},
+                     kCountShares, panel});
+  }
+  return lines;
+}
+
+std::vector<ListLine> rest_lines(const PatternData& data) {
+  std::map<std::tuple<bool, Length, Length>, int> counts;
+  for (const Rest& rest : data.pattern.rests)
+    if (rest.kind != RestKind::selvedge)
+      ++counts[{rest.kind == RestKind::offcut, rest.flat.across.size(), rest.flat.along.size()}];
+  std::vector<ListLine> lines;
+  if (counts.empty()) return lines;
+  lines.push_back(heading_line(QStringLiteral("Left over from one length")));
+  for (const auto& [rest, count] : counts) {
+    const auto& [is_offcut, across, along] = rest;
+    lines.push_back({LineKind::row,
+                     {QString::number(count) + QStringLiteral(" × ") + (is_offcut ? QStringLiteral("offcut") : QStringLiteral("remnant")),
+                      size_words(across, along, data.job.unit)},
+                     kRestShares, -1});
+  }
+  return lines;
+}
+
+std::vector<ListLine> caution_lines(const PatternData& data) {
+  std::vector<ListLine> lines{heading_line(QStringLiteral("Cautions for the cutter"))};
+  const std::vector<double> shares{0.04, 0.96};
+  const auto add = [&](std::string_view words) {
+    lines.push_back({LineKind::row, {QStringLiteral("·"), QString::fromUtf8(words.data(), static_cast<qsizetype>(words.size()))}, shares, -1});
+  };
+  for (std::string_view words : cautions()) add(words);
+  add(height_caution(data.job));
+  return lines;
+}
+
+std::vector<ListLine> pattern_lines(const PatternData& data) {
+  std::vector<ListLine> lines = cut_lines(data);
+  append(lines, count_lines(data));
+  append(lines, rest_lines(data));
+  append(lines, caution_lines(data));
+  return lines;
+}
+
+}  // namespace foldyard

@@ -1,0 +1,125 @@
+#include "drawing/front_page.h"
+
+#include <QPainter>
+
+#include "drawing/calibration_square.h"
+#include "drawing/comparison_table.h"
+#include "drawing/roll_picture.h"
+#include "drawing/strokes.h"
+#include "drawing/text.h"
+#include "drawing/words.h"
+
+namespace foldyard {
+
+namespace {
+
+constexpr double kMargin = 12;
+constexpr double kFoot = 5;
+constexpr double kBesideSquare = 4;
+const TextStyle kTitle{17, true, true, palette::ink()};
+const TextStyle kAnswer{9.5, false, false, palette::ink()};
+const TextStyle kBody{7.5, false, false, palette::ink()};
+const TextStyle kSoft{7.5, false, false, palette::soft_ink()};
+const TextStyle kFootText{kSmallestPoints, false, false, palette::soft_ink()};
+const TextStyle kHeading{9, true, true, palette::chalk()};
+
+QRectF table_area(const Sheet& sheet) {
+  const QRectF page = text_area(sheet);
+  return {page.left(), page.bottom() - kSquare, page.width() - kSquare - kBesideSquare, kSquare};
+}
+
+QRectF more_table_area(const Sheet& sheet) {
+  return text_area(sheet).adjusted(0, 8, 0, 0);
+}
+
+std::vector<TableRow> rows_of_table(const Sheet& sheet, double width) {
+  return comparison_rows(sheet.comparison(), sheet.chosen(), width);
+}
+
+std::size_t rows_beside_square(const Sheet& sheet) {
+  const QRectF area = table_area(sheet);
+  return fitting_rows(rows_of_table(sheet, area.width()), 0, area.height() - 6);
+}
+
+// Draws the heading and the answer; returns where they end.
+double draw_answer(QPainter& painter, const Sheet& sheet) {
+  const QRectF page = text_area(sheet);
+  double y = page.top();
+  draw_text(painter, QRectF(page.left(), y, page.width(), 8), QString::fromStdString(sheet.job().name), kTitle);
+  y += 9;
+  y += draw_paragraph(painter, {page.left(), y}, page.width(), roll_words(sheet.job(), sheet.plan()), kSoft) + 1.2;
+  draw_stitches(painter, QLineF(page.left(), y, page.right(), y));
+  y += 2.2;
+  y += draw_paragraph(painter, {page.left(), y}, page.width(), answer_words(sheet.job(), sheet.plan()), kAnswer) + 1;
+  y += draw_paragraph(painter, {page.left(), y}, page.width(), proof_words(sheet.plan()), kBody) + 2.5;
+  return y;
+}
+
+void draw_roll_with_heading(QPainter& painter, const Sheet& sheet, const QRectF& area) {
+  const RollLayout layout = lay_out_roll(sheet.job(), sheet.plan(), QSizeF(area.width(), area.height() - 7));
+  draw_text(painter, QRectF(area.left(), area.top(), 30, 5), QStringLiteral("The roll"), kHeading);
+  const QString words = QStringLiteral("scale %1; from the free end, tape and cross-cuts in %2")
+                            .arg(layout.scale.words(), QString::fromStdString(unit_name(sheet.job().unit)));
+  draw_text(painter, QRectF(area.left() + 20, area.top(), 110, 5.2), words, kSoft);
+  draw_scale_bar(painter, {area.right() - 48, area.top() + 2.6}, layout.scale, sheet.job().unit, 32);
+  draw_roll(painter, {area.left(), area.top() + 6}, layout, sheet.job(), sheet.plan());
+}
+
+void draw_table_beside_square(QPainter& painter, const Sheet& sheet) {
+  const QRectF area = table_area(sheet);
+  draw_text(painter, QRectF(area.left(), area.top() - 1, area.width(), 5), QStringLiteral("Fold ways compared, best first"), kHeading);
+  const std::vector<TableRow> rows = rows_of_table(sheet, area.width());
+  draw_comparison(painter, area.adjusted(0, 6, 0, 0), rows, 0);
+}
+
+void draw_first(QPainter& painter, const Sheet& sheet) {
+  const QRectF page = text_area(sheet);
+  const double y = draw_answer(painter, sheet);
+  draw_roll_with_heading(painter, sheet, QRectF(page.left(), y, page.width(), page.bottom() - kSquare - 4 - y));
+  draw_table_beside_square(painter, sheet);
+  draw_calibration_square(painter, {page.right() - kSquare, page.bottom() - kSquare});
+}
+
+void draw_more_table(QPainter& painter, const Sheet& sheet, int page) {
+  const QRectF area = more_table_area(sheet);
+  const std::vector<TableRow> rows = rows_of_table(sheet, area.width());
+  std::size_t first = rows_beside_square(sheet);
+  for (int i = 1; i < page; ++i) first += fitting_rows(rows, first, area.height());
+  draw_text(painter, QRectF(area.left(), area.top() - 8, area.width(), 5), QStringLiteral("Fold ways compared, continued"), kHeading);
+  draw_comparison(painter, area, rows, first);
+}
+
+}  // namespace
+
+QRectF text_area(const Sheet& sheet) {
+  const QSizeF page = sheet.page_size_mm();
+  return {kMargin, kMargin, page.width() - 2 * kMargin, page.height() - 2 * kMargin - kFoot + 3};
+}
+
+void draw_foot(QPainter& painter, const Sheet& sheet, int page, int pages) {
+  const QRectF area = text_area(sheet);
+  const QRectF box(area.left(), area.bottom() + 2.5, area.width(), 4);
+  const QString number = QStringLiteral("page %1 of %2").arg(QString::number(page + 1), QString::number(pages));
+  const double right = text_width(number, kFootText) + 3;
+  const QString scale = QStringLiteral("print at 100 % (actual size)");
+  const double middle = text_width(scale, kFootText) + 6;
+  draw_text(painter, QRectF(box.left(), box.top(), box.width() - right - middle, 4),
+            QStringLiteral("Foldyard · ") + QString::fromStdString(sheet.job().name), kFootText);
+  draw_text(painter, QRectF(box.right() - right - middle, box.top(), middle, 4), scale, kFootText);
+  draw_text(painter, box, number, kFootText, Qt::AlignRight | Qt::AlignVCenter);
+}
+
+int front_pages(const Sheet& sheet) {
+  const QRectF area = more_table_area(sheet);
+  const std::vector<TableRow> rows = rows_of_table(sheet, area.width());
+  int pages = 1;
+  for (std::size_t first = rows_beside_square(sheet); first < rows.size(); ++pages)
+    first += fitting_rows(rows, first, area.height());
+  return pages;
+}
+
+void draw_front(QPainter& painter, const Sheet& sheet, int page) {
+  page == 0 ? draw_first(painter, sheet) : draw_more_table(painter, sheet, page);
+}
+
+}  // namespace foldyard

@@ -1,0 +1,42 @@
+#pragma once
+
+// Lists set in columns: headings, rows of cells and paragraphs, one after
+// another, filling columns from left to right and going on over pages.
+//
+// A heading never ends a column. Cells take fixed shares of the column's
+// width; the last cell of a row wraps, the others are elided.
+// place_lines draws nothing: it says how many lines fit, so that pages can be
+// counted before any is painted.
+
+#include <QRectF>
+#include <QStringList>
+
+#include <vector>
+
+class QPainter;
+
+namespace foldyard {
+
+enum class LineKind { heading, head_row, row, paragraph, gap };
+
+struct ListLine {
+  LineKind kind = LineKind::paragraph;
+  QStringList cells;
+  std::vector<double> shares;  // of the width, one for each cell
+  int swatch = -1;             // a panel's look in the first cell
+};
+
+ListLine heading_line(const QString& words);
+ListLine paragraph_line(const QString& words);
+ListLine gap_line();
+
+double line_height_of(const ListLine& line, double width);
+
+// How many lines, from `first` on, fit `columns` columns of this size.
+std::size_t fitting_lines(const std::vector<ListLine>& lines, std::size_t first, const QSizeF& column, int columns);
+// The least height at which all from `first` on fit, at most `limit`.
+double balanced_height(const std::vector<ListLine>& lines, std::size_t first, double column_width, int columns, double limit);
+// Draws what fits the area; returns the first line not drawn.
+std::size_t draw_list(QPainter& painter, const QRectF& area, int columns, double between, const std::vector<ListLine>& lines, std::size_t first);
+
+}  // namespace foldyard

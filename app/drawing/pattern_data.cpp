@@ -1,0 +1,60 @@
+#include "drawing/pattern_data.h"
+
+#include <algorithm>
+#include <set>
+
+namespace foldyard {
+
+namespace {
+
+bool has_fold_at_zero(const AxisMap& axis) {
+  return std::any_of(axis.edges().begin(), axis.edges().end(),
+                     [](const FoldEdge& edge) { return edge.at.is_zero(); });
+}
+
+int plies_over(const AxisMap& axis, Span span) {
+  return static_cast<int>(std::count_if(axis.legs().begin(), axis.legs().end(),
+                                        [&](const Leg& leg) { return leg.folded.covers(span); }));
+}
+
+}  // namespace
+
+PatternData pattern_data(const Job& job, const Plan& plan, int pattern) {
+  const Pattern& chosen = plan.patterns[static_cast<std::size_t>(pattern)];
+  const Fabric& fabric = job.rolls[static_cast<std::size_t>(plan.roll)].fabric;
+  return {job, plan, pattern, chosen, fabric, fold_map(chosen.fold, fabric.width, chosen.length)};
+}
+
+std::vector<PlyZone> ply_zones(const FoldMap& map) {
+  std::set<Length> ends;
+  for (const Leg& leg : map.across.legs()) ends.insert({leg.folded.from, leg.folded.to});
+  std::vector<PlyZone> zones;
+  const int doubled = static_cast<int>(map.along.legs().size());
+  for (auto end = ends.begin(); std::next(end) != ends.end(); ++end) {
+    const Span span{*end, *std::next(end)};
+    const int plies = plies_over(map.across, span) * doubled;
+    if (!zones.empty() && zones.back().plies == plies) zones.back().across.to = span.to;
+    else zones.push_back({span, plies});
+  }
+  return zones;
+}
+
+Taken taken_from(const Pattern& pattern, const CutNode& node) {
+  Taken taken;
+  for (const PlacedPanel& placed : pattern.panels) {
+    if (!node.rect.covers(placed.folded)) continue;
+    ++taken.panels;
+    taken.on_fold += placed.on_fold ? 1 : 0;
+  }
+  return taken;
+}
+
+const char* left_edge_name(const FoldMap& map) {
+  return has_fold_at_zero(map.across) ? "fold edge" : "selvedge";
+}
+
+const char* near_end_name(const FoldMap& map) {
+  return has_fold_at_zero(map.along) ? "fold edge" : "cut end";
+}
+
+}  // namespace foldyard

@@ -1,0 +1,124 @@
+#include "drawing/section_picture.h"
+
+#include <QPainter>
+
+#include <algorithm>
+#include <map>
+
+#include "drawing/edge_marks.h"
+#include "drawing/palette.h"
+#include "drawing/ribbon.h"
+#include "drawing/strokes.h"
+#include "drawing/text.h"
+
+namespace foldyard {
+
+namespace {
+
+constexpr double kHead = 9.5;    // discs and blades above the plies
+constexpr double kFoot = 1.6;    // the table
+constexpr double kNames = 27.0;  // ply names at the right
+const TextStyle kSmall{kSmallestPoints, false, false, palette::soft_ink()};
+
+RibbonShape shape_of(const AxisMap& axis) {
+  return axis.legs().size() <= 8 ? RibbonShape{3.6, 1.5} : RibbonShape{2.9, 1.1};
+}
+
+double top_of(const AxisMap& axis) {
+  const RibbonShape shape = shape_of(axis);
+  return level_height(shape, static_cast<int>(axis.legs().size()) - 1) + shape.thickness / 2 + 0.4;
+}
+
+void draw_ribbon(QPainter& painter, const Ribbon& ribbon, const QColor& ground) {
+  QPolygonF body = ribbon.face;
+  for (auto point = ribbon.back.rbegin(); point != ribbon.back.rend(); ++point) body << *point;
+  painter.setPen(Qt::NoPen);
+  painter.setBrush(ground);
+  painter.drawPolygon(body);
+  painter.setBrush(Qt::NoBrush);
+  painter.setPen(QPen(palette::soft_ink(), 0.16, Qt::SolidLine, Qt::FlatCap));
+  painter.drawPolyline(ribbon.back);
+  painter.setPen(QPen(palette::ink(), 0.6, Qt::SolidLine, Qt::FlatCap));
+  painter.drawPolyline(ribbon.face);
+}
+
+void draw_table(QPainter& painter, double width) {
+  painter.setPen(QPen(palette::soft_ink(), 0.5));
+  painter.drawLine(QLineF(-2, 0.2, width + 2, 0.2));
+  draw_hatch(painter, QRectF(-2, 0.4, width + 4, 1.1), Hatch::rising, 1.2, palette::thread(), 0.2);
+}
+
+QString ply_name(const Leg& leg) {
+  return QStringLiteral("ply %1, face %2").arg(QString::number(leg.level + 1), leg.mirrored ? QStringLiteral("down") : QStringLiteral("up"));
+}
+
+void draw_names(QPainter& painter, const AxisMap& axis, double left) {
+  for (const Leg& leg : axis.legs()) {
+    const double y = -level_height(shape_of(axis), leg.level);
+    draw_text(painter, QRectF(left, y - 1.5, kNames, 3), ply_name(leg), kSmall);
+  }
+}
+
+// The numbers of the cuts at each place, in the order of cutting.
+std::map<Length, QString> numbers_by_place(const PatternData& data, Direction direction) {
+  std::map<Length, QString> numbers;
+  for (std::size_t i = 0; i < data.pattern.cuts.size(); ++i) {
+    const Cut& cut = data.pattern.cuts[i];
+    if (cut.direction != direction) continue;
+    QString& words = numbers[cut.at];
+    words += (words.isEmpty() ? QString() : QStringLiteral(" ")) + QString::number(i + 1);
+  }
+  return numbers;
+}
+
+// Many cuts at one place: the first and the last of them name it.
+QString short_numbers(const QString& words) {
+  const QStringList all = words.split(QLatin1Char(' '));
+  return all.size() <= 3 ? words : all.front() + QStringLiteral(" … ") + all.back();
+}
+
+void draw_blades(QPainter& painter, const PatternData& data, const Scale& scale, Direction direction, double top, double width) {
+  const std::map<Length, QString> numbers = numbers_by_place(data, direction);
+  std::vector<double> places;
+  double gap = 2 * kDiscRadius;
+  for (const auto& [at, words] : numbers) {
+    places.push_back(scale.mm(at));
+    gap = std::max(gap, disc_width(short_numbers(words)) + 0.5);
+  }
+  const std::vector<double> discs = spread(places, gap, -2, width + 2);
+  std::size_t i = 0;
+  for (const auto& [at, words] : numbers) {
+    const QPointF tip(places[i], -top - 0.4), disc(discs[i], -top - 6.6);
+    painter.setPen(QPen(palette::blade(), 0.25, Qt::DashLine));
+    painter.drawLine(QLineF(tip.x(), tip.y(), tip.x(), 0));
+    painter.setPen(QPen(palette::blade(), 0.2));
+    painter.drawLine(QLineF(tip - QPointF(0, 2.2), disc));
+    draw_blade(painter, tip);
+    draw_disc(painter, disc, short_numbers(words));
+    ++i;
+  }
+}
+
+}  // namespace
+
+double section_height(const AxisMap& axis) { return kHead + top_of(axis) + kFoot; }
+
+Scale section_scale(const AxisMap& axis, double width, bool round) {
+  const double room = std::max(8.0, width - kNames - 2 * (ribbon_bulge(axis, shape_of(axis)) + 2.5));
+  const double needed = axis.folded_size().in_mm() / room;
+  return round ? round_scale(needed) : free_scale(needed);
+}
+
+void draw_section(QPainter& painter, const QRectF& area, const Scale& scale, const PatternData& data,
+                  const AxisMap& axis, Direction direction) {
+  const double bulge = ribbon_bulge(axis, shape_of(axis)) + 2.5, width = scale.mm(axis.folded_size());
+  painter.save();
+  painter.translate(area.left() + bulge, area.top() + kHead + top_of(axis));
+  draw_table(painter, width);
+  draw_ribbon(painter, ribbon_of(axis, scale, shape_of(axis)), cloth_ground(data.fabric.colour));
+  draw_names(painter, axis, width + bulge + 0.5);
+  draw_blades(painter, data, scale, direction, top_of(axis), width);
+  painter.restore();
+}
+
+}  // namespace foldyard

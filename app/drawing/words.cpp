@@ -1,0 +1,175 @@
+#include "drawing/words.h"
+
+#include <map>
+
+namespace foldyard {
+
+namespace {
+
+QString text(const std::string& utf8) { return QString::fromStdString(utf8); }
+
+QString counted(std::int64_t n, const char* one, const char* many) {
+  return QString::number(n) + QLatin1Char(' ') + QLatin1String(n == 1 ? one : many);
+}
+
+QString joined(const QStringList& words) {
+  if (words.size() < 2) return words.join(QString());
+  return words.mid(0, words.size() - 1).join(QStringLiteral(", ")) + QStringLiteral(" and ") + words.back();
+}
+
+QString lengths_words(const Plan& plan, Unit unit) {
+  QStringList words;
+  for (int i = 0; i < static_cast<int>(plan.patterns.size()); ++i)
+    words << counted(lengths_of(plan, i), "length", "lengths") + QStringLiteral(" of ") +
+                 length_words(plan.patterns[static_cast<std::size_t>(i)].length, unit);
+  return joined(words);
+}
+
+QString remnant_words(const Job& job, const Plan& plan) {
+  if (plan.remnant.is_empty()) return QStringLiteral("nothing is left of the roll");
+  const Length width = job.rolls[static_cast<std::size_t>(plan.roll)].fabric.width;
+  const QString size = size_words(width, plan.remnant.size(), job.unit);
+  return plan.remnant_kept ? QStringLiteral("the remnant is ") + size
+                           : QStringLiteral("an offcut of ") + size + QStringLiteral(" is left");
+}
+
+QString sentence(QString words) {
+  words = words.trimmed();
+  if (words.isEmpty()) return words;
+  words[0] = words[0].toUpper();
+  return words.endsWith(QLatin1Char('.')) ? words : words + QLatin1Char('.');
+}
+
+}  // namespace
+
+QString length_words(Length length, Unit unit) { return text(write_length(length, unit)); }
+
+QString size_words(Length across, Length along, Unit unit) {
+  const std::string first = unit == Unit::yard ? write_length(across, unit) : write_number(across, unit);
+  return text(first) + QStringLiteral(" × ") + length_words(along, unit);
+}
+
+QString size_words(const Rect& rect, Unit unit) {
+  return size_words(rect.across.size(), rect.along.size(), unit);
+}
+
+QString worth_words(Worth worth) { return QString::number(worth.in_whole(), 'f', 2); }
+
+QString minutes_words(Duration time) {
+  const double minutes = time.in_minutes();
+  return QString::number(minutes, 'f', minutes < 10 ? 1 : 0) + QStringLiteral(" min");
+}
+
+QString use_words(Area used, Area cloth) {
+  const double share = cloth.square_units() == 0 ? 0
+                                                 : 100.0 * static_cast<double>(used.square_units()) /
+                                                       static_cast<double>(cloth.square_units());
+  return QString::number(share, 'f', 1) + QStringLiteral(" %");
+}
+
+QString pattern_letter(int pattern) {
+  const QChar last(u'A' + pattern % 26);
+  return pattern < 26 ? QString(last) : pattern_letter(pattern / 26 - 1) + last;
+}
+
+QString panel_code(int panel) { return QStringLiteral("P") + QString::number(panel + 1); }
+
+QString yield_words(const Job& job, const std::vector<std::int64_t>& yield) {
+  QStringList words;
+  for (std::size_t i = 0; i < yield.size() && i < job.panels.size(); ++i)
+    if (yield[i] > 0) words << QString::number(yield[i]) + QStringLiteral(" × ") + text(job.panels[i].name);
+  return joined(words);
+}
+
+std::vector<std::int64_t> pattern_yield(const Job& job, const Pattern& pattern) {
+  std::vector<std::int64_t> yield(job.panels.size());
+  for (const PlacedPanel& placed : pattern.panels) ++yield[static_cast<std::size_t>(placed.panel)];
+  return yield;
+}
+
+std::int64_t lengths_of(const Plan& plan, int pattern) {
+  std::int64_t count = 0;
+  for (const Lay& lay : plan.lays)
+    if (lay.pattern == pattern) count += lay.lengths;
+  return count;
+}
+
+QString lays_words(const Plan& plan, int pattern) {
+  std::map<int, int, std::greater<>> by_stack;
+  for (const Lay& lay : plan.lays)
+    if (lay.pattern == pattern) ++by_stack[lay.lengths];
+  QStringList words;
+  for (const auto& [stack, lays] : by_stack)
+    words << (words.isEmpty() ? counted(lays, "lay", "lays") : QString::number(lays)) +
+                 QStringLiteral(" of ") + QString::number(stack);
+  return joined(words);
+}
+
+QString roll_words(const Job& job, const Plan& plan) {
+  const Roll& roll = job.rolls[static_cast<std::size_t>(plan.roll)];
+  QString words = QStringLiteral("Roll %1: %2 of cloth %3 wide, %4 usable between the selvedges")
+                      .arg(text(roll.name), length_words(roll.length, job.unit),
+                           length_words(roll.fabric.width, job.unit),
+                           length_words(roll.fabric.usable_width(), job.unit));
+  return words + (roll.fabric.nap == Nap::one_way ? QStringLiteral(", one-way nap") : QString());
+}
+
+QString answer_words(const Job& job, const Plan& plan) {
+  const QString yield = yield_words(job, plan.yield);
+  return QStringLiteral("%1. Fold %2; cross-cut %3; %4, %5, %6. %7 of the cloth ends in panels; %8.")
+      .arg(yield.isEmpty() ? QStringLiteral("No panels") : yield,
+           text(way_name(plan.way)), lengths_words(plan, job.unit),
+           counted(static_cast<std::int64_t>(plan.lays.size()), "lay", "lays"),
+           counted(plan.cuts, "cut", "cuts"), minutes_words(plan.time),
+           use_words(plan.used, plan.cloth), remnant_words(job, plan));
+}
+
+QString proof_words(const Plan& plan) {
+  const QString note = sentence(text(plan.proof.note));
+  if (plan.proof.proved) return QStringLiteral("Proved. ") + note;
+  const Worth reached = plan.aim == Aim::most_worth ? plan.worth : plan.net;
+  return QStringLiteral("Not proved best: this plan is worth %1, no plan can be worth more than %2. ")
+             .arg(worth_words(reached), worth_words(plan.proof.bound)) + note;
+}
+
+QString folding_words(const Pattern& pattern) {
+  const FoldPlan& fold = pattern.fold;
+  const bool left_on_top = !fold.levels.empty() && fold.levels.front() != 0;
+  QString words;
+  switch (fold.way.kind) {
+    case FoldKind::open: words = QStringLiteral("Lay the length open, face up."); break;
+    case FoldKind::selvedge_to_selvedge:
+      words = left_on_top ? QStringLiteral("Fold the left side over the right, selvedge on selvedge.")
+                          : QStringLiteral("Fold the right side over the left, selvedge on selvedge.");
+      break;
+    case FoldKind::off_centre:
+      words = left_on_top ? QStringLiteral("Fold the left side over to the right.")
+                          : QStringLiteral("Fold the right side over to the left.");
+      break;
+    case FoldKind::both_edges_in: words = QStringLiteral("Fold both sides in over the middle."); break;
+    case FoldKind::fan:
+      words = QStringLiteral("Fold to and fro into %1 plies.").arg(fold.levels.size());
+      break;
+    case FoldKind::quarters: words = QStringLiteral("Fold double, then double again."); break;
+  }
+  if (fold.way.end_to_end) words += QStringLiteral(" Then bring the near end over onto the far end.");
+  return words;
+}
+
+QStringList fold_line_words(const Pattern& pattern, Length width, Unit unit) {
+  QStringList words;
+  const auto& lines = pattern.fold.lines;
+  for (std::size_t i = 0; i < lines.size(); ++i) {
+    const Length left = lines[i], right = width - lines[i];
+    const QString edge = left == right ? QStringLiteral("either edge")
+                         : left < right ? QStringLiteral("the left edge")
+                                        : QStringLiteral("the right edge");
+    words << QStringLiteral("fold line %1: %2 from %3")
+                 .arg(QString::number(i + 1), length_words(std::min(left, right), unit), edge);
+  }
+  if (pattern.fold.way.end_to_end)
+    words << QStringLiteral("last fold, across: %1 from either end").arg(length_words(pattern.length / 2, unit));
+  return words;
+}
+
+}  // namespace foldyard

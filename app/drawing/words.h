@@ -1,0 +1,43 @@
+#pragma once
+
+// What the drawings say in words: one place for every sentence, so that the
+// sheet and the window speak alike. Lengths are in the job's unit.
+
+#include <QString>
+#include <QStringList>
+
+#include "job/job.h"
+#include "job/plan.h"
+
+namespace foldyard {
+
+QString length_words(Length length, Unit unit);
+// "31 × 148 cm": across first.
+QString size_words(Length across, Length along, Unit unit);
+QString size_words(const Rect& rect, Unit unit);
+QString worth_words(Worth worth);
+QString minutes_words(Duration time);
+// "92.4 %", rounded to a tenth; 0 % of nothing.
+QString use_words(Area used, Area cloth);
+
+QString pattern_letter(int pattern);  // A … Z, AA …
+QString panel_code(int panel);        // P1, P2 …
+
+// "41 × Carrier, 6 × Pouch": panels of which there are none left out.
+QString yield_words(const Job& job, const std::vector<std::int64_t>& yield);
+std::vector<std::int64_t> pattern_yield(const Job& job, const Pattern& pattern);
+
+std::int64_t lengths_of(const Plan& plan, int pattern);
+// "7 lays of 2", "6 lays of 2 and 1 of 1"; by pattern.
+QString lays_words(const Plan& plan, int pattern);
+
+QString roll_words(const Job& job, const Plan& plan);
+// The answer: panels, fold, lengths, lays and cuts, use, what is left.
+QString answer_words(const Job& job, const Plan& plan);
+QString proof_words(const Plan& plan);
+
+// How to fold one length, and where each fold line lies.
+QString folding_words(const Pattern& pattern);
+QStringList fold_line_words(const Pattern& pattern, Length width, Unit unit);
+
+}  // namespace foldyard
