@@ -9,7 +9,7 @@ QString name_of(const Roll& roll) { return QString::fromStdString(roll.name); }
 
 QString roll_names(const Job& job) {
   QStringList names;
-  for (const Roll& roll : job.rolls) names << name_of(roll);
+  for (const Roll& roll : job.rolls) names << QLatin1Char('"') + name_of(roll) + QLatin1Char('"');
   return names.join(QStringLiteral(", "));
 }
 
@@ -63,7 +63,7 @@ QString refusal_words(const Comparison& comparison) {
     const QString reason = QString::fromStdString(result.refused);
     if (!reason.isEmpty() && !reasons.contains(reason)) reasons << reason;
   }
-  return reasons.join(QLatin1Char(' '));
+  return reasons.join(QStringLiteral("; ")) + QLatin1Char('.');
 }
 
 }  // namespace foldyard

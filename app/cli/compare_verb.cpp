@@ -10,7 +10,7 @@
 namespace foldyard {
 
 Outcome compare_verb(const Job& job, const Call& call) {
-  QStringList words;
+  QStringList words = {panel_legend(job)};
   QJsonArray rolls;
   bool any = false;
   for (int roll : chosen_rolls(job, call)) {

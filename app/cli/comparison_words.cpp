@@ -1,5 +1,6 @@
 #include "cli/comparison_words.h"
 
+#include <QMap>
 #include <algorithm>
 
 #include "cli/text_table.h"
@@ -20,34 +21,23 @@ QString proof_cell(const Plan& plan) {
 }
 
 QStringList head_row(const Job& job) {
-  QStringList row = {QStringLiteral("way of folding"), QStringLiteral("key")};
+  QStringList row = {QStringLiteral("way of folding")};
   for (int i = 0; i < static_cast<int>(job.panels.size()); ++i) row << panel_code(i);
   return row << QStringList{"worth", "net", "used", "lengths", "lifts", "a lift", "cuts",
-                            "minutes", "gives up", "best?"};
+                            "minutes", "gives up", "best?", "--way"};
 }
 
 QStringList way_row(const Comparison& comparison, int way) {
   const Plan& plan = plan_at(comparison, way);
-  QStringList row = {QString::fromStdString(way_name(plan.way)),
-                     QString::fromStdString(way_key(plan.way))};
+  QStringList row = {QString::fromStdString(way_name(plan.way))};
   for (std::int64_t count : plan.yield) row << QString::number(count);
   return row << worth_words(plan.worth) << worth_words(plan.net)
              << use_words(plan.used, plan.cloth) << QString::number(plan.lengths.size())
              << QString::number(plan.lays.size()) << QString::number(most_in_a_lift(plan))
              << QString::number(plan.cuts)
              << QString::number(plan.time.in_minutes(), 'f', 1)
-             << worth_words(given_up(comparison, way)) << proof_cell(plan);
-}
-
-QString panel_legend(const Job& job) {
-  QString text;
-  for (int i = 0; i < static_cast<int>(job.panels.size()); ++i) {
-    const Panel& panel = job.panels[static_cast<std::size_t>(i)];
-    text += QStringLiteral("%1 %2, %3, worth %4\n")
-                .arg(panel_code(i), QString::fromStdString(panel.name),
-                     size_words(panel.across, panel.along, job.unit), worth_words(panel.worth));
-  }
-  return text;
+             << worth_words(given_up(comparison, way)) << proof_cell(plan)
+             << QString::fromStdString(way_key(plan.way));
 }
 
 QString frontier_words(const Comparison& comparison) {
@@ -63,13 +53,20 @@ QString frontier_words(const Comparison& comparison) {
          QStringLiteral(".\n");
 }
 
+// The ways that share a reason are named together.
 QString refused_words(const Comparison& comparison) {
-  QString text;
+  QStringList reasons;
+  QMap<QString, QStringList> names;
   for (const WayResult& result : comparison.ways) {
     if (result.plan) continue;
-    text += QStringLiteral("Not planned, %1: %2\n")
-                .arg(QString::fromStdString(way_name(result.way)),
-                     QString::fromStdString(result.refused));
+    const QString reason = QString::fromStdString(result.refused);
+    if (!reasons.contains(reason)) reasons << reason;
+    names[reason] << QString::fromStdString(way_key(result.way));
+  }
+  QString text;
+  for (const QString& reason : reasons) {
+    text += QStringLiteral("Not planned, because %1: %2.\n")
+                .arg(reason, names[reason].join(QStringLiteral(", ")));
   }
   return text;
 }
@@ -81,6 +78,17 @@ QString aim_words(Aim aim) {
 }
 
 }  // namespace
+
+QString panel_legend(const Job& job) {
+  QString text = QStringLiteral("Panels\n");
+  for (int i = 0; i < static_cast<int>(job.panels.size()); ++i) {
+    const Panel& panel = job.panels[static_cast<std::size_t>(i)];
+    text += QStringLiteral("  %1 %2, %3, worth %4\n")
+                .arg(panel_code(i), QString::fromStdString(panel.name),
+                     size_words(panel.across, panel.along, job.unit), worth_words(panel.worth));
+  }
+  return text;
+}
 
 Worth given_up(const Comparison& comparison, int way) {
   const Worth best = aimed_at(plan_at(comparison, comparison.ranking.front()));
@@ -98,7 +106,6 @@ QString comparison_words(const Job& job, const Comparison& comparison) {
   QString text = QStringLiteral("Roll %1: %2 of cloth %3 wide. Aim: %4.\n")
                      .arg(QString::fromStdString(roll.name), length_words(roll.length, job.unit),
                           length_words(roll.fabric.width, job.unit), aim_words(comparison.aim));
-  text += panel_legend(job);
   std::vector<QStringList> rows = {head_row(job)};
   for (int way : comparison.ranking) rows.push_back(way_row(comparison, way));
   if (rows.size() > 1) text += text_table(rows);

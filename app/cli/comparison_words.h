@@ -11,6 +11,8 @@
 
 namespace foldyard {
 
+// What P1, P2 … stand for in the tables.
+QString panel_legend(const Job& job);
 QString comparison_words(const Job& job, const Comparison& comparison);
 
 // By how much a plan's aim falls short of the best of the ranking; never below

@@ -20,7 +20,7 @@ QByteArray drawing_of(const Sheet& sheet, Format format) {
 QString why_not(const Comparison& comparison, const Call& call) {
   if (!call.way) return refusal_words(comparison);
   for (const WayResult& result : comparison.ways) {
-    if (result.way == *call.way) return QString::fromStdString(result.refused);
+    if (result.way == *call.way) return QString::fromStdString(result.refused) + QLatin1Char('.');
   }
   return {};
 }

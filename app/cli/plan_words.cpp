@@ -17,16 +17,16 @@ const Roll& roll_of(const Job& job, const Plan& plan) {
   return job.rolls[static_cast<std::size_t>(plan.roll)];
 }
 
-// Breaks a paragraph into lines; the second and later ones are indented.
-QString wrapped(const QString& paragraph, const QString& indent) {
+// Breaks a paragraph into lines that start with `first`, later ones with `indent`.
+QString wrapped(const QString& paragraph, const QString& indent, const QString& first = {}) {
   QString text;
-  QString line;
+  QString line = first;
   for (const QString& word : paragraph.split(QLatin1Char(' '), Qt::SkipEmptyParts)) {
     if (!line.isEmpty() && line.size() + 1 + word.size() > kLineWidth) {
       text += line + QLatin1Char('\n');
       line = indent + word;
     } else {
-      line += (line.isEmpty() || line == indent ? QString() : QStringLiteral(" ")) + word;
+      line += (line.trimmed().isEmpty() ? QString() : QStringLiteral(" ")) + word;
     }
   }
   return text + line + QLatin1Char('\n');
@@ -133,21 +133,21 @@ QString rests_words(const Pattern& pattern, Unit unit) {
 
 QString pattern_head(const Job& job, const Plan& plan, int index) {
   const Pattern& pattern = plan.patterns[static_cast<std::size_t>(index)];
-  return QStringLiteral("Pattern %1: %2 of %3, in %4, %5 thick each")
+  return QStringLiteral("Pattern %1: %2 of %3, in %4, %5")
              .arg(pattern_letter(index),
                   QString::number(lengths_of(plan, index)) +
                       (lengths_of(plan, index) == 1 ? QStringLiteral(" length")
                                                     : QStringLiteral(" lengths")),
                   length_words(pattern.length, job.unit), lays_words(plan, index),
                   pattern.plies == 1 ? QStringLiteral("1 ply")
-                                     : QStringLiteral("%1 plies").arg(pattern.plies)) +
+                                     : QStringLiteral("up to %1 plies each").arg(pattern.plies)) +
          QLatin1Char('\n');
 }
 
 QString pattern_words(const Job& job, const Plan& plan, int index) {
   const Pattern& pattern = plan.patterns[static_cast<std::size_t>(index)];
   QString text = pattern_head(job, plan, index);
-  text += wrapped(QStringLiteral("  ") + folding_words(pattern), QStringLiteral("  "));
+  text += wrapped(folding_words(pattern), QStringLiteral("  "), QStringLiteral("  "));
   for (const QString& line :
        fold_line_words(pattern, roll_of(job, plan).fabric.width, job.unit)) {
     text += QStringLiteral("    ") + line + QLatin1Char('\n');

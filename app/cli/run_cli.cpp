@@ -38,6 +38,11 @@ void print(std::FILE* stream, const QString& text) {
   std::fwrite(bytes.constData(), 1, static_cast<std::size_t>(bytes.size()), stream);
 }
 
+// The library's remarks about the machine are no answer to the call.
+void keep_quiet(QtMsgType kind, const QMessageLogContext&, const QString& message) {
+  if (kind == QtCriticalMsg || kind == QtFatalMsg) print(stderr, message + QLatin1Char('\n'));
+}
+
 QStringList words_of(int argc, char** argv) {
   QStringList words;
   for (int i = 1; i < argc; ++i) words << QFile::decodeName(argv[i]);
@@ -59,9 +64,11 @@ Outcome answer(const QStringList& arguments) {
 }
 
 int run_cli(int argc, char** argv) {
-  qputenv("QT_QPA_PLATFORM", "offscreen");
   const QStringList words = words_of(argc, argv);
-  const QGuiApplication application(argc, argv);
+  qInstallMessageHandler(keep_quiet);
+  qputenv("QT_QPA_PLATFORM", "offscreen");
+  std::optional<QGuiApplication> application;
+  if (words.value(0) == QLatin1String("draw")) application.emplace(argc, argv);
   const Outcome outcome = answer(words);
   print(stdout, outcome.text);
   if (!outcome.complaint.isEmpty()) {
