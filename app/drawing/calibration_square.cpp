@@ -1,7 +1,6 @@
 #include "drawing/calibration_square.h"
 
 #include <QPainter>
-
 #include <functional>
 
 #include "drawing/flat_picture.h"
@@ -27,7 +26,8 @@ void draw_ruler(QPainter& painter, double step, int numbered, int half) {
       painter.drawLine(QLineF(x, 0, x, high));
     }
     if (i % numbered == 0 && x < kSquare - 3)
-      draw_text(painter, QRectF(x - 4, 2.9, 8, 2.6), QString::number(i / (numbered == 10 ? 1 : numbered)), kNumber, Qt::AlignCenter);
+      draw_text(painter, QRectF(x - 4, 2.9, 8, 2.6),
+                QString::number(i / (numbered == 10 ? 1 : numbered)), kNumber, Qt::AlignCenter);
   }
 }
 
@@ -51,28 +51,44 @@ struct KeyLine {
   QString words;
 };
 
-QLineF middle_of(const QRectF& box) { return {box.left(), box.center().y(), box.right(), box.center().y()}; }
+QLineF middle_of(const QRectF& box) {
+  return {box.left(), box.center().y(), box.right(), box.center().y()};
+}
 
 std::vector<KeyLine> key_lines() {
   return {
-      {[](QPainter& p, const QRectF& b) { draw_fold_line(p, middle_of(b)); }, QStringLiteral("fold line, on the flat cloth")},
-      {[](QPainter& p, const QRectF& b) { draw_fold_edge(p, middle_of(b)); }, QStringLiteral("fold edge, on the folded cloth")},
-      {[](QPainter& p, const QRectF& b) { draw_selvedge(p, middle_of(b), 0.9); }, QStringLiteral("selvedge")},
+      {[](QPainter& p, const QRectF& b) { draw_fold_line(p, middle_of(b)); },
+       QStringLiteral("fold line, on the flat cloth")},
+      {[](QPainter& p, const QRectF& b) { draw_fold_edge(p, middle_of(b)); },
+       QStringLiteral("fold edge, on the folded cloth")},
+      {[](QPainter& p, const QRectF& b) { draw_selvedge(p, middle_of(b), 0.9); },
+       QStringLiteral("selvedge")},
       {[](QPainter& p, const QRectF& b) {
          p.setPen(cut_pen());
          p.drawLine(middle_of(b));
          draw_disc(p, b.center(), QStringLiteral("3"));
-       }, QStringLiteral("cut, numbered in the order of cutting")},
-      {[](QPainter& p, const QRectF& b) { draw_panel_ground(p, b, 1); }, QStringLiteral("panel: colour and hatch by kind")},
-      {[](QPainter& p, const QRectF& b) { draw_rest_ground(p, b, RestKind::offcut, {}); }, QStringLiteral("offcut or loss")},
-      {[](QPainter& p, const QRectF& b) { draw_rest_ground(p, b, RestKind::remnant, {}); }, QStringLiteral("remnant, back to the shelf")},
-      {[](QPainter& p, const QRectF& b) { draw_blade(p, b.center() + QPointF(0, 1.1)); }, QStringLiteral("where the blade goes through the plies")},
-      {[](QPainter& p, const QRectF& b) { draw_arrow(p, middle_of(b), palette::chalk(), 0.45); }, QStringLiteral("nap, on one-way cloth; in the table: this plan")},
+       },
+       QStringLiteral("cut, numbered in the order of cutting")},
+      {[](QPainter& p, const QRectF& b) { draw_panel_ground(p, b, 1); },
+       QStringLiteral("panel: colour and hatch by kind")},
+      {[](QPainter& p, const QRectF& b) { draw_rest_ground(p, b, RestKind::offcut, {}); },
+       QStringLiteral("offcut or loss")},
+      {[](QPainter& p, const QRectF& b) { draw_rest_ground(p, b, RestKind::remnant, {}); },
+       QStringLiteral("remnant, back to the shelf")},
+      {[](QPainter& p, const QRectF& b) { draw_blade(p, b.center() + QPointF(0, 1.1)); },
+       QStringLiteral("where the blade goes through the plies")},
+      {[](QPainter& p, const QRectF& b) { draw_arrow(p, middle_of(b), palette::chalk(), 0.45); },
+       QStringLiteral("nap, on one-way cloth; in the table: this plan")},
       {[](QPainter& p, const QRectF& b) {
          p.setPen(Qt::NoPen);
          p.setBrush(palette::chalk());
          p.drawEllipse(b.center(), 0.55, 0.55);
-       }, QStringLiteral("in the table: no way beats it in worth and time")},
+       },
+       QStringLiteral("in the table: no way beats it in worth and time")},
+      {[](QPainter& p, const QRectF& b) {
+         draw_text(p, b, QStringLiteral("✓"), kBody, Qt::AlignCenter);
+       },
+       QStringLiteral("in the table: folded end to end, too")},
   };
 }
 
@@ -83,7 +99,9 @@ void draw_key(QPainter& painter, const QRectF& area) {
   double y = area.top();
   for (const KeyLine& line : key_lines()) {
     line.sign(painter, QRectF(area.left(), y + 0.9, kSign, kPitch - 2));
-    draw_text(painter, QRectF(area.left() + kSign + 2.5, y, area.width() - kSign - 2.5, kPitch - 0.2), line.words, kBody);
+    draw_text(painter,
+              QRectF(area.left() + kSign + 2.5, y, area.width() - kSign - 2.5, kPitch - 0.2),
+              line.words, kBody);
     y += kPitch;
   }
 }
@@ -96,10 +114,13 @@ void draw_calibration_square(QPainter& painter, const QPointF& top_left) {
   painter.setBrush(Qt::NoBrush);
   painter.drawRect(QRectF(0, 0, kSquare, kSquare));
   const double left = kRuler + 4, width = kSquare - left - 3;
-  draw_text(painter, QRectF(left, 8, width, 5), QStringLiteral("Is the print true to scale?"), kHeading);
-  const double high = draw_paragraph(painter, {left, 13.6}, width,
+  draw_text(painter, QRectF(left, 8, width, 5), QStringLiteral("Is the print true to scale?"),
+            kHeading);
+  const double high = draw_paragraph(
+      painter, {left, 13.6}, width,
       QStringLiteral("Print at 100 % (actual size); this square must measure 100 mm on each side. "
-                     "Numbers: centimetres above, inches at the left."), kBody);
+                     "Numbers: centimetres above, inches at the left."),
+      kBody);
   draw_text(painter, QRectF(left, 18 + high, width, 5), QStringLiteral("Signs"), kHeading);
   draw_key(painter, QRectF(left, 24 + high, width, kSquare));
   painter.restore();

@@ -1,7 +1,6 @@
 #include "drawing/comparison_table.h"
 
 #include <QPainter>
-
 #include <algorithm>
 #include <array>
 #include <numeric>
@@ -20,22 +19,42 @@ const TextStyle kBody{kSmallestPoints, false, false, palette::ink()};
 const TextStyle kBold{kSmallestPoints, true, false, palette::ink()};
 const TextStyle kSoft{kSmallestPoints, false, false, palette::soft_ink()};
 
-// Widths of panels, use, cuts, time, worth; the name takes what is left.
-constexpr std::array<double, 5> kNumbers = {9.5, 10.5, 8.5, 10.5, 12.0};
-const QStringList kHeads = {QStringLiteral("fold way"), QStringLiteral("panels"), QStringLiteral("use"),
-                            QStringLiteral("cuts"), QStringLiteral("min"), QStringLiteral("worth")};
+// Widths of the mark for end to end, panels, use, cuts, time, worth; the name takes what is left.
+constexpr std::array<double, 6> kNumbers = {6.5, 9.5, 9.5, 8.0, 7.0, 11.5};
+const QStringList kHeads = {QStringLiteral("fold way"), QStringLiteral("ends"),
+                            QStringLiteral("panels"),   QStringLiteral("use"),
+                            QStringLiteral("cuts"),     QStringLiteral("min"),
+                            QStringLiteral("worth")};
 
-double name_width(double width) { return width - kMark - std::accumulate(kNumbers.begin(), kNumbers.end(), 0.0); }
+double name_width(double width) {
+  return width - kMark - std::accumulate(kNumbers.begin(), kNumbers.end(), 0.0);
+}
 
-TableRow plan_row(const WayResult& way, double width) {
+QString name_without_ends(FoldWay way) {
+  way.end_to_end = false;
+  return QString::fromStdString(way_name(way));
+}
+
+const TextStyle& style_of(const TableRow& row) {
+  return row.chosen ? kBold : kBody;
+}
+
+double height_of(const TableRow& row, double width) {
+  return paragraph_height(row.cells[0], style_of(row), name_width(width) - 0.6) + 0.35;
+}
+
+TableRow plan_row(const WayResult& way) {
   const Plan& plan = *way.plan;
-  const std::int64_t panels = std::accumulate(plan.yield.begin(), plan.yield.end(), std::int64_t{0});
+  const std::int64_t panels =
+      std::accumulate(plan.yield.begin(), plan.yield.end(), std::int64_t{0});
   TableRow row;
-  row.cells = {QString::fromStdString(way_name(way.way)), QString::number(panels),
-               use_words(plan.used, plan.cloth), QString::number(plan.cuts + plan.cross_cuts),
+  row.cells = {name_without_ends(way.way),
+               way.way.end_to_end ? QStringLiteral("✓") : QString(),
+               QString::number(panels),
+               use_words(plan.used, plan.cloth),
+               QString::number(plan.cuts + plan.cross_cuts),
                QString::number(plan.time.in_minutes(), 'f', 0),
                worth_words(plan.aim == Aim::most_worth ? plan.worth : plan.net)};
-  row.height = std::max(1, static_cast<int>(wrapped(row.cells[0], kBold, name_width(width) - 0.6).size())) * line_height(kBody) + 0.35;
   return row;
 }
 
@@ -45,7 +64,8 @@ std::vector<std::pair<QString, QStringList>> refusals(const Comparison& comparis
   for (const WayResult& way : comparison.ways) {
     if (way.plan) continue;
     const QString reason = QString::fromStdString(way.refused);
-    auto group = std::find_if(groups.begin(), groups.end(), [&](const auto& each) { return each.first == reason; });
+    auto group = std::find_if(groups.begin(), groups.end(),
+                              [&](const auto& each) { return each.first == reason; });
     if (group == groups.end()) group = groups.insert(groups.end(), {reason, {}});
     group->second << QString::fromStdString(way_name(way.way));
   }
@@ -56,11 +76,12 @@ TableRow sentence_row(const QString& words, double width) {
   TableRow row;
   row.cells = {words};
   row.is_sentence = true;
-  row.height = paragraph_height(words, kSoft, width - kMark) + 0.6;
+  row.height = paragraph_height(words, kSoft, width - kMark) + 0.9;
   return row;
 }
 
-void draw_numbers(QPainter& painter, const QRectF& box, const QStringList& cells, const TextStyle& style) {
+void draw_numbers(QPainter& painter, const QRectF& box, const QStringList& cells,
+                  const TextStyle& style) {
   double right = box.right();
   for (std::size_t i = kNumbers.size(); i-- > 0;) {
     draw_text(painter, QRectF(right - kNumbers[i], box.top(), kNumbers[i], line_height(style)),
@@ -71,7 +92,8 @@ void draw_numbers(QPainter& painter, const QRectF& box, const QStringList& cells
 
 void draw_mark(QPainter& painter, const QRectF& box, const TableRow& row) {
   const double y = box.top() + line_height(kBody) / 2;
-  if (row.chosen) draw_arrow(painter, QLineF(box.left(), y, box.left() + 2.8, y), palette::chalk(), 0.5);
+  if (row.chosen)
+    draw_arrow(painter, QLineF(box.left(), y, box.left() + 2.8, y), palette::chalk(), 0.5);
   else if (row.frontier) {
     painter.setPen(Qt::NoPen);
     painter.setBrush(palette::chalk());
@@ -80,13 +102,15 @@ void draw_mark(QPainter& painter, const QRectF& box, const TableRow& row) {
 }
 
 void draw_row(QPainter& painter, const QRectF& box, const TableRow& row) {
-  const TextStyle& style = row.chosen ? kBold : kBody;
+  const TextStyle& style = style_of(row);
   if (row.is_sentence) {
-    draw_paragraph(painter, {box.left() + kMark, box.top()}, box.width() - kMark, row.cells[0], kSoft);
+    draw_paragraph(painter, {box.left() + kMark, box.top() + 0.6}, box.width() - kMark,
+                   row.cells[0], kSoft);
     return;
   }
   draw_mark(painter, box, row);
-  draw_paragraph(painter, {box.left() + kMark, box.top()}, name_width(box.width()) - 0.6, row.cells[0], style);
+  draw_paragraph(painter, {box.left() + kMark, box.top()}, name_width(box.width()) - 0.6,
+                 row.cells[0], style);
   draw_numbers(painter, box, row.cells, style);
   painter.setPen(QPen(palette::thread(), 0.12));
   painter.drawLine(QLineF(box.left(), box.bottom(), box.right(), box.bottom()));
@@ -97,12 +121,17 @@ void draw_row(QPainter& painter, const QRectF& box, const TableRow& row) {
 std::vector<TableRow> comparison_rows(const Comparison& comparison, int chosen, double width) {
   std::vector<TableRow> rows;
   for (int index : comparison.ranking) {
-    rows.push_back(plan_row(comparison.ways[static_cast<std::size_t>(index)], width));
+    rows.push_back(plan_row(comparison.ways[static_cast<std::size_t>(index)]));
     rows.back().chosen = index == chosen;
-    rows.back().frontier = std::find(comparison.frontier.begin(), comparison.frontier.end(), index) != comparison.frontier.end();
+    rows.back().height = height_of(rows.back(), width);
+    rows.back().frontier = std::find(comparison.frontier.begin(), comparison.frontier.end(),
+                                     index) != comparison.frontier.end();
   }
   for (const auto& [reason, names] : refusals(comparison))
-    rows.push_back(sentence_row(QStringLiteral("Not possible: ") + names.join(QStringLiteral("; ")) + QStringLiteral(". Reason: ") + reason, width));
+    rows.push_back(sentence_row(QStringLiteral("Not possible: ") +
+                                    names.join(QStringLiteral("; ")) +
+                                    QStringLiteral(". Reason: ") + reason,
+                                width));
   return rows;
 }
 
@@ -116,11 +145,14 @@ std::size_t fitting_rows(const std::vector<TableRow>& rows, std::size_t first, d
   return i - first;
 }
 
-std::size_t draw_comparison(QPainter& painter, const QRectF& area, const std::vector<TableRow>& rows, std::size_t first) {
-  draw_text(painter, QRectF(area.left() + kMark, area.top(), name_width(area.width()), 3.6), kHeads[0], kSoft);
+std::size_t draw_comparison(QPainter& painter, const QRectF& area,
+                            const std::vector<TableRow>& rows, std::size_t first) {
+  draw_text(painter, QRectF(area.left() + kMark, area.top(), name_width(area.width()), 3.6),
+            kHeads[0], kSoft);
   draw_numbers(painter, QRectF(area.left(), area.top() + 0.4, area.width(), 3), kHeads, kSoft);
   painter.setPen(QPen(palette::ink(), 0.25));
-  painter.drawLine(QLineF(area.left(), area.top() + kHead - 0.4, area.right(), area.top() + kHead - 0.4));
+  painter.drawLine(
+      QLineF(area.left(), area.top() + kHead - 0.4, area.right(), area.top() + kHead - 0.4));
   const std::size_t end = first + fitting_rows(rows, first, area.height());
   double y = area.top() + kHead;
   for (std::size_t i = first; i < end; ++i) {

@@ -10,7 +10,6 @@
 
 #include <QRectF>
 #include <QStringList>
-
 #include <vector>
 
 #include "job/job.h"
@@ -21,7 +20,7 @@ class QPainter;
 namespace foldyard {
 
 struct TableRow {
-  QStringList cells;   // name, panels, use, cuts, time, worth; or one sentence
+  QStringList cells;  // name, end to end, panels, use, cuts, time, worth; or a sentence
   bool is_sentence = false;
   bool chosen = false;
   bool frontier = false;
@@ -30,7 +29,8 @@ struct TableRow {
 
 std::vector<TableRow> comparison_rows(const Comparison& comparison, int chosen, double width);
 // Draws a head and the rows from `first` on that fit; returns the first not drawn.
-std::size_t draw_comparison(QPainter& painter, const QRectF& area, const std::vector<TableRow>& rows, std::size_t first);
+std::size_t draw_comparison(QPainter& painter, const QRectF& area,
+                            const std::vector<TableRow>& rows, std::size_t first);
 // The same without drawing.
 std::size_t fitting_rows(const std::vector<TableRow>& rows, std::size_t first, double height);
 

@@ -10,22 +10,25 @@ namespace foldyard {
 
 namespace {
 
-const std::vector<double> kCutShares = {0.08, 0.15, 0.35, 0.27, 0.15};
+const std::vector<double> kCutShares = {0.055, 0.115, 0.365, 0.34, 0.125};
 const std::vector<double> kCountShares = {0.24, 0.76};
 const std::vector<double> kRestShares = {0.24, 0.76};
 
 QString number(Length length, Unit unit) {
-  return QString::fromStdString(unit == Unit::yard ? write_length(length, unit) : write_number(length, unit));
+  return QString::fromStdString(unit == Unit::yard ? write_length(length, unit)
+                                                   : write_number(length, unit));
 }
 
 ListLine cut_line(const Cut& cut, std::size_t order, Unit unit) {
   const bool along = cut.direction == Direction::along;
   return {LineKind::row,
           {QString::number(order), along ? QStringLiteral("along") : QStringLiteral("across"),
-           number(cut.at, unit) + (along ? QStringLiteral(" from left") : QStringLiteral(" from near end")),
+           number(cut.at, unit) +
+               (along ? QStringLiteral(" from left") : QStringLiteral(" from near end")),
            number(cut.over.from, unit) + QStringLiteral(" – ") + number(cut.over.to, unit),
            number(cut.over.size(), unit)},
-          kCutShares, -1};
+          kCutShares,
+          -1};
 }
 
 void append(std::vector<ListLine>& lines, std::vector<ListLine> more) {
@@ -52,14 +55,17 @@ std::vector<ListLine> cut_lines(const PatternData& data) {
     return lines;
   }
   lines.push_back(paragraph_line(
-      QStringLiteral("In %1, measured on the folded cloth from its left edge (%2) and its near end (%3). Each cut goes through all plies.")
-          .arg(QString::fromStdString(unit_name(unit)), QLatin1String(left_edge_name(data.map)), QLatin1String(near_end_name(data.map)))));
+      QStringLiteral("In %1, measured on the folded cloth from its left edge (%2) and its near end "
+                     "(%3). Each cut goes through all plies. The blade travels %4 through one lay.")
+          .arg(unit_words(unit), QLatin1String(left_edge_name(data.map)),
+               QLatin1String(near_end_name(data.map)), length_words(data.pattern.travel, unit))));
   lines.push_back({LineKind::head_row,
-                   {QStringLiteral("no."), QStringLiteral("runs"), QStringLiteral("where"), QStringLiteral("from – to"), QStringLiteral("length")},
-                   kCutShares, -1});
+                   {QStringLiteral("no."), QStringLiteral("runs"), QStringLiteral("where"),
+                    QStringLiteral("from – to"), QStringLiteral("length")},
+                   kCutShares,
+                   -1});
   for (std::size_t i = 0; i < data.pattern.cuts.size(); ++i)
     lines.push_back(cut_line(data.pattern.cuts[i], i + 1, unit));
-  lines.push_back(paragraph_line(QStringLiteral("Blade travel through one lay: ") + length_words(data.pattern.travel, unit) + QLatin1Char('.')));
   return lines;
 }
 
@@ -70,8 +76,10 @@ std::vector<ListLine> count_lines(const PatternData& data) {
     if (yield[i] == 0) continue;
     const int panel = static_cast<int>(i);
     lines.push_back({LineKind::row,
-                     {QString::number(yield[i]) + QStringLiteral(" × ") + panel_code(panel), count_detail(data, i, yield[i])},
-                     kCountShares, panel});
+                     {QString::number(yield[i]) + QStringLiteral(" × ") + panel_code(panel),
+                      count_detail(data, i, yield[i])},
+                     kCountShares,
+                     panel});
   }
   return lines;
 }
@@ -87,9 +95,11 @@ std::vector<ListLine> rest_lines(const PatternData& data) {
   for (const auto& [rest, count] : counts) {
     const auto& [is_offcut, across, along] = rest;
     lines.push_back({LineKind::row,
-                     {QString::number(count) + QStringLiteral(" × ") + (is_offcut ? QStringLiteral("offcut") : QStringLiteral("remnant")),
+                     {QString::number(count) + QStringLiteral(" × ") +
+                          (is_offcut ? QStringLiteral("offcut") : QStringLiteral("remnant")),
                       size_words(across, along, data.job.unit)},
-                     kRestShares, -1});
+                     kRestShares,
+                     -1});
   }
   return lines;
 }
@@ -98,7 +108,11 @@ std::vector<ListLine> caution_lines(const PatternData& data) {
   std::vector<ListLine> lines{heading_line(QStringLiteral("Cautions for the cutter"))};
   const std::vector<double> shares{0.04, 0.96};
   const auto add = [&](std::string_view words) {
-    lines.push_back({LineKind::row, {QStringLiteral("·"), QString::fromUtf8(words.data(), static_cast<qsizetype>(words.size()))}, shares, -1});
+    lines.push_back({LineKind::row,
+                     {QStringLiteral("·"),
+                      QString::fromUtf8(words.data(), static_cast<qsizetype>(words.size()))},
+                     shares,
+                     -1});
   };
   for (std::string_view words : cautions()) add(words);
   add(height_caution(data.job));

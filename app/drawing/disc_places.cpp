@@ -23,7 +23,7 @@ double overlap(const QRectF& disc, const std::vector<QRectF>& covered) {
 
 QPointF best_place(const QLineF& cut, double width, const std::vector<QRectF>& covered) {
   constexpr int kTries = 24;
-  const double length = std::max(cut.length(), 1e-9), from = std::min(3.2, length / 2);
+  const double length = std::max(cut.length(), 1e-9), from = std::min(1.4, length / 2);
   QPointF best = cut.pointAt(from / length);
   double least = overlap(disc_at(best, width), covered);
   for (int i = 1; i <= kTries && least > 0; ++i) {

@@ -6,7 +6,6 @@
 
 #include <QLineF>
 #include <QRectF>
-
 #include <vector>
 
 namespace foldyard {

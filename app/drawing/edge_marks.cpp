@@ -1,7 +1,6 @@
 #include "drawing/edge_marks.h"
 
 #include <QPainter>
-
 #include <algorithm>
 
 #include "drawing/palette.h"
@@ -27,7 +26,8 @@ std::vector<double> evenly(std::size_t n, double low, double high) {
   std::vector<double> places;
   for (std::size_t i = 0; i < n; ++i)
     places.push_back(n == 1 ? (low + high) / 2
-                            : low + (high - low) * static_cast<double>(i) / static_cast<double>(n - 1));
+                            : low + (high - low) * static_cast<double>(i) /
+                                        static_cast<double>(n - 1));
   return places;
 }
 
@@ -47,7 +47,8 @@ bool fit_level(const std::vector<EdgeMark>& marks, double width) {
   return static_cast<double>(marks.size()) * (widest(marks) + 1) <= width;
 }
 
-void draw_leader(QPainter& painter, const QPointF& edge, const QPointF& tick, const QPointF& words) {
+void draw_leader(QPainter& painter, const QPointF& edge, const QPointF& tick,
+                 const QPointF& words) {
   painter.setPen(QPen(palette::soft_ink(), 0.16, Qt::SolidLine, Qt::FlatCap));
   painter.drawPolyline(QPolygonF({edge, tick, words}));
 }
@@ -59,16 +60,20 @@ void draw_level_edge(QPainter& painter, const QLineF& edge, double depth,
   const bool level = fit_level(marks, edge.dx());
   const double gap = level ? widest(marks) + 1 : kLine;
   const double slack = level ? 0 : gap / 2;
-  const std::vector<double> places =
-      spread(places_of(marks), gap, edge.x1() + gap / 2 - slack - 2, edge.x2() - gap / 2 + slack + 2);
+  const std::vector<double> places = spread(places_of(marks), gap, edge.x1() + gap / 2 - slack - 2,
+                                            edge.x2() - gap / 2 + slack + 2);
   for (std::size_t i = 0; i < marks.size(); ++i) {
     const double y = edge.y1();
-    draw_leader(painter, {marks[i].at, y}, {marks[i].at, y + side * kTick}, {places[i], y + side * kLeader});
+    draw_leader(painter, {marks[i].at, y}, {marks[i].at, y + side * kTick},
+                {places[i], y + side * kLeader});
     const double high = level ? kLine : depth - kLeader;
     const double top = side > 0 ? y + kLeader : y - kLeader - high;
     const QRectF box(places[i] - gap / 2, top, gap, high);
-    if (level) draw_text(painter, box, marks[i].words, kWords, Qt::AlignCenter);
-    else draw_upward(painter, box, marks[i].words, kWords, side > 0 ? Qt::AlignRight | Qt::AlignVCenter : Qt::AlignLeft | Qt::AlignVCenter);
+    if (level)
+      draw_text(painter, box, marks[i].words, kWords, Qt::AlignCenter);
+    else
+      draw_upward(painter, box, marks[i].words, kWords,
+                  side > 0 ? Qt::AlignRight | Qt::AlignVCenter : Qt::AlignLeft | Qt::AlignVCenter);
   }
 }
 
@@ -134,12 +139,14 @@ void draw_marks_left(QPainter& painter, const QLineF& edge, double depth,
                      const std::vector<EdgeMark>& marks) {
   if (marks.empty()) return;
   const std::vector<double> places =
-      spread(places_of(marks), kLine, std::min(edge.y1(), edge.y2()) - 1, std::max(edge.y1(), edge.y2()) + 1);
+      spread(places_of(marks), kLine, std::min(edge.y1(), edge.y2()) - 1,
+             std::max(edge.y1(), edge.y2()) + 1);
   for (std::size_t i = 0; i < marks.size(); ++i) {
     const double x = edge.x1();
-    draw_leader(painter, {x, marks[i].at}, {x - kTick, marks[i].at}, {x - kLeader + 0.4, places[i]});
-    draw_text(painter, QRectF(x - depth, places[i] - kLine / 2, depth - kLeader, kLine), marks[i].words,
-              kWords, Qt::AlignRight | Qt::AlignVCenter);
+    draw_leader(painter, {x, marks[i].at}, {x - kTick, marks[i].at},
+                {x - kLeader + 0.4, places[i]});
+    draw_text(painter, QRectF(x - depth, places[i] - kLine / 2, depth - kLeader, kLine),
+              marks[i].words, kWords, Qt::AlignRight | Qt::AlignVCenter);
   }
 }
 

@@ -11,7 +11,6 @@
 
 #include <QLineF>
 #include <QString>
-
 #include <vector>
 
 class QPainter;
@@ -30,10 +29,13 @@ std::vector<EdgeMark> merged(std::vector<EdgeMark> marks);
 
 // Below (or above) a level edge at height y; words stand level where they all
 // fit side by side, else they run upwards. depth: the room for ticks and words.
-void draw_marks_below(QPainter& painter, const QLineF& edge, double depth, const std::vector<EdgeMark>& marks);
-void draw_marks_above(QPainter& painter, const QLineF& edge, double depth, const std::vector<EdgeMark>& marks);
+void draw_marks_below(QPainter& painter, const QLineF& edge, double depth,
+                      const std::vector<EdgeMark>& marks);
+void draw_marks_above(QPainter& painter, const QLineF& edge, double depth,
+                      const std::vector<EdgeMark>& marks);
 // Left of an upright edge at x; words stand level, right-aligned.
-void draw_marks_left(QPainter& painter, const QLineF& edge, double depth, const std::vector<EdgeMark>& marks);
+void draw_marks_left(QPainter& painter, const QLineF& edge, double depth,
+                     const std::vector<EdgeMark>& marks);
 
 // The room that the words need: standing upwards, or left of an edge.
 double marks_depth(const std::vector<EdgeMark>& marks);

@@ -1,7 +1,6 @@
 #include "drawing/flat_picture.h"
 
 #include <QPainter>
-
 #include <algorithm>
 
 #include "drawing/edge_marks.h"
@@ -18,12 +17,14 @@ namespace {
 const TextStyle kSmall{kSmallestPoints, false, false, palette::soft_ink()};
 
 QString number(Length length, Unit unit) {
-  return QString::fromStdString(unit == Unit::yard ? write_length(length, unit) : write_number(length, unit));
+  return QString::fromStdString(unit == Unit::yard ? write_length(length, unit)
+                                                   : write_number(length, unit));
 }
 
 std::vector<EdgeMark> fold_marks(const PatternData& data, const ClothFrame& frame) {
   std::vector<EdgeMark> marks;
-  for (Length line : data.pattern.fold.lines) marks.push_back({frame.x(line), number(line, data.job.unit)});
+  for (Length line : data.pattern.fold.lines)
+    marks.push_back({frame.x(line), number(line, data.job.unit)});
   return marks;
 }
 
@@ -35,16 +36,18 @@ std::vector<EdgeMark> end_fold_marks(const PatternData& data, const ClothFrame& 
 }
 
 void draw_rests(QPainter& painter, const ClothFrame& frame, const PatternData& data) {
-  for (const Rest& rest : data.pattern.rests) draw_rest_ground(painter, frame.rect(rest.flat), rest.kind, data.fabric);
+  for (const Rest& rest : data.pattern.rests)
+    draw_rest_ground(painter, frame.rect(rest.flat), rest.kind, data.fabric);
 }
 
 void label_rests(QPainter& painter, const ClothFrame& frame, const PatternData& data) {
   for (const Rest& rest : data.pattern.rests) {
     if (rest.kind == RestKind::selvedge) continue;
     const bool kept = rest.kind == RestKind::remnant;
-    draw_label(painter, frame.rect(rest.flat),
-               {kept ? QStringLiteral("remnant") : QStringLiteral("offcut"),
-                size_words(rest.flat, data.job.unit), kept ? QStringLiteral("R") : QString(), 7, kept});
+    draw_label(
+        painter, frame.rect(rest.flat),
+        {kept ? QStringLiteral("remnant") : QStringLiteral("offcut"),
+         size_words(rest.flat, data.job.unit), kept ? QStringLiteral("R") : QString(), 7, kept});
   }
 }
 
@@ -57,18 +60,21 @@ void label_panels(QPainter& painter, const ClothFrame& frame, const PatternData&
   for (const PlacedPanel& placed : data.pattern.panels) {
     QString detail = size_words(placed.flat, data.job.unit);
     if (placed.turned) detail += QStringLiteral(", turned");
-    draw_label(painter, frame.rect(placed.flat),
-               {QString::fromStdString(data.job.panels[static_cast<std::size_t>(placed.panel)].name), detail,
-                panel_code(placed.panel), 7.5, true});
+    draw_label(
+        painter, frame.rect(placed.flat),
+        {QString::fromStdString(data.job.panels[static_cast<std::size_t>(placed.panel)].name),
+         detail, panel_code(placed.panel), 7.5, true});
   }
 }
 
 void draw_folds(QPainter& painter, const ClothFrame& frame, const PatternData& data) {
   const QRectF cloth = frame.rect(data.flat());
   for (Length line : data.pattern.fold.lines)
-    draw_fold_line(painter, QLineF(frame.x(line), cloth.bottom() + 1.5, frame.x(line), cloth.top() - 1.5));
+    draw_fold_line(painter,
+                   QLineF(frame.x(line), cloth.bottom() + 1.5, frame.x(line), cloth.top() - 1.5));
   for (const FoldEdge& edge : data.map.along.edges())
-    draw_fold_line(painter, QLineF(cloth.left() - 1.5, frame.y(edge.line), cloth.right() + 1.5, frame.y(edge.line)));
+    draw_fold_line(painter, QLineF(cloth.left() - 1.5, frame.y(edge.line), cloth.right() + 1.5,
+                                   frame.y(edge.line)));
 }
 
 void draw_edges(QPainter& painter, const ClothFrame& frame, const PatternData& data) {
@@ -79,9 +85,14 @@ void draw_edges(QPainter& painter, const ClothFrame& frame, const PatternData& d
   const double band = std::max(0.8, frame.scale.mm(data.fabric.selvedge));
   draw_selvedge(painter, QLineF(cloth.bottomLeft(), cloth.topLeft()), -band);
   draw_selvedge(painter, QLineF(cloth.bottomRight(), cloth.topRight()), band);
-  draw_upward(painter, QRectF(cloth.left() - 3.4, cloth.top(), 3, cloth.height()), QStringLiteral("selvedge"), kSmall);
-  draw_upward(painter, QRectF(cloth.right() + 0.6, cloth.top(), 3, cloth.height()), QStringLiteral("selvedge"), kSmall);
-  draw_text(painter, QRectF(cloth.left(), cloth.bottom() + 1.8, cloth.width(), 3), QStringLiteral("near end"), kSmall, Qt::AlignCenter);
+  // Away from the middle, where a fold end to end has its mark.
+  const double high = data.pattern.fold.way.end_to_end ? cloth.height() / 2 - 2 : cloth.height();
+  draw_upward(painter, QRectF(cloth.left() - 3.4, cloth.top(), 3, high), QStringLiteral("selvedge"),
+              kSmall);
+  draw_upward(painter, QRectF(cloth.right() + 0.6, cloth.top(), 3, high),
+              QStringLiteral("selvedge"), kSmall);
+  draw_text(painter, QRectF(cloth.left(), cloth.bottom() + 1.8, cloth.width(), 3),
+            QStringLiteral("near end"), kSmall, Qt::AlignCenter);
 }
 
 }  // namespace
@@ -101,7 +112,8 @@ void draw_rest_ground(QPainter& painter, const QRectF& rect, RestKind kind, cons
   painter.setPen(kind == RestKind::selvedge ? QPen(Qt::NoPen) : QPen(palette::soft_ink(), 0.14));
   painter.setBrush(kind == RestKind::remnant ? cloth_ground(fabric.colour) : palette::paper());
   painter.drawRect(rect);
-  if (kind == RestKind::offcut) draw_hatch(painter, rect, Hatch::rising, 1.1, palette::thread(), 0.16);
+  if (kind == RestKind::offcut)
+    draw_hatch(painter, rect, Hatch::rising, 1.1, palette::thread(), 0.16);
 }
 
 QMarginsF flat_margins(const PatternData& data, const Scale& scale) {
@@ -120,8 +132,10 @@ void draw_flat(QPainter& painter, const ClothFrame& frame, const PatternData& da
   label_panels(painter, frame, data);
   const QRectF cloth = frame.rect(data.flat());
   const QLineF top(cloth.left(), cloth.top() - 1.5, cloth.right(), cloth.top() - 1.5);
-  draw_marks_above(painter, top, flat_margins(data, frame.scale).top() - 1.5, fold_marks(data, frame));
-  draw_marks_left(painter, QLineF(cloth.left() - 0.5, cloth.bottom(), cloth.left() - 0.5, cloth.top()),
+  draw_marks_above(painter, top, flat_margins(data, frame.scale).top() - 1.5,
+                   fold_marks(data, frame));
+  draw_marks_left(painter,
+                  QLineF(cloth.left() - 0.5, cloth.bottom(), cloth.left() - 0.5, cloth.top()),
                   flat_margins(data, frame.scale).left(), end_fold_marks(data, frame));
 }
 

@@ -1,7 +1,6 @@
 #include "drawing/folded_picture.h"
 
 #include <QPainter>
-
 #include <algorithm>
 
 #include "drawing/disc_places.h"
@@ -22,13 +21,15 @@ constexpr double kTape = 2.4;
 constexpr double kTapeGap = 1.4;
 const TextStyle kSmall{kSmallestPoints, false, false, palette::soft_ink()};
 
-std::vector<EdgeMark> marks_of(const PatternData& data, const ClothFrame& frame, Direction direction) {
+std::vector<EdgeMark> marks_of(const PatternData& data, const ClothFrame& frame,
+                               Direction direction) {
   std::vector<EdgeMark> marks;
   for (const Cut& cut : data.pattern.cuts) {
     if (cut.direction != direction) continue;
     const double at = direction == Direction::along ? frame.x(cut.at) : frame.y(cut.at);
     const Unit unit = data.job.unit;
-    marks.push_back({at, QString::fromStdString(unit == Unit::yard ? write_length(cut.at, unit) : write_number(cut.at, unit))});
+    marks.push_back({at, QString::fromStdString(unit == Unit::yard ? write_length(cut.at, unit)
+                                                                   : write_number(cut.at, unit))});
   }
   return merged(std::move(marks));
 }
@@ -46,28 +47,40 @@ void draw_ground(QPainter& painter, const ClothFrame& frame, const PatternData& 
   painter.drawRect(frame.rect(data.folded()));
   for (const CutNode& node : data.pattern.tree.nodes) {
     if (node.kind == NodeKind::take) draw_panel_ground(painter, frame.rect(node.rect), node.panel);
-    if (node.kind == NodeKind::leave) draw_rest_ground(painter, frame.rect(node.rect), RestKind::offcut, data.fabric);
+    if (node.kind == NodeKind::leave)
+      draw_rest_ground(painter, frame.rect(node.rect), RestKind::offcut, data.fabric);
   }
 }
 
-std::vector<QRectF> label_taken(QPainter& painter, const ClothFrame& frame, const PatternData& data) {
+// Most numbers stand at the left end of a cut or at the near end of one.
+QRectF clear_of_discs(const QRectF& rect) {
+  const double left = rect.width() > 14 ? kDiscRadius + 1.4 : 0;
+  const double below = rect.height() > 16 ? kDiscRadius + 1.4 : 0;
+  return rect.adjusted(left, 0, 0, -below);
+}
+
+std::vector<QRectF> label_taken(QPainter& painter, const ClothFrame& frame,
+                                const PatternData& data) {
   std::vector<QRectF> covered;
   for (const CutNode& node : data.pattern.tree.nodes) {
     if (node.kind != NodeKind::take) continue;
     const std::string& name = data.job.panels[static_cast<std::size_t>(node.panel)].name;
     const QString words = taken_words(taken_from(data.pattern, node));
-    covered.push_back(draw_label(painter, frame.rect(node.rect),
-                                 {QString::fromStdString(name), words, panel_code(node.panel), 7.5, true}));
+    covered.push_back(
+        draw_label(painter, clear_of_discs(frame.rect(node.rect)),
+                   {QString::fromStdString(name), words, panel_code(node.panel), 7.5, true}));
   }
   return covered;
 }
 
 QLineF line_of(const Cut& cut, const ClothFrame& frame) {
-  if (cut.direction == Direction::along) return {frame.at(cut.at, cut.over.from), frame.at(cut.at, cut.over.to)};
+  if (cut.direction == Direction::along)
+    return {frame.at(cut.at, cut.over.from), frame.at(cut.at, cut.over.to)};
   return {frame.at(cut.over.from, cut.at), frame.at(cut.over.to, cut.at)};
 }
 
-void draw_cuts(QPainter& painter, const ClothFrame& frame, const PatternData& data, std::vector<QRectF> covered) {
+void draw_cuts(QPainter& painter, const ClothFrame& frame, const PatternData& data,
+               std::vector<QRectF> covered) {
   std::vector<QLineF> lines;
   for (const Cut& cut : data.pattern.cuts) lines.push_back(line_of(cut, frame));
   painter.setPen(cut_pen());
@@ -84,7 +97,8 @@ bool is_covered(const AxisMap& axis, const Leg& leg, Length at) {
   });
 }
 
-void draw_selvedge_of(QPainter& painter, const ClothFrame& frame, const PatternData& data, const Leg& leg, bool left_one) {
+void draw_selvedge_of(QPainter& painter, const ClothFrame& frame, const PatternData& data,
+                      const Leg& leg, bool left_one) {
   const bool at_low_end = left_one != leg.mirrored;
   const Length at = at_low_end ? leg.folded.from : leg.folded.to;
   const QLineF line(frame.at(at, Length()), frame.at(at, data.pattern.folded_along));
@@ -102,9 +116,11 @@ void draw_edges(QPainter& painter, const ClothFrame& frame, const PatternData& d
   draw_selvedge_of(painter, frame, data, across.legs().front(), true);
   draw_selvedge_of(painter, frame, data, across.legs().back(), false);
   for (const FoldEdge& edge : across.edges())
-    draw_fold_edge(painter, QLineF(frame.at(edge.at, Length()), frame.at(edge.at, data.pattern.folded_along)));
+    draw_fold_edge(
+        painter, QLineF(frame.at(edge.at, Length()), frame.at(edge.at, data.pattern.folded_along)));
   for (const FoldEdge& edge : data.map.along.edges())
-    draw_fold_edge(painter, QLineF(frame.at(Length(), edge.at), frame.at(data.pattern.folded_across, edge.at)));
+    draw_fold_edge(painter, QLineF(frame.at(Length(), edge.at),
+                                   frame.at(data.pattern.folded_across, edge.at)));
 }
 
 void draw_zones(QPainter& painter, const ClothFrame& frame, const PatternData& data) {
@@ -112,8 +128,10 @@ void draw_zones(QPainter& painter, const ClothFrame& frame, const PatternData& d
   for (const PlyZone& zone : ply_zones(data.map)) {
     const double x0 = frame.x(zone.across.from) + 0.3, x1 = frame.x(zone.across.to) - 0.3;
     painter.setPen(QPen(palette::soft_ink(), 0.2));
-    painter.drawPolyline(QPolygonF({QPointF(x0, y), QPointF(x0, y - 1), QPointF(x1, y - 1), QPointF(x1, y)}));
-    QString words = QString::number(zone.plies) + (zone.plies == 1 ? QStringLiteral(" ply") : QStringLiteral(" plies"));
+    painter.drawPolyline(
+        QPolygonF({QPointF(x0, y), QPointF(x0, y - 1), QPointF(x1, y - 1), QPointF(x1, y)}));
+    QString words = QString::number(zone.plies) +
+                    (zone.plies == 1 ? QStringLiteral(" ply") : QStringLiteral(" plies"));
     if (text_width(words, kSmall) > x1 - x0) words = QString::number(zone.plies);
     draw_text(painter, QRectF(x0 - 1, y - 4.2, x1 - x0 + 2, 3), words, kSmall, Qt::AlignCenter);
   }
@@ -123,8 +141,11 @@ void draw_nap(QPainter& painter, const ClothFrame& frame, const PatternData& dat
   const QRectF cloth = frame.rect(data.folded());
   const double x = cloth.right() + 2.6;
   if (data.fabric.nap != Nap::one_way) return;
-  draw_arrow(painter, QLineF(x, cloth.bottom() - 1, x, cloth.bottom() - std::min(16.0, cloth.height() - 1)), palette::chalk(), 0.45);
-  draw_upward(painter, QRectF(x + 0.8, cloth.bottom() - 16, 3, 16), QStringLiteral("nap"), kSmall, Qt::AlignLeft | Qt::AlignVCenter);
+  draw_arrow(painter,
+             QLineF(x, cloth.bottom() - 1, x, cloth.bottom() - std::min(16.0, cloth.height() - 1)),
+             palette::chalk(), 0.45);
+  draw_upward(painter, QRectF(x + 0.8, cloth.bottom() - 16, 3, 16), QStringLiteral("nap"), kSmall,
+              Qt::AlignLeft | Qt::AlignVCenter);
 }
 
 void draw_tapes(QPainter& painter, const ClothFrame& frame, const PatternData& data) {
@@ -134,10 +155,10 @@ void draw_tapes(QPainter& painter, const ClothFrame& frame, const PatternData& d
   const QRectF left(cloth.left() - kTapeGap - kTape, cloth.top(), kTape, cloth.height());
   draw_plain_tape(painter, below, frame.scale, data.pattern.folded_across, data.job.unit);
   draw_plain_tape_upright(painter, left, frame.scale, data.pattern.folded_along, data.job.unit);
-  draw_marks_below(painter, QLineF(below.bottomLeft(), below.bottomRight()), room.bottom() - kTape - kTapeGap - 3,
-                   marks_of(data, frame, Direction::along));
-  draw_marks_left(painter, QLineF(left.bottomLeft(), left.topLeft()), room.left() - kTape - kTapeGap,
-                  marks_of(data, frame, Direction::across));
+  draw_marks_below(painter, QLineF(below.bottomLeft(), below.bottomRight()),
+                   room.bottom() - kTape - kTapeGap - 3, marks_of(data, frame, Direction::along));
+  draw_marks_left(painter, QLineF(left.bottomLeft(), left.topLeft()),
+                  room.left() - kTape - kTapeGap, marks_of(data, frame, Direction::across));
 }
 
 void draw_edge_names(QPainter& painter, const ClothFrame& frame, const PatternData& data) {
@@ -145,8 +166,10 @@ void draw_edge_names(QPainter& painter, const ClothFrame& frame, const PatternDa
   const double bottom = cloth.bottom() + folded_margins(data, frame.scale).bottom();
   const QString words = QStringLiteral("near end: ") + QLatin1String(near_end_name(data.map)) +
                         QStringLiteral(" · left: ") + QLatin1String(left_edge_name(data.map));
-  const double width = text_width(words, kSmall) + 0.5, spare = std::max(0.0, (width - cloth.width()) / 2);
-  draw_text(painter, QRectF(cloth.left() - spare, bottom - 3, cloth.width() + 2 * spare, 3), words, kSmall, Qt::AlignCenter);
+  const double width = text_width(words, kSmall) + 0.5,
+               spare = std::max(0.0, (width - cloth.width()) / 2);
+  draw_text(painter, QRectF(cloth.left() - spare, bottom - 3, cloth.width() + 2 * spare, 3), words,
+            kSmall, Qt::AlignCenter);
 }
 
 }  // namespace
@@ -154,8 +177,9 @@ void draw_edge_names(QPainter& painter, const ClothFrame& frame, const PatternDa
 QMarginsF folded_margins(const PatternData& data, const Scale& scale) {
   const ClothFrame frame{{}, scale};
   const double left = kTape + kTapeGap + marks_depth(marks_of(data, frame, Direction::across));
-  const double below = kTape + kTapeGap + 3 +
-                       marks_height(scale.mm(data.pattern.folded_across), marks_of(data, frame, Direction::along));
+  const double below =
+      kTape + kTapeGap + 3 +
+      marks_height(scale.mm(data.pattern.folded_across), marks_of(data, frame, Direction::along));
   return {left, 6.2, data.fabric.nap == Nap::one_way ? 6.6 : 2.0, below};
 }
 

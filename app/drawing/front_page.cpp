@@ -45,29 +45,38 @@ std::size_t rows_beside_square(const Sheet& sheet) {
 double draw_answer(QPainter& painter, const Sheet& sheet) {
   const QRectF page = text_area(sheet);
   double y = page.top();
-  draw_text(painter, QRectF(page.left(), y, page.width(), 8), QString::fromStdString(sheet.job().name), kTitle);
+  draw_text(painter, QRectF(page.left(), y, page.width(), 8),
+            QString::fromStdString(sheet.job().name), kTitle);
   y += 9;
-  y += draw_paragraph(painter, {page.left(), y}, page.width(), roll_words(sheet.job(), sheet.plan()), kSoft) + 1.2;
+  y += draw_paragraph(painter, {page.left(), y}, page.width(),
+                      roll_words(sheet.job(), sheet.plan()), kSoft) +
+       1.2;
   draw_stitches(painter, QLineF(page.left(), y, page.right(), y));
   y += 2.2;
-  y += draw_paragraph(painter, {page.left(), y}, page.width(), answer_words(sheet.job(), sheet.plan()), kAnswer) + 1;
-  y += draw_paragraph(painter, {page.left(), y}, page.width(), proof_words(sheet.plan()), kBody) + 2.5;
+  y += draw_paragraph(painter, {page.left(), y}, page.width(),
+                      answer_words(sheet.job(), sheet.plan()), kAnswer) +
+       1;
+  y += draw_paragraph(painter, {page.left(), y}, page.width(), proof_words(sheet.plan()), kBody) +
+       2.5;
   return y;
 }
 
 void draw_roll_with_heading(QPainter& painter, const Sheet& sheet, const QRectF& area) {
-  const RollLayout layout = lay_out_roll(sheet.job(), sheet.plan(), QSizeF(area.width(), area.height() - 7));
+  const RollLayout layout =
+      lay_out_roll(sheet.job(), sheet.plan(), QSizeF(area.width(), area.height() - 7));
   draw_text(painter, QRectF(area.left(), area.top(), 30, 5), QStringLiteral("The roll"), kHeading);
   const QString words = QStringLiteral("scale %1; from the free end, tape and cross-cuts in %2")
-                            .arg(layout.scale.words(), QString::fromStdString(unit_name(sheet.job().unit)));
+                            .arg(layout.scale.words(), unit_words(sheet.job().unit));
   draw_text(painter, QRectF(area.left() + 20, area.top(), 110, 5.2), words, kSoft);
-  draw_scale_bar(painter, {area.right() - 48, area.top() + 2.6}, layout.scale, sheet.job().unit, 32);
+  draw_scale_bar(painter, {area.right() - 48, area.top() + 2.6}, layout.scale, sheet.job().unit,
+                 32);
   draw_roll(painter, {area.left(), area.top() + 6}, layout, sheet.job(), sheet.plan());
 }
 
 void draw_table_beside_square(QPainter& painter, const Sheet& sheet) {
   const QRectF area = table_area(sheet);
-  draw_text(painter, QRectF(area.left(), area.top() - 1, area.width(), 5), QStringLiteral("Fold ways compared, best first"), kHeading);
+  draw_text(painter, QRectF(area.left(), area.top() - 1, area.width(), 5),
+            QStringLiteral("Fold ways compared, best first"), kHeading);
   const std::vector<TableRow> rows = rows_of_table(sheet, area.width());
   draw_comparison(painter, area.adjusted(0, 6, 0, 0), rows, 0);
 }
@@ -75,7 +84,8 @@ void draw_table_beside_square(QPainter& painter, const Sheet& sheet) {
 void draw_first(QPainter& painter, const Sheet& sheet) {
   const QRectF page = text_area(sheet);
   const double y = draw_answer(painter, sheet);
-  draw_roll_with_heading(painter, sheet, QRectF(page.left(), y, page.width(), page.bottom() - kSquare - 4 - y));
+  draw_roll_with_heading(painter, sheet,
+                         QRectF(page.left(), y, page.width(), page.bottom() - kSquare - 4 - y));
   draw_table_beside_square(painter, sheet);
   draw_calibration_square(painter, {page.right() - kSquare, page.bottom() - kSquare});
 }
@@ -85,7 +95,8 @@ void draw_more_table(QPainter& painter, const Sheet& sheet, int page) {
   const std::vector<TableRow> rows = rows_of_table(sheet, area.width());
   std::size_t first = rows_beside_square(sheet);
   for (int i = 1; i < page; ++i) first += fitting_rows(rows, first, area.height());
-  draw_text(painter, QRectF(area.left(), area.top() - 8, area.width(), 5), QStringLiteral("Fold ways compared, continued"), kHeading);
+  draw_text(painter, QRectF(area.left(), area.top() - 8, area.width(), 5),
+            QStringLiteral("Fold ways compared, continued"), kHeading);
   draw_comparison(painter, area, rows, first);
 }
 
@@ -99,7 +110,8 @@ QRectF text_area(const Sheet& sheet) {
 void draw_foot(QPainter& painter, const Sheet& sheet, int page, int pages) {
   const QRectF area = text_area(sheet);
   const QRectF box(area.left(), area.bottom() + 2.5, area.width(), 4);
-  const QString number = QStringLiteral("page %1 of %2").arg(QString::number(page + 1), QString::number(pages));
+  const QString number =
+      QStringLiteral("page %1 of %2").arg(QString::number(page + 1), QString::number(pages));
   const double right = text_width(number, kFootText) + 3;
   const QString scale = QStringLiteral("print at 100 % (actual size)");
   const double middle = text_width(scale, kFootText) + 6;

@@ -3,7 +3,6 @@
 #include <QColor>
 #include <QPainter>
 #include <QPen>
-
 #include <algorithm>
 #include <cmath>
 
@@ -44,7 +43,8 @@ std::vector<QLineF> hatch_lines(const QRectF& rect, Hatch hatch, double spacing)
   std::vector<QLineF> lines;
   if (rect.isEmpty() || spacing <= 0) return lines;
   const double step = hatch == Hatch::rising_dense ? spacing / 2 : spacing;
-  if (has(hatch, {Hatch::rising, Hatch::crossed, Hatch::rising_dense})) add_slanted(lines, rect, true, step);
+  if (has(hatch, {Hatch::rising, Hatch::crossed, Hatch::rising_dense}))
+    add_slanted(lines, rect, true, step);
   if (has(hatch, {Hatch::falling, Hatch::crossed})) add_slanted(lines, rect, false, step);
   if (has(hatch, {Hatch::level, Hatch::squared})) add_level(lines, rect, step);
   if (has(hatch, {Hatch::upright, Hatch::squared})) add_upright(lines, rect, step);

@@ -1,7 +1,6 @@
 #include "drawing/label.h"
 
 #include <QPainter>
-
 #include <algorithm>
 
 #include "drawing/palette.h"
@@ -11,7 +10,7 @@ namespace foldyard {
 
 namespace {
 
-constexpr double kPad = 0.7;
+constexpr double kPad = 0.5;
 
 struct Block {
   QStringList lines;
@@ -27,7 +26,7 @@ struct Block {
       width = std::max(width, text_width(lines[i], style(i)));
       height += line_height(style(i));
     }
-    return {width + 2 * kPad, height + kPad};
+    return {width + 2 * kPad, height + kPad / 2};
   }
 };
 
@@ -80,11 +79,11 @@ void draw_block(QPainter& painter, const QRectF& room, const Block& block) {
   painter.setPen(Qt::NoPen);
   painter.setBrush(palette::paper());
   painter.drawRoundedRect(ground, 0.8, 0.8);
-  double y = ground.top() + kPad / 2;
+  double y = ground.top() + kPad / 4;
   for (int i = 0; i < block.lines.size(); ++i) {
     const double high = line_height(block.style(i));
-    draw_text(painter, QRectF(ground.left(), y, ground.width(), high), block.lines[i], block.style(i),
-              Qt::AlignCenter);
+    draw_text(painter, QRectF(ground.left(), y, ground.width(), high), block.lines[i],
+              block.style(i), Qt::AlignCenter);
     y += high;
   }
 }
@@ -108,7 +107,7 @@ QRectF draw_level_block(QPainter& painter, const QRectF& box, const Block& block
 }  // namespace
 
 QRectF draw_label(QPainter& painter, const QRectF& box, const Label& label) {
-  const QRectF room = box.adjusted(0.4, 0.4, -0.4, -0.4);
+  const QRectF room = box.adjusted(0.25, 0.2, -0.25, -0.2);
   if (room.width() <= 0 || room.height() <= 0) return {};
   const QSizeF level = room.size(), upward = level.transposed();
   Block block;

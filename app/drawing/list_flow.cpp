@@ -1,7 +1,6 @@
 #include "drawing/list_flow.h"
 
 #include <QPainter>
-
 #include <algorithm>
 #include <functional>
 
@@ -15,35 +14,53 @@ namespace {
 
 const TextStyle kHeading{8.5, true, true, palette::chalk()};
 const TextStyle kHeadRow{kSmallestPoints, false, false, palette::soft_ink()};
+const TextStyle kRow{7, false, false, palette::ink()};
 const TextStyle kBody{7.5, false, false, palette::ink()};
 constexpr double kSwatch = 5;
 
 TextStyle style_of(LineKind kind) {
-  return kind == LineKind::heading ? kHeading : kind == LineKind::head_row ? kHeadRow : kBody;
+  switch (kind) {
+    case LineKind::heading:
+      return kHeading;
+    case LineKind::head_row:
+      return kHeadRow;
+    case LineKind::row:
+      return kRow;
+    default:
+      return kBody;
+  }
 }
 
 double last_share(const ListLine& line, double width) {
   return line.shares.empty() ? width : line.shares.back() * width;
 }
 
+std::vector<double> heights_of(const std::vector<ListLine>& lines, double width) {
+  std::vector<double> heights;
+  for (const ListLine& line : lines) heights.push_back(line_height_of(line, width));
+  return heights;
+}
+
+void draw_nothing(const ListLine&, int, double) {}
+
 // Calls visit(line, column, y) for each line that fits; returns the first not.
 using Visit = std::function<void(const ListLine&, int, double)>;
-std::size_t walk(const std::vector<ListLine>& lines, std::size_t first, const QSizeF& column, int columns, const Visit& visit) {
+std::size_t walk(const std::vector<ListLine>& lines, const std::vector<double>& heights,
+                 std::size_t first, double column_height, int columns, const Visit& visit) {
   int at = 0;
   double y = 0;
   for (std::size_t i = first; i < lines.size(); ++i) {
-    const double high = line_height_of(lines[i], column.width());
-    double needed = high;
+    double needed = heights[i];
     const bool leads = lines[i].kind == LineKind::heading || lines[i].kind == LineKind::head_row;
     for (std::size_t next = i + 1; leads && next < lines.size() && next <= i + 2; ++next)
-      needed += line_height_of(lines[next], column.width());
-    if (y > 0 && y + needed > column.height() + 1e-6) {
+      needed += heights[next];
+    if (y > 0 && y + needed > column_height + 1e-6) {
       if (++at >= columns) return i;
       y = 0;
     }
     if (y == 0 && lines[i].kind == LineKind::gap) continue;
     visit(lines[i], at, y);
-    y += high;
+    y += heights[i];
   }
   return lines.size();
 }
@@ -56,11 +73,14 @@ void draw_cells(QPainter& painter, const QRectF& box, const ListLine& line) {
     const bool last = i + 1 == line.cells.size();
     if (i == 0 && line.swatch >= 0) {
       draw_panel_ground(painter, QRectF(x, box.top() + 0.5, kSwatch, 2.6), line.swatch);
-      draw_text(painter, QRectF(x + kSwatch + 1, box.top(), share - kSwatch - 1.5, line_height(style)), line.cells[i], style);
+      draw_text(painter,
+                QRectF(x + kSwatch + 1, box.top(), share - kSwatch - 1.5, line_height(style)),
+                line.cells[i], style);
     } else if (last) {
       draw_paragraph(painter, {x, box.top()}, share, line.cells[i], style);
     } else {
-      draw_text(painter, QRectF(x, box.top(), share - 0.8, line_height(style)), line.cells[i], style);
+      draw_text(painter, QRectF(x, box.top(), share - 0.8, line_height(style)), line.cells[i],
+                style);
     }
     x += share;
   }
@@ -69,51 +89,77 @@ void draw_cells(QPainter& painter, const QRectF& box, const ListLine& line) {
 void draw_line(QPainter& painter, const QRectF& box, const ListLine& line) {
   const TextStyle style = style_of(line.kind);
   switch (line.kind) {
-    case LineKind::gap: return;
-    case LineKind::paragraph: draw_paragraph(painter, box.topLeft(), box.width(), line.cells.front(), style); return;
+    case LineKind::gap:
+      return;
+    case LineKind::paragraph:
+      draw_paragraph(painter, box.topLeft(), box.width(), line.cells.front(), style);
+      return;
     case LineKind::heading:
       draw_text(painter, box.adjusted(0, 0, 0, -1.2), line.cells.front(), style);
-      draw_stitches(painter, QLineF(box.left(), box.bottom() - 0.6, box.right(), box.bottom() - 0.6));
+      draw_stitches(painter,
+                    QLineF(box.left(), box.bottom() - 0.6, box.right(), box.bottom() - 0.6));
       return;
     case LineKind::head_row:
-    case LineKind::row: draw_cells(painter, box, line);
+    case LineKind::row:
+      draw_cells(painter, box, line);
   }
 }
 
 }  // namespace
 
-ListLine heading_line(const QString& words) { return {LineKind::heading, {words}, {}, -1}; }
-ListLine paragraph_line(const QString& words) { return {LineKind::paragraph, {words}, {}, -1}; }
-ListLine gap_line() { return {LineKind::gap, {}, {}, -1}; }
+ListLine heading_line(const QString& words) {
+  return {LineKind::heading, {words}, {}, -1};
+}
+ListLine paragraph_line(const QString& words) {
+  return {LineKind::paragraph, {words}, {}, -1};
+}
+ListLine gap_line() {
+  return {LineKind::gap, {}, {}, -1};
+}
 
 double line_height_of(const ListLine& line, double width) {
   const TextStyle style = style_of(line.kind);
   switch (line.kind) {
-    case LineKind::gap: return 2;
-    case LineKind::heading: return line_height(style) + 2;
-    case LineKind::paragraph: return paragraph_height(line.cells.front(), style, width) + 0.5;
+    case LineKind::gap:
+      return 2;
+    case LineKind::heading:
+      return line_height(style) + 2;
+    case LineKind::paragraph:
+      return paragraph_height(line.cells.front(), style, width) + 0.5;
     case LineKind::head_row:
     case LineKind::row:
-      return std::max(line_height(style), paragraph_height(line.cells.back(), style, last_share(line, width))) + 0.3;
+      return std::max(line_height(style),
+                      paragraph_height(line.cells.back(), style, last_share(line, width))) +
+             0.3;
   }
   return 0;
 }
 
-std::size_t fitting_lines(const std::vector<ListLine>& lines, std::size_t first, const QSizeF& column, int columns) {
-  return walk(lines, first, column, columns, [](const ListLine&, int, double) {}) - first;
+std::size_t fitting_lines(const std::vector<ListLine>& lines, std::size_t first,
+                          const QSizeF& column, int columns) {
+  return walk(lines, heights_of(lines, column.width()), first, column.height(), columns,
+              draw_nothing) -
+         first;
 }
 
-double balanced_height(const std::vector<ListLine>& lines, std::size_t first, double column_width, int columns, double limit) {
+double balanced_height(const std::vector<ListLine>& lines, std::size_t first, double column_width,
+                       int columns, double limit) {
+  const std::vector<double> heights = heights_of(lines, column_width);
   for (double height = 10; height < limit; height += 2)
-    if (first + fitting_lines(lines, first, {column_width, height}, columns) == lines.size()) return height;
+    if (walk(lines, heights, first, height, columns, draw_nothing) == lines.size()) return height;
   return limit;
 }
 
-std::size_t draw_list(QPainter& painter, const QRectF& area, int columns, double between, const std::vector<ListLine>& lines, std::size_t first) {
+std::size_t draw_list(QPainter& painter, const QRectF& area, int columns, double between,
+                      const std::vector<ListLine>& lines, std::size_t first) {
   const double width = (area.width() - between * (columns - 1)) / columns;
-  return walk(lines, first, {width, area.height()}, columns, [&](const ListLine& line, int column, double y) {
-    draw_line(painter, QRectF(area.left() + column * (width + between), area.top() + y, width, line_height_of(line, width)), line);
-  });
+  return walk(lines, heights_of(lines, width), first, area.height(), columns,
+              [&](const ListLine& line, int column, double y) {
+                draw_line(painter,
+                          QRectF(area.left() + column * (width + between), area.top() + y, width,
+                                 line_height_of(line, width)),
+                          line);
+              });
 }
 
 }  // namespace foldyard

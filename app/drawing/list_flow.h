@@ -10,7 +10,6 @@
 
 #include <QRectF>
 #include <QStringList>
-
 #include <vector>
 
 class QPainter;
@@ -33,10 +32,13 @@ ListLine gap_line();
 double line_height_of(const ListLine& line, double width);
 
 // How many lines, from `first` on, fit `columns` columns of this size.
-std::size_t fitting_lines(const std::vector<ListLine>& lines, std::size_t first, const QSizeF& column, int columns);
+std::size_t fitting_lines(const std::vector<ListLine>& lines, std::size_t first,
+                          const QSizeF& column, int columns);
 // The least height at which all from `first` on fit, at most `limit`.
-double balanced_height(const std::vector<ListLine>& lines, std::size_t first, double column_width, int columns, double limit);
+double balanced_height(const std::vector<ListLine>& lines, std::size_t first, double column_width,
+                       int columns, double limit);
 // Draws what fits the area; returns the first line not drawn.
-std::size_t draw_list(QPainter& painter, const QRectF& area, int columns, double between, const std::vector<ListLine>& lines, std::size_t first);
+std::size_t draw_list(QPainter& painter, const QRectF& area, int columns, double between,
+                      const std::vector<ListLine>& lines, std::size_t first);
 
 }  // namespace foldyard

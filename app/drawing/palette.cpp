@@ -7,13 +7,30 @@
 namespace foldyard {
 
 namespace palette {
-QColor paper() { return QColor(0xff, 0xff, 0xff); }
-QColor ink() { return QColor(0x26, 0x22, 0x1f); }
-QColor soft_ink() { return QColor(0x4e, 0x47, 0x41); }
-QColor thread() { return QColor(0xb4, 0xab, 0xa0); }
-QColor tape() { return QColor(0xfb, 0xf0, 0xc8); }
-QColor chalk() { return QColor(0x1d, 0x46, 0x70); }
-QColor blade() { return QColor(0x8c, 0x1f, 0x14); }
+QColor paper() {
+  return QColor(0xff, 0xff, 0xff);
+}
+QColor ink() {
+  return QColor(0x26, 0x22, 0x1f);
+}
+QColor soft_ink() {
+  return QColor(0x4e, 0x47, 0x41);
+}
+QColor thread() {
+  return QColor(0xb4, 0xab, 0xa0);
+}
+QColor pale() {
+  return QColor(0xfb, 0xfa, 0xf7);
+}
+QColor tape() {
+  return QColor(0xfb, 0xf0, 0xc8);
+}
+QColor chalk() {
+  return QColor(0x1d, 0x46, 0x70);
+}
+QColor blade() {
+  return QColor(0x8c, 0x1f, 0x14);
+}
 }  // namespace palette
 
 namespace {
@@ -27,8 +44,8 @@ QColor mixed(const QColor& a, const QColor& b, double share_of_a) {
 
 constexpr std::array<QRgb, 8> kOkabeIto = {0xffe69f00, 0xff56b4e9, 0xff009e73, 0xffcc79a7,
                                            0xff0072b2, 0xfff0e442, 0xffd55e00, 0xff777777};
-constexpr std::array<Hatch, 8> kHatches = {Hatch::none,    Hatch::rising,   Hatch::level,
-                                           Hatch::falling, Hatch::upright,  Hatch::crossed,
+constexpr std::array<Hatch, 8> kHatches = {Hatch::none,    Hatch::rising,      Hatch::level,
+                                           Hatch::falling, Hatch::upright,     Hatch::crossed,
                                            Hatch::squared, Hatch::rising_dense};
 
 double linear(double channel) {
@@ -52,7 +69,8 @@ QColor cloth_ground(const std::string& colour) {
   const QColor given(QString::fromStdString(colour));
   const QColor base = given.isValid() ? given : QColor(0xd8, 0xc7, 0xa8);
   double share = 0.30;
-  while (share > 0.05 && contrast(palette::ink(), mixed(base, palette::paper(), share)) < 11) share -= 0.02;
+  while (share > 0.05 && contrast(palette::ink(), mixed(base, palette::paper(), share)) < 11)
+    share -= 0.02;
   return mixed(base, palette::paper(), share);
 }
 

@@ -11,7 +11,6 @@
 // first eight panels never share a hatch.
 
 #include <QColor>
-
 #include <string>
 
 #include "drawing/hatch.h"
@@ -23,6 +22,7 @@ QColor paper();
 QColor ink();       // outlines, text
 QColor soft_ink();  // secondary text
 QColor thread();    // hairlines and grounds that carry no meaning alone
+QColor pale();      // every second lay on the roll
 QColor tape();      // the measuring tape
 QColor chalk();     // fold lines and headings
 QColor blade();     // cuts

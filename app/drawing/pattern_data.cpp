@@ -33,8 +33,10 @@ std::vector<PlyZone> ply_zones(const FoldMap& map) {
   for (auto end = ends.begin(); std::next(end) != ends.end(); ++end) {
     const Span span{*end, *std::next(end)};
     const int plies = plies_over(map.across, span) * doubled;
-    if (!zones.empty() && zones.back().plies == plies) zones.back().across.to = span.to;
-    else zones.push_back({span, plies});
+    if (!zones.empty() && zones.back().plies == plies)
+      zones.back().across.to = span.to;
+    else
+      zones.push_back({span, plies});
   }
   return zones;
 }

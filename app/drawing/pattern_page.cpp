@@ -1,7 +1,6 @@
 #include "drawing/pattern_page.h"
 
 #include <QPainter>
-
 #include <algorithm>
 
 #include "drawing/cut_list.h"
@@ -25,7 +24,8 @@ QString title_of(const PatternData& data) {
   const std::int64_t count = lengths_of(data.plan, data.index);
   return QStringLiteral("Pattern %1: %2 of %3, in %4")
       .arg(pattern_letter(data.index),
-           QString::number(count) + (count == 1 ? QStringLiteral(" length") : QStringLiteral(" lengths")),
+           QString::number(count) +
+               (count == 1 ? QStringLiteral(" length") : QStringLiteral(" lengths")),
            length_words(data.pattern.length, data.job.unit), lays_words(data.plan, data.index));
 }
 
@@ -39,12 +39,14 @@ QString folding_of(const PatternData& data) {
 }
 
 QString yield_of(const PatternData& data) {
-  return QStringLiteral("One length gives %1. At most %2 plies lie on one place in one length.")
-      .arg(yield_words(data.job, pattern_yield(data.job, data.pattern)), QString::number(data.pattern.plies));
+  return QStringLiteral("One length gives %1. %2")
+      .arg(yield_words(data.job, pattern_yield(data.job, data.pattern)),
+           plies_words(data.plan, data.index));
 }
 
 double heading_height(const PatternData& data, double width) {
-  return 8 + paragraph_height(folding_of(data), kBody, width) + paragraph_height(yield_of(data), kBody, width) + 4;
+  return 8 + paragraph_height(folding_of(data), kBody, width) +
+         paragraph_height(yield_of(data), kBody, width) + 4;
 }
 
 // Returns where the heading ends.
@@ -58,7 +60,8 @@ double draw_heading(QPainter& painter, const QRectF& page, const PatternData& da
   return y + 2.5;
 }
 
-void draw_scale_line(QPainter& painter, const QRectF& page, double y, const PatternLayout& layout, Unit unit) {
+void draw_scale_line(QPainter& painter, const QRectF& page, double y, const PatternLayout& layout,
+                     Unit unit) {
   const QString words = QStringLiteral("Flat and folded cloth: scale ") + layout.scale.words();
   const double width = text_width(words, kSoft) + 0.5;
   draw_text(painter, QRectF(page.left(), y, width, 4), words, kSoft);
@@ -72,11 +75,14 @@ struct PageLayout {
 
 constexpr double kScaleLine = 5.5;
 
-double column_width(const QRectF& page) { return (page.width() - kBetween * (kColumns - 1)) / kColumns; }
+double column_width(const QRectF& page) {
+  return (page.width() - kBetween * (kColumns - 1)) / kColumns;
+}
 
 // All on one page if the pictures need not shrink below 1.5 times their finest
 // scale for it; else the pictures take the page, and lists what is left.
-PageLayout lay_out_page(const Sheet& sheet, const PatternData& data, const std::vector<ListLine>& lines) {
+PageLayout lay_out_page(const Sheet& sheet, const PatternData& data,
+                        const std::vector<ListLine>& lines) {
   const QRectF page = text_area(sheet);
   const double room = page.height() - heading_height(data, page.width()) - kScaleLine;
   const double lists = balanced_height(lines, 0, column_width(page), kColumns, page.height()) + 3;
@@ -92,41 +98,52 @@ PageLayout lay_out_page(const Sheet& sheet, const PatternData& data, const std::
 
 // What stands where: lists below the pictures, then a page of lists each.
 struct PageList {
-  double below = 0;   // top of the lists on the first page
-  double height = 0;  // of its columns; 0: none there
+  double below = 0;                 // top of the lists on the first page
+  double height = 0;                // of its columns; 0: none there
   std::vector<std::size_t> firsts;  // the first line of each further page
 };
 
-PageList lay_out_lists(const Sheet& sheet, const PatternData& data, const PageLayout& layout, const std::vector<ListLine>& lines) {
+PageList lay_out_lists(const Sheet& sheet, const PatternData& data, const PageLayout& layout,
+                       const std::vector<ListLine>& lines) {
   const QRectF page = text_area(sheet);
   PageList list;
-  list.below = page.top() + heading_height(data, page.width()) + layout.pictures.height + kScaleLine;
+  list.below =
+      page.top() + heading_height(data, page.width()) + layout.pictures.height + kScaleLine;
   std::size_t next = 0;
   if (layout.lists > 0) {
-    list.height = balanced_height(lines, 0, column_width(page), kColumns, page.bottom() - list.below);
+    list.height =
+        balanced_height(lines, 0, column_width(page), kColumns, page.bottom() - list.below);
     next = fitting_lines(lines, 0, {column_width(page), list.height}, kColumns);
   }
   while (next < lines.size()) {
     list.firsts.push_back(next);
-    next += std::max<std::size_t>(1, fitting_lines(lines, next, {column_width(page), page.height() - 9}, kColumns));
+    next += std::max<std::size_t>(
+        1, fitting_lines(lines, next, {column_width(page), page.height() - 9}, kColumns));
   }
   return list;
 }
 
-void draw_pictures_page(QPainter& painter, const Sheet& sheet, const PatternData& data, const PageLayout& layout, const PageList& list, const std::vector<ListLine>& lines) {
+void draw_pictures_page(QPainter& painter, const Sheet& sheet, const PatternData& data,
+                        const PageLayout& layout, const PageList& list,
+                        const std::vector<ListLine>& lines) {
   const QRectF page = text_area(sheet);
   const double top = draw_heading(painter, page, data);
   draw_pattern(painter, {page.left(), top}, page.width(), layout.pictures, data);
   draw_scale_line(painter, page, top + layout.pictures.height, layout.pictures, data.job.unit);
   if (list.height > 0)
-    draw_list(painter, QRectF(page.left(), list.below, page.width(), list.height), kColumns, kBetween, lines, 0);
+    draw_list(painter, QRectF(page.left(), list.below, page.width(), list.height), kColumns,
+              kBetween, lines, 0);
 }
 
-void draw_lists_page(QPainter& painter, const Sheet& sheet, const PatternData& data, const std::vector<ListLine>& lines, std::size_t first) {
+void draw_lists_page(QPainter& painter, const Sheet& sheet, const PatternData& data,
+                     const std::vector<ListLine>& lines, std::size_t first) {
   const QRectF page = text_area(sheet);
-  draw_text(painter, QRectF(page.left(), page.top(), page.width(), 7), title_of(data) + QStringLiteral(" (continued)"), kTitle);
-  const double height = balanced_height(lines, first, column_width(page), kColumns, page.height() - 9);
-  draw_list(painter, QRectF(page.left(), page.top() + 9, page.width(), height), kColumns, kBetween, lines, first);
+  draw_text(painter, QRectF(page.left(), page.top(), page.width(), 7),
+            title_of(data) + QStringLiteral(" (continued)"), kTitle);
+  const double height =
+      balanced_height(lines, first, column_width(page), kColumns, page.height() - 9);
+  draw_list(painter, QRectF(page.left(), page.top() + 9, page.width(), height), kColumns, kBetween,
+            lines, first);
 }
 
 }  // namespace
@@ -143,8 +160,10 @@ void draw_pattern_page(QPainter& painter, const Sheet& sheet, int pattern, int p
   const std::vector<ListLine> lines = pattern_lines(data);
   const PageLayout layout = lay_out_page(sheet, data, lines);
   const PageList list = lay_out_lists(sheet, data, layout, lines);
-  if (page == 0) draw_pictures_page(painter, sheet, data, layout, list, lines);
-  else draw_lists_page(painter, sheet, data, lines, list.firsts[static_cast<std::size_t>(page) - 1]);
+  if (page == 0)
+    draw_pictures_page(painter, sheet, data, layout, list, lines);
+  else
+    draw_lists_page(painter, sheet, data, lines, list.firsts[static_cast<std::size_t>(page) - 1]);
 }
 
 }  // namespace foldyard

@@ -1,7 +1,6 @@
 #include "drawing/pattern_picture.h"
 
 #include <QPainter>
-
 #include <algorithm>
 
 #include "drawing/flat_picture.h"
@@ -30,7 +29,8 @@ Sizes sizes_at(const PatternData& data, const Scale& scale) {
   const auto across = [](const QMarginsF& m) { return m.left() + m.right(); };
   const auto upright = [](const QMarginsF& m) { return m.top() + m.bottom(); };
   sizes.flat_width = across(sizes.flat) + scale.mm(data.fabric.width);
-  sizes.width = sizes.flat_width + kBetween + across(sizes.folded) + scale.mm(data.pattern.folded_across);
+  sizes.width =
+      sizes.flat_width + kBetween + across(sizes.folded) + scale.mm(data.pattern.folded_across);
   sizes.height = std::max(upright(sizes.flat) + scale.mm(data.pattern.length),
                           upright(sizes.folded) + scale.mm(data.pattern.folded_along));
   return sizes;
@@ -49,22 +49,28 @@ Scale next_scale(const Scale& scale, bool round) {
 void caption(QPainter& painter, const QRectF& box, const QString& title, const QString& rest) {
   const double width = std::min(box.width(), text_width(title, kHeading) + 0.3);
   draw_text(painter, QRectF(box.left(), box.top(), width, 4), title, kHeading);
-  draw_text(painter, QRectF(box.left() + width + 2, box.top(), std::max(0.0, box.width() - width - 2), 4.3), rest, kSmall);
+  draw_text(painter,
+            QRectF(box.left() + width + 2, box.top(), std::max(0.0, box.width() - width - 2), 4.3),
+            rest, kSmall);
 }
 
 QString scale_words(const Scale& scale, bool round) {
   return round ? QStringLiteral("scale ") + scale.words() : QString();
 }
 
-double draw_one_section(QPainter& painter, const QRectF& area, const PatternData& data, const Scale& scale, bool round, Direction direction) {
+double draw_one_section(QPainter& painter, const QRectF& area, const PatternData& data,
+                        const Scale& scale, bool round, Direction direction) {
   const bool across = direction == Direction::along;
   const AxisMap& axis = across ? data.map.across : data.map.along;
   const QString where = across ? QStringLiteral("Section across") : QStringLiteral("Section along");
-  QString words = (across ? QStringLiteral("seen from the near end; ") : QStringLiteral("seen from the right edge; "));
+  QString words = (across ? QStringLiteral("seen from the near end; ")
+                          : QStringLiteral("seen from the right edge; "));
   if (round) words += scale_words(scale, round) + QStringLiteral(" across the page; ");
   words += QStringLiteral("plies drawn thicker than they are; heavy line: face; ▼ blade");
   caption(painter, area, where, words);
-  draw_section(painter, QRectF(area.left(), area.top() + kCaption, area.width(), section_height(axis)), scale, data, axis, direction);
+  draw_section(painter,
+               QRectF(area.left(), area.top() + kCaption, area.width(), section_height(axis)),
+               scale, data, axis, direction);
   return kCaption + section_height(axis);
 }
 
@@ -86,7 +92,8 @@ PatternLayout lay_out_pattern(const PatternData& data, const QSizeF& room, bool 
   return layout;
 }
 
-void draw_pattern(QPainter& painter, const QPointF& top_left, double width, const PatternLayout& layout, const PatternData& data) {
+void draw_pattern(QPainter& painter, const QPointF& top_left, double width,
+                  const PatternLayout& layout, const PatternData& data) {
   const Sizes sizes = sizes_at(data, layout.scale);
   const double spare = std::max(0.0, width - sizes.width) / 3;
   const double left = top_left.x(), beside = left + sizes.flat_width + kBetween + 2 * spare;
@@ -94,15 +101,21 @@ void draw_pattern(QPainter& painter, const QPointF& top_left, double width, cons
   const Unit unit = data.job.unit;
   caption(painter, QRectF(left, top_left.y(), beside - left - 3, 4), QStringLiteral("Flat"),
           size_words(data.fabric.width, data.pattern.length, unit) + QStringLiteral(", face up"));
-  caption(painter, QRectF(beside - spare, top_left.y(), left + width - beside + spare, 4), QStringLiteral("Folded"),
+  caption(painter, QRectF(beside - spare, top_left.y(), left + width - beside + spare, 4),
+          QStringLiteral("Folded"),
           size_words(data.pattern.folded_across, data.pattern.folded_along, unit) +
-              QStringLiteral(", on the table; mark in ") + QString::fromStdString(unit_name(unit)));
-  draw_flat(painter, {{left + spare / 2 + sizes.flat.left(), bottom - sizes.flat.bottom()}, layout.scale}, data);
-  draw_folded(painter, {{beside + sizes.folded.left(), bottom - sizes.folded.bottom()}, layout.scale}, data);
+              QStringLiteral(", on the table; ") + unit_words(unit));
+  draw_flat(painter,
+            {{left + spare / 2 + sizes.flat.left(), bottom - sizes.flat.bottom()}, layout.scale},
+            data);
+  draw_folded(painter,
+              {{beside + sizes.folded.left(), bottom - sizes.folded.bottom()}, layout.scale}, data);
   double y = bottom + 2;
-  y += draw_one_section(painter, QRectF(left, y, width, 1), data, layout.section, layout.round, Direction::along);
+  y += draw_one_section(painter, QRectF(left, y, width, 1), data, layout.section, layout.round,
+                        Direction::along);
   if (data.map.along.legs().size() > 1)
-    draw_one_section(painter, QRectF(left, y, width, 1), data, layout.section_along, layout.round, Direction::across);
+    draw_one_section(painter, QRectF(left, y, width, 1), data, layout.section_along, layout.round,
+                     Direction::across);
 }
 
 }  // namespace foldyard

@@ -18,11 +18,12 @@ struct PatternLayout {
   Scale section;
   Scale section_along;  // used where the length is folded end to end
   bool round = true;
-  double clothes = 0;   // height of the upper row
-  double height = 0;    // of all
+  double clothes = 0;  // height of the upper row
+  double height = 0;   // of all
 };
 
 PatternLayout lay_out_pattern(const PatternData& data, const QSizeF& room, bool round);
-void draw_pattern(QPainter& painter, const QPointF& top_left, double width, const PatternLayout& layout, const PatternData& data);
+void draw_pattern(QPainter& painter, const QPointF& top_left, double width,
+                  const PatternLayout& layout, const PatternData& data);
 
 }  // namespace foldyard

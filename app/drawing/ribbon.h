@@ -12,6 +12,7 @@
 // at the right on level 1, goes left to x = 0, turns down and comes back.
 
 #include <QPolygonF>
+#include <vector>
 
 #include "drawing/scale.h"
 #include "fold/fold_map.h"
@@ -28,6 +29,11 @@ struct Ribbon {
   QPolygonF back;
 };
 
+// How high each leg lies: a leg rests on the highest one it covers of those
+// below it, so that two flaps that do not overlap lie equally high.
+// Example: both edges in, levels {1, 0, 2}: {1, 0, 1}.
+std::vector<int> settled_levels(const AxisMap& axis);
+int highest_level(const AxisMap& axis);
 double level_height(const RibbonShape& shape, int level);  // of a ply's middle, above the table
 Ribbon ribbon_of(const AxisMap& axis, const Scale& scale, const RibbonShape& shape);
 // How far bends stand out to the left and to the right of the cloth.

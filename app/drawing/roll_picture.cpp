@@ -1,7 +1,6 @@
 #include "drawing/roll_picture.h"
 
 #include <QPainter>
-
 #include <algorithm>
 
 #include "drawing/edge_marks.h"
@@ -19,7 +18,9 @@ namespace {
 constexpr double kTape = 4.2;
 constexpr double kBetweenRows = 2.2;
 
-const Roll& roll_of(const Job& job, const Plan& plan) { return job.rolls[static_cast<std::size_t>(plan.roll)]; }
+const Roll& roll_of(const Job& job, const Plan& plan) {
+  return job.rolls[static_cast<std::size_t>(plan.roll)];
+}
 
 Length row_length(const Scale& scale, double width) {
   return Length::units(static_cast<std::int64_t>(width * scale.denominator * Length::kUnitsPerMm));
@@ -32,7 +33,8 @@ std::vector<EdgeMark> cut_marks(const RollRow& row, const Scale& scale, double l
     if (stretch.kind != StretchKind::length) continue;
     for (Length at : {stretch.on_roll.from, stretch.on_roll.to})
       marks.push_back({left + scale.mm(at - row.on_roll().from),
-                       QString::fromStdString(unit == Unit::yard ? write_length(at, unit) : write_number(at, unit))});
+                       QString::fromStdString(unit == Unit::yard ? write_length(at, unit)
+                                                                 : write_number(at, unit))});
   }
   return merged(marks);
 }
@@ -40,7 +42,8 @@ std::vector<EdgeMark> cut_marks(const RollRow& row, const Scale& scale, double l
 double marks_room(const std::vector<RollRow>& rows, const Scale& scale, Unit unit) {
   double room = 0;
   for (const RollRow& row : rows)
-    room = std::max(room, marks_height(scale.mm(row.on_roll().size()), cut_marks(row, scale, 0, unit)));
+    room = std::max(room,
+                    marks_height(scale.mm(row.on_roll().size()), cut_marks(row, scale, 0, unit)));
   return room;
 }
 
@@ -84,14 +87,16 @@ struct RowPainter {
     const int lay = plan.lengths[static_cast<std::size_t>(stretch.number)].lay;
     const int pattern = plan.lays[static_cast<std::size_t>(lay)].pattern;
     painter.setPen(Qt::NoPen);
-    painter.setBrush(lay % 2 == 0 ? cloth_ground(roll_of(job, plan).fabric.colour) : palette::paper());
+    painter.setBrush(lay % 2 == 0 ? cloth_ground(roll_of(job, plan).fabric.colour)
+                                  : palette::pale());
     painter.drawRect(rect);
     draw_allowance(rect, stretch, plan.patterns[static_cast<std::size_t>(pattern)].length);
     painter.setPen(outline_pen(0.3));
     painter.setBrush(Qt::NoBrush);
     painter.drawRect(rect);
     const QString number = QString::number(stretch.number + 1);
-    const QString detail = pattern_letter(pattern) + QStringLiteral(" lay ") + QString::number(lay + 1);
+    const QString detail =
+        pattern_letter(pattern) + QStringLiteral(" lay ") + QString::number(lay + 1);
     draw_label(painter, rect, {number, detail, number, 9, true});
   }
 
@@ -101,19 +106,23 @@ struct RowPainter {
       const QRectF rect = box(stretch.on_roll, span);
       stretch.kind == StretchKind::length ? draw_length(rect, stretch) : draw_plain(rect, stretch);
     }
-    const double band = std::min(0.9, std::max(0.4, layout.scale.mm(roll_of(job, plan).fabric.selvedge)));
+    const double band =
+        std::min(0.9, std::max(0.4, layout.scale.mm(roll_of(job, plan).fabric.selvedge)));
     draw_selvedge(painter, QLineF(cloth.topLeft(), cloth.topRight()), -band);
     draw_selvedge(painter, QLineF(cloth.bottomLeft(), cloth.bottomRight()), band);
     draw_marks_above(painter, QLineF(cloth.topLeft(), cloth.topRight()), layout.marks,
                      cut_marks(row, layout.scale, cloth.left(), job.unit));
-    draw_tape(painter, QRectF(cloth.left(), cloth.bottom() + 0.3, cloth.width(), kTape - 0.3), layout.scale, span, job.unit);
+    draw_tape(painter, QRectF(cloth.left(), cloth.bottom() + 0.3, cloth.width(), kTape - 0.3),
+              layout.scale, span, job.unit);
   }
 };
 
-RollLayout at_scale(const Job& job, const std::vector<RollStretch>& stretches, const Scale& scale, Length width, double room) {
+RollLayout at_scale(const Job& job, const std::vector<RollStretch>& stretches, const Scale& scale,
+                    Length width, double room) {
   RollLayout layout{scale, rows_of(stretches, row_length(scale, room)), 0, scale.mm(width), 0};
   layout.marks = marks_room(layout.rows, scale, job.unit);
-  layout.height = static_cast<double>(layout.rows.size()) * (layout.marks + layout.cloth + kTape + kBetweenRows);
+  layout.height = static_cast<double>(layout.rows.size()) *
+                  (layout.marks + layout.cloth + kTape + kBetweenRows);
   return layout;
 }
 
@@ -123,17 +132,20 @@ RollLayout lay_out_roll(const Job& job, const Plan& plan, const QSizeF& room) {
   const std::vector<RollStretch> stretches = roll_stretches(job, plan);
   const Length width = roll_of(job, plan).fabric.width;
   RollLayout layout;
-  for (Scale scale = round_scale(5); scale.denominator < 1e6; scale = round_scale(scale.denominator * 1.01)) {
+  for (Scale scale = round_scale(5); scale.denominator < 1e6;
+       scale = round_scale(scale.denominator * 1.01)) {
     layout = at_scale(job, stretches, scale, width, room.width());
     if (layout.height <= room.height()) break;
   }
   return layout;
 }
 
-void draw_roll(QPainter& painter, const QPointF& top_left, const RollLayout& layout, const Job& job, const Plan& plan) {
+void draw_roll(QPainter& painter, const QPointF& top_left, const RollLayout& layout, const Job& job,
+               const Plan& plan) {
   double y = top_left.y();
   for (const RollRow& row : layout.rows) {
-    const QRectF cloth(top_left.x(), y + layout.marks, layout.scale.mm(row.on_roll().size()), layout.cloth);
+    const QRectF cloth(top_left.x(), y + layout.marks, layout.scale.mm(row.on_roll().size()),
+                       layout.cloth);
     RowPainter{painter, job, plan, layout, cloth}.draw(row);
     y = cloth.bottom() + kTape + kBetweenRows;
   }

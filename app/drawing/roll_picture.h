@@ -7,7 +7,6 @@
 // lay_out_roll takes the finest round scale at which all rows fit the height.
 
 #include <QRectF>
-
 #include <vector>
 
 #include "drawing/roll_rows.h"
@@ -18,12 +17,13 @@ namespace foldyard {
 struct RollLayout {
   Scale scale;
   std::vector<RollRow> rows;
-  double marks = 0;  // room above a row for the places of its cross-cuts
-  double cloth = 0;  // height of the cloth
-  double height = 0; // of all rows
+  double marks = 0;   // room above a row for the places of its cross-cuts
+  double cloth = 0;   // height of the cloth
+  double height = 0;  // of all rows
 };
 
 RollLayout lay_out_roll(const Job& job, const Plan& plan, const QSizeF& room);
-void draw_roll(QPainter& painter, const QPointF& top_left, const RollLayout& layout, const Job& job, const Plan& plan);
+void draw_roll(QPainter& painter, const QPointF& top_left, const RollLayout& layout, const Job& job,
+               const Plan& plan);
 
 }  // namespace foldyard

@@ -24,7 +24,8 @@ std::vector<RollStretch> roll_stretches(const Job& job, const Plan& plan) {
   std::vector<RollStretch> stretches;
   for (std::size_t i = 0; i < plan.lengths.size(); ++i)
     add(stretches, {StretchKind::length, plan.lengths[i].on_roll, static_cast<int>(i)});
-  add(stretches, {plan.remnant_kept ? StretchKind::remnant : StretchKind::offcut, plan.remnant, -1});
+  add(stretches,
+      {plan.remnant_kept ? StretchKind::remnant : StretchKind::offcut, plan.remnant, -1});
   fill_gap(stretches, job.rolls[static_cast<std::size_t>(plan.roll)].length);
   return stretches;
 }

@@ -1,7 +1,6 @@
 #include "drawing/scale.h"
 
 #include <QPainter>
-
 #include <algorithm>
 #include <array>
 
@@ -19,11 +18,15 @@ constexpr std::array<std::int64_t, 12> kMetricBars = {10,   20,   50,   100,   2
                                                       1000, 2000, 5000, 10000, 20000, 50000};
 constexpr std::array<std::int64_t, 10> kInchBars = {1, 2, 6, 12, 18, 36, 72, 180, 360, 1800};
 
-bool is_imperial(Unit unit) { return unit == Unit::inch || unit == Unit::yard; }
+bool is_imperial(Unit unit) {
+  return unit == Unit::inch || unit == Unit::yard;
+}
 
 }  // namespace
 
-QString Scale::words() const { return QStringLiteral("1 : ") + QString::number(denominator, 'g', 4); }
+QString Scale::words() const {
+  return QStringLiteral("1 : ") + QString::number(denominator, 'g', 4);
+}
 
 Scale round_scale(double needed) {
   for (double power = 1; power < 1e7; power *= 10)
@@ -32,7 +35,9 @@ Scale round_scale(double needed) {
   return {needed};
 }
 
-Scale free_scale(double needed) { return {std::max(needed, 0.01)}; }
+Scale free_scale(double needed) {
+  return {std::max(needed, 0.01)};
+}
 
 Length bar_length(const Scale& scale, Unit unit, double longest_mm) {
   Length best = is_imperial(unit) ? Length::inches64(64) : Length::mm(10);

@@ -2,7 +2,6 @@
 
 #include <QPaintDevice>
 #include <QPainter>
-
 #include <algorithm>
 #include <cmath>
 
@@ -19,7 +18,8 @@ namespace {
 // How many of the painter's units are a millimetre on its device.
 double units_per_mm(const QPainter& painter) {
   const QPaintDevice* device = painter.device();
-  const double dots = device ? device->logicalDpiX() * device->devicePixelRatioF() / 25.4 : 96 / 25.4;
+  const double dots =
+      device ? device->logicalDpiX() * device->devicePixelRatioF() / 25.4 : 96 / 25.4;
   const QTransform shown = painter.deviceTransform();
   const double scale = std::hypot(shown.m11(), shown.m12());
   return scale > 0 ? dots / scale : 1;
@@ -51,18 +51,22 @@ void draw_small(QPainter& painter, const ClothFrame& frame, const PatternData& d
   painter.setPen(outline_pen(0.3));
   painter.drawRect(frame.rect(data.folded()));
   for (const FoldEdge& edge : data.map.across.edges())
-    draw_fold_edge(painter, QLineF(frame.at(edge.at, Length()), frame.at(edge.at, data.pattern.folded_along)));
+    draw_fold_edge(
+        painter, QLineF(frame.at(edge.at, Length()), frame.at(edge.at, data.pattern.folded_along)));
   for (const FoldEdge& edge : data.map.along.edges())
-    draw_fold_edge(painter, QLineF(frame.at(Length(), edge.at), frame.at(data.pattern.folded_across, edge.at)));
+    draw_fold_edge(painter, QLineF(frame.at(Length(), edge.at),
+                                   frame.at(data.pattern.folded_across, edge.at)));
 }
 
 }  // namespace
 
-void paint_pattern(QPainter& painter, const Job& job, const Plan& plan, int pattern, const QRectF& area) {
+void paint_pattern(QPainter& painter, const Job& job, const Plan& plan, int pattern,
+                   const QRectF& area) {
   on_paper(painter, area, kMargin, [&](const QRectF& room) {
     const PatternData data = pattern_data(job, plan, pattern);
     const PatternLayout layout = lay_out_pattern(data, room.size(), false);
-    if (layout.height <= room.height()) draw_pattern(painter, room.topLeft(), room.width(), layout, data);
+    if (layout.height <= room.height())
+      draw_pattern(painter, room.topLeft(), room.width(), layout, data);
   });
 }
 

@@ -19,7 +19,8 @@ class QPainter;
 namespace foldyard {
 
 // Flat cloth, folded cloth and section of one pattern.
-void paint_pattern(QPainter& painter, const Job& job, const Plan& plan, int pattern, const QRectF& area);
+void paint_pattern(QPainter& painter, const Job& job, const Plan& plan, int pattern,
+                   const QRectF& area);
 // The roll with its cross-cuts, broken into as many rows as the area wants.
 void paint_roll(QPainter& painter, const Job& job, const Plan& plan, const QRectF& area);
 // The folded cloth of the plan's first pattern: panels, cuts, fold edges, no

@@ -1,7 +1,6 @@
 #include "drawing/section_picture.h"
 
 #include <QPainter>
-
 #include <algorithm>
 #include <map>
 
@@ -21,12 +20,12 @@ constexpr double kNames = 27.0;  // ply names at the right
 const TextStyle kSmall{kSmallestPoints, false, false, palette::soft_ink()};
 
 RibbonShape shape_of(const AxisMap& axis) {
-  return axis.legs().size() <= 8 ? RibbonShape{3.6, 1.5} : RibbonShape{2.9, 1.1};
+  return highest_level(axis) < 8 ? RibbonShape{3.6, 1.5} : RibbonShape{2.9, 1.1};
 }
 
 double top_of(const AxisMap& axis) {
   const RibbonShape shape = shape_of(axis);
-  return level_height(shape, static_cast<int>(axis.legs().size()) - 1) + shape.thickness / 2 + 0.4;
+  return level_height(shape, highest_level(axis)) + shape.thickness / 2 + 0.4;
 }
 
 void draw_ribbon(QPainter& painter, const Ribbon& ribbon, const QColor& ground) {
@@ -48,14 +47,22 @@ void draw_table(QPainter& painter, double width) {
   draw_hatch(painter, QRectF(-2, 0.4, width + 4, 1.1), Hatch::rising, 1.2, palette::thread(), 0.2);
 }
 
-QString ply_name(const Leg& leg) {
-  return QStringLiteral("ply %1, face %2").arg(QString::number(leg.level + 1), leg.mirrored ? QStringLiteral("down") : QStringLiteral("up"));
+// "ply 2, face down"; legs that lie equally high but differently are named
+// without their face.
+QString ply_name(const AxisMap& axis, const std::vector<int>& levels, int level) {
+  bool up = false, down = false;
+  for (std::size_t i = 0; i < levels.size(); ++i)
+    if (levels[i] == level) (axis.legs()[i].mirrored ? down : up) = true;
+  const QString name = QStringLiteral("ply ") + QString::number(level + 1);
+  if (up && down) return name;
+  return name + (up ? QStringLiteral(", face up") : QStringLiteral(", face down"));
 }
 
 void draw_names(QPainter& painter, const AxisMap& axis, double left) {
-  for (const Leg& leg : axis.legs()) {
-    const double y = -level_height(shape_of(axis), leg.level);
-    draw_text(painter, QRectF(left, y - 1.5, kNames, 3), ply_name(leg), kSmall);
+  const std::vector<int> levels = settled_levels(axis);
+  for (int level = 0; level <= highest_level(axis); ++level) {
+    const double y = -level_height(shape_of(axis), level);
+    draw_text(painter, QRectF(left, y - 1.5, kNames, 3), ply_name(axis, levels, level), kSmall);
   }
 }
 
@@ -77,7 +84,8 @@ QString short_numbers(const QString& words) {
   return all.size() <= 3 ? words : all.front() + QStringLiteral(" … ") + all.back();
 }
 
-void draw_blades(QPainter& painter, const PatternData& data, const Scale& scale, Direction direction, double top, double width) {
+void draw_blades(QPainter& painter, const PatternData& data, const Scale& scale,
+                 Direction direction, double top, double width) {
   const std::map<Length, QString> numbers = numbers_by_place(data, direction);
   std::vector<double> places;
   double gap = 2 * kDiscRadius;
@@ -101,17 +109,21 @@ void draw_blades(QPainter& painter, const PatternData& data, const Scale& scale,
 
 }  // namespace
 
-double section_height(const AxisMap& axis) { return kHead + top_of(axis) + kFoot; }
+double section_height(const AxisMap& axis) {
+  return kHead + top_of(axis) + kFoot;
+}
 
 Scale section_scale(const AxisMap& axis, double width, bool round) {
-  const double room = std::max(8.0, width - kNames - 2 * (ribbon_bulge(axis, shape_of(axis)) + 2.5));
+  const double room =
+      std::max(8.0, width - kNames - 2 * (ribbon_bulge(axis, shape_of(axis)) + 2.5));
   const double needed = axis.folded_size().in_mm() / room;
   return round ? round_scale(needed) : free_scale(needed);
 }
 
-void draw_section(QPainter& painter, const QRectF& area, const Scale& scale, const PatternData& data,
-                  const AxisMap& axis, Direction direction) {
-  const double bulge = ribbon_bulge(axis, shape_of(axis)) + 2.5, width = scale.mm(axis.folded_size());
+void draw_section(QPainter& painter, const QRectF& area, const Scale& scale,
+                  const PatternData& data, const AxisMap& axis, Direction direction) {
+  const double bulge = ribbon_bulge(axis, shape_of(axis)) + 2.5,
+               width = scale.mm(axis.folded_size());
   painter.save();
   painter.translate(area.left() + bulge, area.top() + kHead + top_of(axis));
   draw_table(painter, width);

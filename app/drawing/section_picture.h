@@ -16,7 +16,7 @@ double section_height(const AxisMap& axis);
 // The finest scale (round: one to read off a ruler) that fits the width.
 Scale section_scale(const AxisMap& axis, double width, bool round);
 // direction: of the cuts that go through this section.
-void draw_section(QPainter& painter, const QRectF& area, const Scale& scale, const PatternData& data,
-                  const AxisMap& axis, Direction direction);
+void draw_section(QPainter& painter, const QRectF& area, const Scale& scale,
+                  const PatternData& data, const AxisMap& axis, Direction direction);
 
 }  // namespace foldyard

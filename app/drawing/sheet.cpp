@@ -1,7 +1,6 @@
 #include "drawing/sheet.h"
 
 #include <QPainter>
-
 #include <utility>
 
 #include "drawing/front_page.h"
@@ -14,7 +13,8 @@ Sheet::Sheet(Job job, Comparison comparison, int chosen, Paper paper)
 
 int Sheet::pages() const {
   int pages = front_pages(*this);
-  for (std::size_t i = 0; i < plan().patterns.size(); ++i) pages += pattern_pages(*this, static_cast<int>(i));
+  for (std::size_t i = 0; i < plan().patterns.size(); ++i)
+    pages += pattern_pages(*this, static_cast<int>(i));
   return pages;
 }
 

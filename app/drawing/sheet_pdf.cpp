@@ -17,7 +17,8 @@ constexpr double kDotsPerMm = 100;
 
 void set_up(QPdfWriter& writer, const Sheet& sheet) {
   writer.setResolution(kDotsPerInch);
-  const QPageSize size = sheet.paper() == Paper::a4 ? QPageSize(QPageSize::A4) : QPageSize(QPageSize::Letter);
+  const QPageSize size =
+      sheet.paper() == Paper::a4 ? QPageSize(QPageSize::A4) : QPageSize(QPageSize::Letter);
   QPageLayout layout(size, QPageLayout::Portrait, QMarginsF());
   layout.setMode(QPageLayout::FullPageMode);
   writer.setPageLayout(layout);

@@ -1,7 +1,6 @@
 #include <QBuffer>
 #include <QImage>
 #include <QPainter>
-
 #include <cmath>
 #include <cstring>
 
@@ -29,7 +28,8 @@ QImage page_image(const Sheet& sheet, int page, const QSize& size, double dots_p
 // picture would grow past what the painter can address.
 void copy_rows(const QImage& page, QImage& all, int top) {
   for (int y = 0; y < page.height(); ++y)
-    std::memcpy(all.scanLine(top + y), page.constScanLine(y), static_cast<std::size_t>(page.bytesPerLine()));
+    std::memcpy(all.scanLine(top + y), page.constScanLine(y),
+                static_cast<std::size_t>(page.bytesPerLine()));
 }
 
 }  // namespace
@@ -38,7 +38,8 @@ QByteArray sheet_png(const Sheet& sheet, int dots_per_inch) {
   if (!font_is_ready() || dots_per_inch < 1 || dots_per_inch > kMostDotsPerInch) return {};
   const double dots_per_mm = dots_per_inch / 25.4;
   const QSizeF mm = sheet.page_size_mm();
-  const QSize size(static_cast<int>(std::lround(mm.width() * dots_per_mm)), static_cast<int>(std::lround(mm.height() * dots_per_mm)));
+  const QSize size(static_cast<int>(std::lround(mm.width() * dots_per_mm)),
+                   static_cast<int>(std::lround(mm.height() * dots_per_mm)));
   const int pages = sheet.pages();
   QImage all(size.width(), size.height() * pages, QImage::Format_RGB32);
   if (all.isNull()) return {};

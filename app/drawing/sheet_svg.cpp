@@ -1,7 +1,6 @@
 #include <QBuffer>
 #include <QPainter>
 #include <QSvgGenerator>
-
 #include <cmath>
 
 #include "drawing/sheet.h"
@@ -18,7 +17,8 @@ void set_up(QSvgGenerator& generator, const Sheet& sheet, int pages) {
   const QSizeF whole(page.width(), page.height() * pages);
   generator.setResolution(kDotsPerInch);
   // Whole dots only; both page sizes are whole in tenths of a millimetre.
-  generator.setSize(QSize(static_cast<int>(std::lround(whole.width() * 10)), static_cast<int>(std::lround(whole.height() * 10))));
+  generator.setSize(QSize(static_cast<int>(std::lround(whole.width() * 10)),
+                          static_cast<int>(std::lround(whole.height() * 10))));
   generator.setViewBox(QRectF(QPointF(0, 0), whole));
   // The generator does not escape its title itself.
   generator.setTitle(QString::fromStdString(sheet.job().name).toHtmlEscaped());

@@ -2,7 +2,6 @@
 
 #include <QPainter>
 #include <QPainterPath>
-
 #include <algorithm>
 #include <cmath>
 
@@ -27,7 +26,9 @@ QPen outline_pen(double width) {
   return QPen(palette::ink(), width, Qt::SolidLine, Qt::FlatCap, Qt::MiterJoin);
 }
 
-QPen cut_pen() { return QPen(palette::blade(), 0.42, Qt::SolidLine, Qt::RoundCap); }
+QPen cut_pen() {
+  return QPen(palette::blade(), 0.42, Qt::SolidLine, Qt::RoundCap);
+}
 
 void draw_fold_line(QPainter& painter, const QLineF& line) {
   painter.setPen(QPen(palette::paper(), 0.9, Qt::SolidLine, Qt::FlatCap));
@@ -90,8 +91,9 @@ void draw_arrow(QPainter& painter, const QLineF& line, const QColor& colour, dou
   painter.drawLine(QLineF(0, 0, line.length() - head, 0));
   painter.setPen(Qt::NoPen);
   painter.setBrush(colour);
-  painter.drawPolygon(QPolygonF({QPointF(line.length(), 0), QPointF(line.length() - head, -head * 0.42),
-                                 QPointF(line.length() - head, head * 0.42)}));
+  painter.drawPolygon(
+      QPolygonF({QPointF(line.length(), 0), QPointF(line.length() - head, -head * 0.42),
+                 QPointF(line.length() - head, head * 0.42)}));
   painter.restore();
 }
 

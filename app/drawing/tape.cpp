@@ -1,7 +1,6 @@
 #include "drawing/tape.h"
 
 #include <QPainter>
-
 #include <array>
 
 #include "drawing/palette.h"
@@ -15,14 +14,13 @@ namespace {
 constexpr std::array<TapeSteps, 13> metric_steps() {
   std::array<TapeSteps, 13> steps;
   constexpr std::int64_t mm[] = {1, 2, 5, 10, 20, 50, 100, 200, 500, 1000, 2000, 5000, 10000};
-  for (std::size_t i = 0; i < 13; ++i)
-    steps[i] = {Length::mm(mm[i] * 10), Length::mm(mm[i])};
+  for (std::size_t i = 0; i < 13; ++i) steps[i] = {Length::mm(mm[i] * 10), Length::mm(mm[i])};
   return steps;
 }
 
 constexpr std::array<TapeSteps, 9> inch_steps() {
   std::array<TapeSteps, 9> steps;
-  constexpr std::int64_t inches[][2] = {{1, 1},   {2, 1},   {6, 1},    {12, 2},  {36, 6},
+  constexpr std::int64_t inches[][2] = {{1, 1},   {2, 1},    {6, 1},    {12, 2},    {36, 6},
                                         {72, 12}, {180, 36}, {360, 36}, {1800, 180}};
   for (std::size_t i = 0; i < 9; ++i)
     steps[i] = {Length::inches64(64 * inches[i][0]), Length::inches64(64 * inches[i][1])};
@@ -36,7 +34,9 @@ TapeSteps first_readable(const Steps& steps, const Scale& scale, double number_m
   return steps.back();
 }
 
-bool is_imperial(Unit unit) { return unit == Unit::inch || unit == Unit::yard; }
+bool is_imperial(Unit unit) {
+  return unit == Unit::inch || unit == Unit::yard;
+}
 
 void draw_ground(QPainter& painter, const QRectF& box) {
   painter.setPen(QPen(palette::soft_ink(), 0.18));
@@ -44,7 +44,8 @@ void draw_ground(QPainter& painter, const QRectF& box) {
   painter.drawRect(box);
 }
 
-void draw_ticks(QPainter& painter, const QRectF& box, const Scale& scale, Span shown, const TapeSteps& steps) {
+void draw_ticks(QPainter& painter, const QRectF& box, const Scale& scale, Span shown,
+                const TapeSteps& steps) {
   painter.setPen(QPen(palette::ink(), 0.16, Qt::SolidLine, Qt::FlatCap));
   const std::int64_t first = (shown.from + steps.tick - Length::units(1)) / steps.tick;
   for (Length at = steps.tick * first; at <= shown.to; at += steps.tick) {
@@ -54,12 +55,15 @@ void draw_ticks(QPainter& painter, const QRectF& box, const Scale& scale, Span s
   }
 }
 
-void draw_numbers(QPainter& painter, const QRectF& box, const Scale& scale, Span shown, const TapeSteps& steps, Unit unit) {
+void draw_numbers(QPainter& painter, const QRectF& box, const Scale& scale, Span shown,
+                  const TapeSteps& steps, Unit unit) {
   const TextStyle style{kSmallestPoints, false, false, palette::ink()};
   for (Length at = steps.number * (shown.from / steps.number); at <= shown.to; at += steps.number) {
     if (at < shown.from) continue;
-    const QString words = QString::fromStdString(unit == Unit::yard ? write_length(at, unit) : write_number(at, unit));
-    const double width = text_width(words, style) + 0.2, left = box.left() + scale.mm(at - shown.from) + 0.5;
+    const QString words = QString::fromStdString(unit == Unit::yard ? write_length(at, unit)
+                                                                    : write_number(at, unit));
+    const double width = text_width(words, style) + 0.2,
+                 left = box.left() + scale.mm(at - shown.from) + 0.5;
     if (left + width <= box.right())
       draw_text(painter, QRectF(left, box.bottom() - 2.6, width, 2.6), words, style);
   }
@@ -79,12 +83,14 @@ void draw_tape(QPainter& painter, const QRectF& box, const Scale& scale, Span sh
   draw_numbers(painter, box, scale, shown, steps, unit);
 }
 
-void draw_plain_tape(QPainter& painter, const QRectF& box, const Scale& scale, Length length, Unit unit) {
+void draw_plain_tape(QPainter& painter, const QRectF& box, const Scale& scale, Length length,
+                     Unit unit) {
   draw_ground(painter, box);
   draw_ticks(painter, box, scale, {Length(), length}, tape_steps(scale, unit, 8));
 }
 
-void draw_plain_tape_upright(QPainter& painter, const QRectF& box, const Scale& scale, Length length, Unit unit) {
+void draw_plain_tape_upright(QPainter& painter, const QRectF& box, const Scale& scale,
+                             Length length, Unit unit) {
   painter.save();
   painter.translate(box.right(), box.bottom());
   painter.rotate(-90);

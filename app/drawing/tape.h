@@ -25,7 +25,9 @@ TapeSteps tape_steps(const Scale& scale, Unit unit, double number_mm);
 void draw_tape(QPainter& painter, const QRectF& box, const Scale& scale, Span shown, Unit unit);
 // Ticks only, beside a cloth edge whose marks say the numbers. The zero end is
 // at the left, or at the bottom of an upright one.
-void draw_plain_tape(QPainter& painter, const QRectF& box, const Scale& scale, Length length, Unit unit);
-void draw_plain_tape_upright(QPainter& painter, const QRectF& box, const Scale& scale, Length length, Unit unit);
+void draw_plain_tape(QPainter& painter, const QRectF& box, const Scale& scale, Length length,
+                     Unit unit);
+void draw_plain_tape_upright(QPainter& painter, const QRectF& box, const Scale& scale,
+                             Length length, Unit unit);
 
 }  // namespace foldyard

@@ -38,12 +38,15 @@ const QFontMetricsF& metrics_of(const TextStyle& style) {
   return faces[(style.serif ? 2 : 0) + (style.bold ? 1 : 0)];
 }
 
-double mm_per_pixel(const TextStyle& style) { return style.points * kMmPerPoint / kPixels; }
+double mm_per_pixel(const TextStyle& style) {
+  return style.points * kMmPerPoint / kPixels;
+}
 
 double baseline(const QRectF& box, const TextStyle& style, Qt::Alignment alignment) {
   const double cap = metrics_of(style).capHeight() * mm_per_pixel(style);
   if (alignment & Qt::AlignTop) return box.top() + metrics_of(style).ascent() * mm_per_pixel(style);
-  if (alignment & Qt::AlignBottom) return box.bottom() - metrics_of(style).descent() * mm_per_pixel(style);
+  if (alignment & Qt::AlignBottom)
+    return box.bottom() - metrics_of(style).descent() * mm_per_pixel(style);
   return box.center().y() + cap / 2;
 }
 
@@ -74,7 +77,9 @@ double text_width(const QString& text, const TextStyle& style) {
   return metrics_of(style).horizontalAdvance(text) * mm_per_pixel(style);
 }
 
-double line_height(const TextStyle& style) { return style.points * kMmPerPoint * 1.28; }
+double line_height(const TextStyle& style) {
+  return style.points * kMmPerPoint * 1.28;
+}
 
 QString elided(const QString& text, const TextStyle& style, double width) {
   return metrics_of(style).elidedText(text, Qt::ElideRight, width / mm_per_pixel(style) + 0.01);
@@ -111,7 +116,8 @@ void draw_text(QPainter& painter, const QRectF& box, const QString& text, const 
   const QString shown = elided(text, style, box.width());
   if (shown.isEmpty()) return;
   painter.save();
-  painter.translate(left_of(box, text_width(shown, style), alignment), baseline(box, style, alignment));
+  painter.translate(left_of(box, text_width(shown, style), alignment),
+                    baseline(box, style, alignment));
   painter.scale(mm_per_pixel(style), mm_per_pixel(style));
   painter.setFont(font_of(style));
   painter.setPen(style.colour);

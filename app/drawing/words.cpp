@@ -1,12 +1,15 @@
 #include "drawing/words.h"
 
+#include <algorithm>
 #include <map>
 
 namespace foldyard {
 
 namespace {
 
-QString text(const std::string& utf8) { return QString::fromStdString(utf8); }
+QString text(const std::string& utf8) {
+  return QString::fromStdString(utf8);
+}
 
 QString counted(std::int64_t n, const char* one, const char* many) {
   return QString::number(n) + QLatin1Char(' ') + QLatin1String(n == 1 ? one : many);
@@ -14,7 +17,8 @@ QString counted(std::int64_t n, const char* one, const char* many) {
 
 QString joined(const QStringList& words) {
   if (words.size() < 2) return words.join(QString());
-  return words.mid(0, words.size() - 1).join(QStringLiteral(", ")) + QStringLiteral(" and ") + words.back();
+  return words.mid(0, words.size() - 1).join(QStringLiteral(", ")) + QStringLiteral(" and ") +
+         words.back();
 }
 
 QString lengths_words(const Plan& plan, Unit unit) {
@@ -33,6 +37,11 @@ QString remnant_words(const Job& job, const Plan& plan) {
                            : QStringLiteral("an offcut of ") + size + QStringLiteral(" is left");
 }
 
+QString way_words(const FoldWay& way) {
+  if (way == FoldWay{}) return QStringLiteral("Lay the cloth open");
+  return QStringLiteral("Fold ") + text(way_name(way));
+}
+
 QString sentence(QString words) {
   words = words.trimmed();
   if (words.isEmpty()) return words;
@@ -42,10 +51,13 @@ QString sentence(QString words) {
 
 }  // namespace
 
-QString length_words(Length length, Unit unit) { return text(write_length(length, unit)); }
+QString length_words(Length length, Unit unit) {
+  return text(write_length(length, unit));
+}
 
 QString size_words(Length across, Length along, Unit unit) {
-  const std::string first = unit == Unit::yard ? write_length(across, unit) : write_number(across, unit);
+  const std::string first =
+      unit == Unit::yard ? write_length(across, unit) : write_number(across, unit);
   return text(first) + QStringLiteral(" × ") + length_words(along, unit);
 }
 
@@ -53,7 +65,25 @@ QString size_words(const Rect& rect, Unit unit) {
   return size_words(rect.across.size(), rect.along.size(), unit);
 }
 
-QString worth_words(Worth worth) { return QString::number(worth.in_whole(), 'f', 2); }
+QString unit_words(Unit unit) {
+  switch (unit) {
+    case Unit::mm:
+      return QStringLiteral("millimetres");
+    case Unit::cm:
+      return QStringLiteral("centimetres");
+    case Unit::m:
+      return QStringLiteral("metres");
+    case Unit::inch:
+      return QStringLiteral("inches");
+    case Unit::yard:
+      return QStringLiteral("yards and inches");
+  }
+  return {};
+}
+
+QString worth_words(Worth worth) {
+  return QString::number(worth.in_whole(), 'f', 2);
+}
 
 QString minutes_words(Duration time) {
   const double minutes = time.in_minutes();
@@ -61,9 +91,10 @@ QString minutes_words(Duration time) {
 }
 
 QString use_words(Area used, Area cloth) {
-  const double share = cloth.square_units() == 0 ? 0
-                                                 : 100.0 * static_cast<double>(used.square_units()) /
-                                                       static_cast<double>(cloth.square_units());
+  const double share = cloth.square_units() == 0
+                           ? 0
+                           : 100.0 * static_cast<double>(used.square_units()) /
+                                 static_cast<double>(cloth.square_units());
   return QString::number(share, 'f', 1) + QStringLiteral(" %");
 }
 
@@ -72,13 +103,17 @@ QString pattern_letter(int pattern) {
   return pattern < 26 ? QString(last) : pattern_letter(pattern / 26 - 1) + last;
 }
 
-QString panel_code(int panel) { return QStringLiteral("P") + QString::number(panel + 1); }
+QString panel_code(int panel) {
+  return QStringLiteral("P") + QString::number(panel + 1);
+}
 
 QString yield_words(const Job& job, const std::vector<std::int64_t>& yield) {
   QStringList words;
   for (std::size_t i = 0; i < yield.size() && i < job.panels.size(); ++i)
-    if (yield[i] > 0) words << QString::number(yield[i]) + QStringLiteral(" × ") + text(job.panels[i].name);
-  return joined(words);
+    if (yield[i] > 0)
+      words << QString::number(yield[i]) + QStringLiteral(" × ") + text(job.panels[i].name);
+  const bool commas = words.join(QString()).contains(QLatin1Char(','));
+  return commas ? words.join(QStringLiteral("; ")) : joined(words);
 }
 
 std::vector<std::int64_t> pattern_yield(const Job& job, const Pattern& pattern) {
@@ -92,6 +127,18 @@ std::int64_t lengths_of(const Plan& plan, int pattern) {
   for (const Lay& lay : plan.lays)
     if (lay.pattern == pattern) count += lay.lengths;
   return count;
+}
+
+QString plies_words(const Plan& plan, int pattern) {
+  int most = 0;
+  for (const Lay& lay : plan.lays)
+    if (lay.pattern == pattern) most = std::max(most, lay.lengths);
+  const int plies = plan.patterns[static_cast<std::size_t>(pattern)].plies;
+  const QString one = QStringLiteral("Under the blade lie at most ") +
+                      counted(plies, "ply", "plies") + QStringLiteral(" of one length");
+  if (most < 2) return one + QLatin1Char('.');
+  return one + QStringLiteral(", %1 of a lay of %2.")
+                   .arg(QString::number(plies * most), QString::number(most));
 }
 
 QString lays_words(const Plan& plan, int pattern) {
@@ -116,9 +163,9 @@ QString roll_words(const Job& job, const Plan& plan) {
 
 QString answer_words(const Job& job, const Plan& plan) {
   const QString yield = yield_words(job, plan.yield);
-  return QStringLiteral("%1. Fold %2; cross-cut %3; %4, %5, %6. %7 of the cloth ends in panels; %8.")
-      .arg(yield.isEmpty() ? QStringLiteral("No panels") : yield,
-           text(way_name(plan.way)), lengths_words(plan, job.unit),
+  return QStringLiteral("%1. %2; cross-cut %3; %4, %5, %6. %7 of the cloth ends in panels; %8.")
+      .arg(yield.isEmpty() ? QStringLiteral("No panels") : yield, way_words(plan.way),
+           lengths_words(plan, job.unit),
            counted(static_cast<std::int64_t>(plan.lays.size()), "lay", "lays"),
            counted(plan.cuts, "cut", "cuts"), minutes_words(plan.time),
            use_words(plan.used, plan.cloth), remnant_words(job, plan));
@@ -128,8 +175,10 @@ QString proof_words(const Plan& plan) {
   const QString note = sentence(text(plan.proof.note));
   if (plan.proof.proved) return QStringLiteral("Proved. ") + note;
   const Worth reached = plan.aim == Aim::most_worth ? plan.worth : plan.net;
-  return QStringLiteral("Not proved best: this plan is worth %1, no plan can be worth more than %2. ")
-             .arg(worth_words(reached), worth_words(plan.proof.bound)) + note;
+  return QStringLiteral(
+             "Not proved best: this plan is worth %1, no plan can be worth more than %2. ")
+             .arg(worth_words(reached), worth_words(plan.proof.bound)) +
+         note;
 }
 
 QString folding_words(const Pattern& pattern) {
@@ -137,22 +186,30 @@ QString folding_words(const Pattern& pattern) {
   const bool left_on_top = !fold.levels.empty() && fold.levels.front() != 0;
   QString words;
   switch (fold.way.kind) {
-    case FoldKind::open: words = QStringLiteral("Lay the length open, face up."); break;
+    case FoldKind::open:
+      words = QStringLiteral("Lay the length open, face up.");
+      break;
     case FoldKind::selvedge_to_selvedge:
-      words = left_on_top ? QStringLiteral("Fold the left side over the right, selvedge on selvedge.")
-                          : QStringLiteral("Fold the right side over the left, selvedge on selvedge.");
+      words = left_on_top
+                  ? QStringLiteral("Fold the left side over the right, selvedge on selvedge.")
+                  : QStringLiteral("Fold the right side over the left, selvedge on selvedge.");
       break;
     case FoldKind::off_centre:
       words = left_on_top ? QStringLiteral("Fold the left side over to the right.")
                           : QStringLiteral("Fold the right side over to the left.");
       break;
-    case FoldKind::both_edges_in: words = QStringLiteral("Fold both sides in over the middle."); break;
+    case FoldKind::both_edges_in:
+      words = QStringLiteral("Fold both sides in over the middle.");
+      break;
     case FoldKind::fan:
       words = QStringLiteral("Fold to and fro into %1 plies.").arg(fold.levels.size());
       break;
-    case FoldKind::quarters: words = QStringLiteral("Fold double, then double again."); break;
+    case FoldKind::quarters:
+      words = QStringLiteral("Fold double, then double again.");
+      break;
   }
-  if (fold.way.end_to_end) words += QStringLiteral(" Then bring the near end over onto the far end.");
+  if (fold.way.end_to_end)
+    words += QStringLiteral(" Then bring the near end over onto the far end.");
   return words;
 }
 
@@ -161,14 +218,15 @@ QStringList fold_line_words(const Pattern& pattern, Length width, Unit unit) {
   const auto& lines = pattern.fold.lines;
   for (std::size_t i = 0; i < lines.size(); ++i) {
     const Length left = lines[i], right = width - lines[i];
-    const QString edge = left == right ? QStringLiteral("either edge")
+    const QString edge = left == right  ? QStringLiteral("either edge")
                          : left < right ? QStringLiteral("the left edge")
                                         : QStringLiteral("the right edge");
     words << QStringLiteral("fold line %1: %2 from %3")
                  .arg(QString::number(i + 1), length_words(std::min(left, right), unit), edge);
   }
   if (pattern.fold.way.end_to_end)
-    words << QStringLiteral("last fold, across: %1 from either end").arg(length_words(pattern.length / 2, unit));
+    words << QStringLiteral("last fold, across: %1 from either end")
+                 .arg(length_words(pattern.length / 2, unit));
   return words;
 }
 

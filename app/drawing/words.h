@@ -15,6 +15,8 @@ QString length_words(Length length, Unit unit);
 // "31 × 148 cm": across first.
 QString size_words(Length across, Length along, Unit unit);
 QString size_words(const Rect& rect, Unit unit);
+// "centimetres"; yards are written with inches.
+QString unit_words(Unit unit);
 QString worth_words(Worth worth);
 QString minutes_words(Duration time);
 // "92.4 %", rounded to a tenth; 0 % of nothing.
@@ -23,11 +25,14 @@ QString use_words(Area used, Area cloth);
 QString pattern_letter(int pattern);  // A … Z, AA …
 QString panel_code(int panel);        // P1, P2 …
 
-// "41 × Carrier, 6 × Pouch": panels of which there are none left out.
+// "41 × Carrier and 6 × Pouch": panels of which there are none left out; set
+// apart by semicolons where a name has a comma.
 QString yield_words(const Job& job, const std::vector<std::int64_t>& yield);
 std::vector<std::int64_t> pattern_yield(const Job& job, const Pattern& pattern);
 
 std::int64_t lengths_of(const Plan& plan, int pattern);
+// How many plies lie under the blade where most lie.
+QString plies_words(const Plan& plan, int pattern);
 // "7 lays of 2", "6 lays of 2 and 1 of 1"; by pattern.
 QString lays_words(const Plan& plan, int pattern);
 

@@ -9,7 +9,9 @@ namespace foldyard::samples {
 
 namespace {
 
-Length mm(std::int64_t n) { return Length::mm(n); }
+Length mm(std::int64_t n) {
+  return Length::mm(n);
+}
 
 // Panels one above the other from v = 0, in one strip of the folded cloth.
 struct Strip {
@@ -35,7 +37,8 @@ class PatternBuilder {
       node = cut(node, Direction::along, strip.across.to, &PatternBuilder::fill, strip.panels);
     }
     if (node >= 0) leave(node, {});
-    for (Span edge : {Span{Length(), fabric_.selvedge}, Span{fabric_.width - fabric_.selvedge, fabric_.width}})
+    for (Span edge :
+         {Span{Length(), fabric_.selvedge}, Span{fabric_.width - fabric_.selvedge, fabric_.width}})
       pattern_.rests.push_back({RestKind::selvedge, {edge, {Length(), pattern_.length}}});
     for (const Cut& each : pattern_.cuts) pattern_.travel += each.over.size();
     return pattern_;
@@ -80,7 +83,8 @@ class PatternBuilder {
     Length v = at(node).rect.along.from;
     for (int panel : panels) {
       if (node < 0) return;
-      const std::int64_t halves = map_.along.legs().size() > 1 && v.is_zero() && job_.panels[index(panel)].on_fold ? 2 : 1;
+      const std::int64_t halves =
+          map_.along.legs().size() > 1 && v.is_zero() && job_.panels[index(panel)].on_fold ? 2 : 1;
       v += job_.panels[index(panel)].along / halves;
       node = cut(node, Direction::across, v, &PatternBuilder::take, {panel});
     }
@@ -93,7 +97,10 @@ class PatternBuilder {
     const Panel& panel = job_.panels[index(panels.front())];
     for (const Rect& flat : places(at(node).rect)) {
       const bool whole = flat.across.size() == panel.across && flat.along.size() == panel.along;
-      if (!whole) { rest(flat); continue; }
+      if (!whole) {
+        rest(flat);
+        continue;
+      }
       const bool creased = map_.across.is_creased(flat.across) || map_.along.is_creased(flat.along);
       pattern_.panels.push_back({panels.front(), false, creased, flat, at(node).rect});
       pattern_.worth += panel.worth;
@@ -107,7 +114,8 @@ class PatternBuilder {
   void rest(Rect flat) {
     flat.across = intersection(flat.across, fabric_.usable());
     if (flat.is_empty()) return;
-    const bool kept = flat.across.size() >= job_.losses.keep_across && flat.along.size() >= job_.losses.keep_along;
+    const bool kept = flat.across.size() >= job_.losses.keep_across &&
+                      flat.along.size() >= job_.losses.keep_along;
     pattern_.rests.push_back({kept ? RestKind::remnant : RestKind::offcut, flat});
   }
 
@@ -147,7 +155,8 @@ void lay_out(const Job& job, Plan& plan, const std::vector<Lay>& lays) {
   Length at = job.losses.squaring;
   for (std::size_t i = 0; i < lays.size(); ++i)
     for (int k = 0; k < lays[i].lengths; ++k) {
-      const Length size = plan.patterns[static_cast<std::size_t>(lays[i].pattern)].length + job.losses.allowance;
+      const Length size =
+          plan.patterns[static_cast<std::size_t>(lays[i].pattern)].length + job.losses.allowance;
       plan.lengths.push_back({static_cast<int>(i), {at, at + size}});
       at += size;
     }
@@ -167,13 +176,16 @@ void add_up(const Job& job, Plan& plan) {
   }
   plan.cloth = job.rolls.front().fabric.width * job.rolls.front().length;
   for (const Lay& lay : plan.lays)
-    plan.cuts += static_cast<std::int64_t>(plan.patterns[static_cast<std::size_t>(lay.pattern)].cuts.size());
+    plan.cuts +=
+        static_cast<std::int64_t>(plan.patterns[static_cast<std::size_t>(lay.pattern)].cuts.size());
   plan.cross_cuts = static_cast<std::int64_t>(plan.lengths.size()) + 1;
   plan.time = Duration::seconds(60 * static_cast<std::int64_t>(plan.lays.size() * 6));
-  plan.proof = {plan.worth, true, "No way of cutting open cloth gives more panels, and this plan gives as many."};
+  plan.proof = {plan.worth, true,
+                "No way of cutting open cloth gives more panels, and this plan gives as many."};
 }
 
-Plan plan_of(const Job& job, const FoldWay& way, std::vector<Pattern> patterns, const std::vector<Lay>& lays) {
+Plan plan_of(const Job& job, const FoldWay& way, std::vector<Pattern> patterns,
+             const std::vector<Lay>& lays) {
   Plan plan;
   plan.way = way;
   plan.patterns = std::move(patterns);
@@ -190,8 +202,10 @@ Sample sample_of(Job job, Plan plan) {
   for (const FoldWay& each : all_ways(6)) {
     WayResult result{each, plan, {}};
     result.plan->way = each;
-    result.plan->used = Area::square_units(plan.used.square_units() - plan.used.square_units() / 90 * step++);
-    if (each == way) result.plan = plan;
+    result.plan->used =
+        Area::square_units(plan.used.square_units() - plan.used.square_units() / 90 * step++);
+    if (each == way)
+      result.plan = plan;
     else if (each.end_to_end && !way.end_to_end) {
       result.plan.reset();
       result.refused = "the folded length would be deeper than the table; cut shorter lengths.";
@@ -224,19 +238,22 @@ Sample carriers() {
   job.panels = {panel("Carrier", mm(450), mm(900)), panel("Pouch", mm(70), mm(300))};
   const FoldPlan fold{{FoldKind::selvedge_to_selvedge, 2, false, true}, {mm(750)}, {1, 0}};
   PatternBuilder builder(job, job.rolls[0].fabric, fold, mm(900));
-  const Pattern pattern = builder.build({{{mm(0), mm(225)}, {0}}, {{mm(225), mm(675)}, {0}}, {{mm(675), mm(740)}, {}}});
+  const Pattern pattern =
+      builder.build({{{mm(0), mm(225)}, {0}}, {{mm(225), mm(675)}, {0}}, {{mm(675), mm(740)}, {}}});
   return sample_of(job, plan_of(job, fold.way, {pattern}, lays(7, 2)));
 }
 
 Sample both_edges_in() {
   Job job = job_named("Bench cushions for the river house", Unit::mm, mm(1400), mm(31700));
   job.rolls[0].fabric.colour = "#4a6fa5";
-  job.panels = {panel("Seat cushion", mm(560), mm(620)), panel("Back cushion", mm(400), mm(620)), panel("Tie", mm(140), mm(300)),
-                panel("Piping cover", mm(200), mm(1240))};
+  job.panels = {panel("Seat cushion", mm(560), mm(620)), panel("Back cushion", mm(400), mm(620)),
+                panel("Tie", mm(140), mm(300)), panel("Piping cover", mm(200), mm(1240))};
   const FoldPlan fold{{FoldKind::both_edges_in, 3, false, false}, {mm(290), mm(1010)}, {1, 0, 2}};
   PatternBuilder long_one(job, job.rolls[0].fabric, fold, mm(1900));
   PatternBuilder short_one(job, job.rolls[0].fabric, fold, mm(640));
-  const Pattern a = long_one.build({{{mm(0), mm(280)}, {0, 0, 0}}, {{mm(280), mm(480)}, {3, 1}}, {{mm(520), mm(720)}, {1, 1, 1}}});
+  const Pattern a = long_one.build({{{mm(0), mm(280)}, {0, 0, 0}},
+                                    {{mm(290), mm(430)}, {2, 2, 2, 2, 2}},
+                                    {{mm(520), mm(720)}, {1, 1, 1}}});
   const Pattern b = short_one.build({{{mm(0), mm(70)}, {2, 2}}, {{mm(440), mm(720)}, {0}}});
   std::vector<Lay> all = lays(4, 3);
   all.push_back({0, 2});
@@ -249,9 +266,11 @@ Sample fan_of_five() {
   job.rolls[0].fabric.nap = Nap::one_way;
   job.rolls[0].fabric.colour = "#7d5a87";
   job.panels = {panel("Bag", mm(140), mm(290)), panel("Bag with hem", mm(280), mm(290))};
-  const FoldPlan fold{{FoldKind::fan, 5, false, true}, {mm(300), mm(600), mm(900), mm(1200)}, {0, 1, 2, 3, 4}};
+  const FoldPlan fold{
+      {FoldKind::fan, 5, false, true}, {mm(300), mm(600), mm(900), mm(1200)}, {0, 1, 2, 3, 4}};
   PatternBuilder builder(job, job.rolls[0].fabric, fold, mm(600));
-  const Pattern pattern = builder.build({{{mm(10), mm(150)}, {0, 0}}, {{mm(150), mm(290)}, {0, 0}}});
+  const Pattern pattern =
+      builder.build({{{mm(10), mm(150)}, {0, 0}}, {{mm(150), mm(290)}, {0, 0}}});
   return sample_of(job, plan_of(job, fold.way, {pattern}, lays(11, 4)));
 }
 
@@ -263,20 +282,32 @@ Sample end_to_end() {
   const Pattern pattern = builder.build({{{mm(20), mm(510)}, {0, 1}}});
   Sample sample = sample_of(job, plan_of(job, fold.way, {pattern}, lays(6, 2)));
   for (WayResult& way : sample.comparison.ways)
-    if (way.plan) way.plan->proof = {way.plan->worth + Worth::whole(12), false, "The search ended at its budget of steps."};
+    if (way.plan)
+      way.plan->proof = {way.plan->worth + Worth::whole(12), false,
+                         "The search ended at its budget of steps."};
   return sample;
 }
 
 Sample open_long_names() {
   const auto in = [](std::int64_t n) { return Length::inches64(n * 64); };
-  Job job = job_named("A & B <\"é\"> armchair, two sofas", Unit::inch, in(54), Length::inches64(42 * 36 * 64));
-  const std::vector<std::string> names = {
-      "Inside back", "Outside arm, left", "Outside arm, right", "Seat cushion top with welt allowance",
-      "Rückenkissenbezug mit Reißverschlussbesatz", "Armlehnenschutzdeckchenverlängerung", "Boxing strip", "Zip band",
-      "Deck", "A & B <\"é\">", "Skirt", "Pull-through"};
-  const std::int64_t sizes[][2] = {{24, 30}, {24, 12}, {24, 12}, {24, 26}, {24, 26}, {14, 24}, {14, 5},
-                                   {14, 4},  {14, 28}, {14, 10}, {14, 20}, {14, 3}};
-  for (std::size_t i = 0; i < names.size(); ++i) job.panels.push_back(panel(names[i], in(sizes[i][0]), in(sizes[i][1])));
+  Job job = job_named("A & B <\"é\"> armchair, two sofas", Unit::inch, in(54),
+                      Length::inches64(42 * 36 * 64));
+  const std::vector<std::string> names = {"Inside back",
+                                          "Outside arm, left",
+                                          "Outside arm, right",
+                                          "Seat cushion top with welt allowance",
+                                          "Rückenkissenbezug mit Reißverschlussbesatz",
+                                          "Armlehnenschutzdeckchenverlängerung",
+                                          "Boxing strip",
+                                          "Zip band",
+                                          "Deck",
+                                          "A & B <\"é\">",
+                                          "Skirt",
+                                          "Pull-through"};
+  const std::int64_t sizes[][2] = {{24, 30}, {24, 12}, {24, 12}, {24, 26}, {24, 26}, {14, 24},
+                                   {14, 5},  {14, 4},  {14, 28}, {14, 10}, {14, 20}, {14, 3}};
+  for (std::size_t i = 0; i < names.size(); ++i)
+    job.panels.push_back(panel(names[i], in(sizes[i][0]), in(sizes[i][1])));
   const FoldPlan fold{{FoldKind::open, 1, false, true}, {}, {0}};
   PatternBuilder builder(job, job.rolls[0].fabric, fold, in(108));
   const Length edge = mm(10);
@@ -286,6 +317,8 @@ Sample open_long_names() {
   return sample_of(job, plan_of(job, fold.way, {pattern}, lays(13, 1)));
 }
 
-std::vector<Sample> all() { return {carriers(), both_edges_in(), fan_of_five(), end_to_end(), open_long_names()}; }
+std::vector<Sample> all() {
+  return {carriers(), both_edges_in(), fan_of_five(), end_to_end(), open_long_names()};
+}
 
 }  // namespace foldyard::samples
