@@ -1,0 +1,216 @@
+#include "window/main_window.h"
+
+#include <QApplication>
+#include <QButtonGroup>
+#include <QFile>
+#include <QFileInfo>
+#include <QScrollArea>
+#include <QSplitter>
+#include <QStatusBar>
+#include <QVBoxLayout>
+
+#include "file/read_job.h"
+#include "window/linen.h"
+#include "window/tape_heading.h"
+
+namespace foldyard {
+namespace {
+
+constexpr int kLeftWidth = 340;
+
+QPushButton* aim_button_of(const QString& text, const QString& help) {
+  auto* button = new QPushButton(text);
+  button->setCheckable(true);
+  button->setToolTip(help);
+  return button;
+}
+
+}  // namespace
+
+MainWindow::MainWindow(Compare compare)
+    : planner_(std::move(compare)), roll_form_(new RollForm(document_)), panel_table_(new PanelTable(document_)),
+      way_table_(new WayTable), plan_view_(new PlanView),
+      most_worth_(aim_button_of(tr("&Most worth"), tr("The most worth out of the roll; among equals the fewest cuts"))),
+      less_time_(aim_button_of(tr("Worth &less time"), tr("The most of worth less the maker's time at their rate"))),
+      notice_(new QLabel) {
+  arrange();
+  make_menus();
+  connect_all();
+  set_tab_order();
+  set_shade(shade_of(QApplication::palette()));
+  show_title();
+  resize(1180, 800);
+}
+
+void MainWindow::arrange() {
+  auto* ground = new Linen;
+  auto* split = new QSplitter(Qt::Horizontal);
+  split->setChildrenCollapsible(false);
+  split->setHandleWidth(10);
+  split->addWidget(left_side());
+  split->addWidget(right_side());
+  split->setStretchFactor(1, 1);
+  split->setSizes({kLeftWidth, 2 * kLeftWidth});
+  auto* layout = new QVBoxLayout(ground);
+  layout->setContentsMargins(10, 8, 10, 4);
+  layout->addWidget(split);
+  setCentralWidget(ground);
+  notice_->setProperty("fault", true);
+  notice_->setWordWrap(true);
+  statusBar()->addWidget(notice_, 1);
+  statusBar()->setSizeGripEnabled(false);
+}
+
+QWidget* MainWindow::left_side() {
+  auto* side = new QWidget;
+  auto* layout = new QVBoxLayout(side);
+  layout->setContentsMargins(0, 0, 0, 0);
+  layout->addWidget(new TapeHeading(tr("Roll")));
+  layout->addWidget(roll_form_);
+  layout->addSpacing(6);
+  layout->addWidget(new TapeHeading(tr("Panels")));
+  layout->addWidget(panel_table_, 1);
+  auto* scroller = new QScrollArea;
+  scroller->setWidget(side);
+  scroller->setWidgetResizable(true);
+  scroller->setFocusPolicy(Qt::NoFocus);
+  scroller->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  scroller->viewport()->setAutoFillBackground(false);
+  side->setAutoFillBackground(false);
+  scroller->setMinimumWidth(kLeftWidth);
+  return scroller;
+}
+
+QWidget* MainWindow::right_side() {
+  auto* ways = new QWidget;
+  auto* upper = new QVBoxLayout(ways);
+  upper->setContentsMargins(0, 0, 0, 0);
+  upper->addWidget(new TapeHeading(tr("Fold ways")));
+  upper->addWidget(aim_row());
+  upper->addWidget(way_table_, 1);
+  auto* plan = new QWidget;
+  auto* lower = new QVBoxLayout(plan);
+  lower->setContentsMargins(0, 0, 0, 0);
+  lower->addWidget(new TapeHeading(tr("The chosen way")));
+  lower->addWidget(plan_view_, 1);
+  auto* split = new QSplitter(Qt::Vertical);
+  split->setChildrenCollapsible(false);
+  split->addWidget(ways);
+  split->addWidget(plan);
+  split->setStretchFactor(0, 2);
+  split->setStretchFactor(1, 3);
+  way_table_->setMinimumHeight(5 * (fontMetrics().height() + 8));
+  return split;
+}
+
+QWidget* MainWindow::aim_row() {
+  auto* row = new QWidget;
+  auto* layout = new QHBoxLayout(row);
+  layout->setContentsMargins(0, 0, 0, 0);
+  auto* label = new QLabel(tr("Best for"));
+  auto* legend = new QLabel(tr("✓ no other way beats it in both worth and time"));
+  legend->setProperty("soft", true);
+  legend->setWordWrap(true);
+  auto* group = new QButtonGroup(row);
+  group->setExclusive(true);
+  group->addButton(most_worth_);
+  group->addButton(less_time_);
+  most_worth_->setChecked(true);
+  layout->addWidget(label);
+  layout->addWidget(most_worth_);
+  layout->addWidget(less_time_);
+  layout->addSpacing(12);
+  layout->addWidget(legend, 1);
+  return row;
+}
+
+void MainWindow::connect_all() {
+  connect(&document_, &Document::changed, this, &MainWindow::ask);
+  connect(&document_, &Document::opened, this, [this] {
+    answer_.reset();
+    way_table_->forget_choice();
+  });
+  connect(&document_.history(), &QUndoStack::cleanChanged, this, &MainWindow::show_title);
+  connect(roll_form_, &RollForm::chosen, this, [this] {
+    way_table_->forget_choice();
+    ask();
+  });
+  connect(&planner_, &Planner::answered, this, &MainWindow::show_answer);
+  connect(&planner_, &Planner::failed, this, qOverload<const QString&>(&MainWindow::tell));
+  connect(&planner_, &Planner::busy_changed, this,
+          [this](bool busy) { plan_view_->show_state(busy ? tr("planning…") : QString()); });
+  connect(way_table_, &WayTable::chosen, this, &MainWindow::show_way);
+  connect(most_worth_, &QPushButton::clicked, this, [this] { set_aim(Aim::most_worth); });
+  connect(less_time_, &QPushButton::clicked, this, [this] { set_aim(Aim::worth_less_time); });
+}
+
+void MainWindow::set_tab_order() {
+  std::vector<QWidget*> order = {roll_form_->chooser()};
+  for (int i = 0; i < RollForm::kFields; ++i) order.push_back(roll_form_->field(i)->line());
+  for (QWidget* widget : std::initializer_list<QWidget*>{
+           roll_form_->one_way(), panel_table_->view(), panel_table_->adder(), panel_table_->taker(), most_worth_,
+           less_time_, way_table_, plan_view_->tabs(), plan_view_->picture()})
+    order.push_back(widget);
+  for (std::size_t i = 1; i < order.size(); ++i) setTabOrder(order[i - 1], order[i]);
+}
+
+void MainWindow::set_aim(Aim aim) {
+  if (aim == aim_) return;
+  aim_ = aim;
+  aim_button(aim)->setChecked(true);
+  way_table_->forget_choice();
+  ask();
+}
+
+void MainWindow::set_shade(Shade shade) {
+  QApplication::setPalette(window_palette(shade));
+  qApp->setStyleSheet(window_style_sheet(shade));
+}
+
+void MainWindow::ask() {
+  const auto& job = document_.job();
+  if (job.rolls.empty()) return;
+  tell(QString());
+  planner_.ask({job, std::min(roll_form_->roll(), static_cast<int>(job.rolls.size()) - 1), aim_});
+}
+
+void MainWindow::show_answer(const AnswerPtr& answer) {
+  answer_ = answer;
+  way_table_->show_answer(answer);
+}
+
+void MainWindow::show_way(int row) {
+  if (answer_ && row >= 0) plan_view_->show_plan(answer_, way_table_->ways()->way_index(row));
+}
+
+void MainWindow::show_title() {
+  const auto name = document_.path().isEmpty() ? QString::fromStdString(document_.job().name)
+                                               : QFileInfo(document_.path()).fileName();
+  setWindowTitle((name.isEmpty() ? tr("New job") : name) + QLatin1String("[*]"));
+  setWindowModified(document_.is_changed());
+}
+
+void MainWindow::tell(const QString& words) { notice_->setText(words); }
+void MainWindow::tell(const Problem& problem) { tell(QString::fromStdString(problem.sentence())); }
+
+bool MainWindow::open_file(const QString& path) {
+  auto job = load_job(path);
+  if (!job) {
+    tell(job.problem());
+    return false;
+  }
+  document_.open(*job, QFileInfo(path).absoluteFilePath());
+  show_title();
+  return true;
+}
+
+void MainWindow::open_demo() {
+  QFile file(QStringLiteral(":/demo.json"));
+  if (!file.open(QIODevice::ReadOnly)) return tell(tr("The demo job is missing from the program; install it again."));
+  const auto job = read_job(file.readAll());
+  if (!job) return tell(job.problem());
+  document_.open(*job, {});
+  show_title();
+}
+
+}  // namespace foldyard

@@ -1,0 +1,91 @@
+#pragma once
+
+// The window: the roll and its panels on the left, the comparison of the fold
+// ways and the picture of the chosen one on the right. It wires the others
+// together; what they do stands with them.
+
+#include <QLabel>
+#include <QMainWindow>
+#include <QPushButton>
+
+#include "window/document.h"
+#include "window/panel_table.h"
+#include "window/plan_view.h"
+#include "window/planner.h"
+#include "window/roll_form.h"
+#include "window/way_table.h"
+#include "window/window_colours.h"
+
+namespace foldyard {
+
+class MainWindow : public QMainWindow {
+  Q_OBJECT
+
+ public:
+  explicit MainWindow(Compare compare = foldyard::compare);
+
+  // Opens a job file; false, with the reason told, where it cannot be read.
+  bool open_file(const QString& path);
+  void open_demo();
+
+  Document& document() { return document_; }
+  Planner& planner() { return planner_; }
+  RollForm* roll_form() const { return roll_form_; }
+  PanelTable* panel_table() const { return panel_table_; }
+  WayTable* way_table() const { return way_table_; }
+  PlanView* plan_view() const { return plan_view_; }
+  QPushButton* aim_button(Aim aim) const { return aim == Aim::most_worth ? most_worth_ : less_time_; }
+  // The words of the line at the foot; empty where all is well.
+  QString notice() const { return notice_->text(); }
+  void show_notice(const QString& words) { tell(words); }
+
+  bool save_to(const QString& path);
+  bool export_to(const QString& path);
+
+ public slots:
+  void set_aim(foldyard::Aim aim);
+  void set_shade(foldyard::Shade shade);
+
+ protected:
+  void closeEvent(QCloseEvent* event) override;
+
+ private:
+  void arrange();
+  QWidget* left_side();
+  QWidget* right_side();
+  QWidget* aim_row();
+  void connect_all();
+  void set_tab_order();
+  void make_menus();
+  void make_file_menu();
+  void make_edit_menu();
+  void make_view_menu();
+
+  void ask();
+  void show_answer(const AnswerPtr& answer);
+  void show_way(int row);
+  void show_title();
+  void tell(const QString& words);
+  void tell(const Problem& problem);
+
+  void choose_and_open();
+  bool save();
+  bool choose_and_save();
+  void choose_and_export(const QString& ending);
+  bool may_leave();
+
+  Document document_;
+  Planner planner_;
+  AnswerPtr answer_;
+  Aim aim_ = Aim::most_worth;
+
+  RollForm* roll_form_;
+  PanelTable* panel_table_;
+  WayTable* way_table_;
+  PlanView* plan_view_;
+  QPushButton* most_worth_;
+  QPushButton* less_time_;
+  QLabel* notice_;
+};
+
+}  // namespace foldyard

@@ -1,0 +1,214 @@
+#include "window/panel_model.h"
+
+#include <algorithm>
+
+#include "window/field_text.h"
+#include "window/window_colours.h"
+
+#include <QGuiApplication>
+
+namespace foldyard {
+namespace {
+
+const char* const kHeads[PanelModel::columns] = {
+    QT_TRANSLATE_NOOP("foldyard::PanelModel", "Panel"), QT_TRANSLATE_NOOP("foldyard::PanelModel", "Across"),
+    QT_TRANSLATE_NOOP("foldyard::PanelModel", "Along"), QT_TRANSLATE_NOOP("foldyard::PanelModel", "Worth"),
+    QT_TRANSLATE_NOOP("foldyard::PanelModel", "Turn"),  QT_TRANSLATE_NOOP("foldyard::PanelModel", "On fold")};
+
+const char* const kHelp[PanelModel::columns] = {
+    QT_TRANSLATE_NOOP("foldyard::PanelModel", "The name of the panel"),
+    QT_TRANSLATE_NOOP("foldyard::PanelModel", "Its size from selvedge to selvedge, seams and hems included"),
+    QT_TRANSLATE_NOOP("foldyard::PanelModel", "Its size in the roll's direction, seams and hems included"),
+    QT_TRANSLATE_NOOP("foldyard::PanelModel", "What one is worth to the maker"),
+    QT_TRANSLATE_NOOP("foldyard::PanelModel", "It may also lie turned by a quarter"),
+    QT_TRANSLATE_NOOP("foldyard::PanelModel", "It may be cut double across a fold edge, with a crease in its middle")};
+
+const char* const kKeys[PanelModel::columns] = {"name", "across", "along", "worth", "may_turn", "on_fold"};
+
+bool is_flag(int column) { return column == PanelModel::may_turn || column == PanelModel::on_fold; }
+
+bool& flag_of(Panel& panel, int column) {
+  return column == PanelModel::may_turn ? panel.may_turn : panel.on_fold;
+}
+
+QString field_key(const QModelIndex& index) {
+  return QStringLiteral("panels[%1].%2").arg(index.row()).arg(QLatin1String(kKeys[index.column()]));
+}
+
+QString free_name(const Job& job) {
+  for (std::size_t n = job.panels.size() + 1;; ++n) {
+    const auto name = PanelModel::tr("Panel %1").arg(n);
+    const bool taken = std::any_of(job.panels.begin(), job.panels.end(),
+                                   [&](const Panel& panel) { return panel.name == name.toStdString(); });
+    if (!taken) return name;
+  }
+}
+
+}  // namespace
+
+PanelModel::PanelModel(Document& document, QObject* parent)
+    : QAbstractTableModel(parent), document_(document), rows_(static_cast<int>(document.job().panels.size())) {
+  connect(&document_, &Document::changed, this, &PanelModel::show_job);
+}
+
+int PanelModel::rowCount(const QModelIndex& parent) const { return parent.isValid() ? 0 : rows_; }
+int PanelModel::columnCount(const QModelIndex& parent) const { return parent.isValid() ? 0 : columns; }
+
+QVariant PanelModel::data(const QModelIndex& index, int role) const {
+  if (!index.isValid()) return {};
+  const auto& panel = document_.job().panels[static_cast<std::size_t>(index.row())];
+  const auto* refused = draft(index);
+  switch (role) {
+    case Qt::DisplayRole:
+    case Qt::EditRole:
+      return refused ? refused->text : cell_text(panel, index.column());
+    case Qt::CheckStateRole:
+      if (!is_flag(index.column())) return {};
+      return (index.column() == may_turn ? panel.may_turn : panel.on_fold) ? Qt::Checked : Qt::Unchecked;
+    case Qt::ToolTipRole:
+      return refused ? refused->reason : tr(kHelp[index.column()]);
+    case Qt::AccessibleTextRole:
+      return tr(kHeads[index.column()]) + QLatin1Char(' ') + data(index, Qt::DisplayRole).toString();
+    case Qt::AccessibleDescriptionRole:
+    case ReasonRole:
+      return refused ? refused->reason : QString();
+    case Qt::TextAlignmentRole:
+      return QVariant(Qt::AlignVCenter | (index.column() == name ? Qt::AlignLeft : Qt::AlignRight));
+    case Qt::ForegroundRole:
+      return refused ? QVariant(window_colours(shade_of(QGuiApplication::palette())).fault) : QVariant();
+    default:
+      return {};
+  }
+}
+
+QVariant PanelModel::headerData(int section, Qt::Orientation orientation, int role) const {
+  if (orientation != Qt::Horizontal || section < 0 || section >= columns) return {};
+  if (role == Qt::DisplayRole) return tr(kHeads[section]);
+  if (role == Qt::ToolTipRole) return tr(kHelp[section]);
+  return {};
+}
+
+Qt::ItemFlags PanelModel::flags(const QModelIndex& index) const {
+  if (!index.isValid()) return Qt::NoItemFlags;
+  return Qt::ItemIsEnabled | Qt::ItemIsSelectable |
+         (is_flag(index.column()) ? Qt::ItemIsUserCheckable : Qt::ItemIsEditable);
+}
+
+bool PanelModel::setData(const QModelIndex& index, const QVariant& value, int role) {
+  if (!index.isValid()) return false;
+  if (role == Qt::CheckStateRole && is_flag(index.column())) return set_flag(index, value.toInt() == Qt::Checked);
+  if (role != Qt::EditRole || is_flag(index.column())) return false;
+  return set_text(index, value.toString());
+}
+
+std::optional<Problem> PanelModel::add_panel() {
+  Job next = document_.job();
+  Panel panel = next.panels.back();
+  panel.name = free_name(next).toStdString();
+  next.panels.push_back(panel);
+  return document_.edit(next, tr("add “%1”").arg(QString::fromStdString(panel.name)));
+}
+
+void PanelModel::take_away(int row) {
+  Job next = document_.job();
+  if (next.panels.size() < 2) return;
+  const auto whose = QString::fromStdString(next.panels[static_cast<std::size_t>(row)].name);
+  next.panels.erase(next.panels.begin() + row);
+  document_.edit(next, tr("take away “%1”").arg(whose));
+}
+
+QString PanelModel::reason(const QModelIndex& index) const {
+  const auto* refused = draft(index);
+  return refused ? refused->reason : QString();
+}
+
+QString PanelModel::first_reason() const {
+  return drafts_.empty() ? QString() : drafts_.begin()->second.reason;
+}
+
+void PanelModel::drop_draft(const QModelIndex& index) {
+  if (drafts_.erase({index.row(), index.column()}) > 0) emit dataChanged(index, index);
+}
+
+void PanelModel::show_job() {
+  const int rows = static_cast<int>(document_.job().panels.size());
+  if (rows != rows_) {
+    beginResetModel();
+    drafts_.clear();
+    rows_ = rows;
+    endResetModel();
+  } else if (rows > 0) {
+    emit dataChanged(index(0, 0), index(rows - 1, columns - 1));
+  }
+}
+
+bool PanelModel::set_flag(const QModelIndex& index, bool on) {
+  Job next = document_.job();
+  flag_of(next.panels[static_cast<std::size_t>(index.row())], index.column()) = on;
+  return apply(next, index, {});
+}
+
+bool PanelModel::set_text(const QModelIndex& index, const QString& text) {
+  Job next = document_.job();
+  if (const auto reason = put(next, index, text)) {
+    refuse(index, text, *reason);
+    return false;
+  }
+  return apply(next, index, text);
+}
+
+// Puts the text into the job; gives the reason where it means nothing.
+std::optional<QString> PanelModel::put(Job& job, const QModelIndex& index, const QString& text) const {
+  auto& panel = job.panels[static_cast<std::size_t>(index.row())];
+  if (index.column() == name) {
+    panel.name = text.trimmed().toStdString();
+    return std::nullopt;
+  }
+  if (index.column() == worth) {
+    const auto read = typed_worth(text);
+    if (!read) return problem_text(read.problem(), job);
+    panel.worth = *read;
+    return std::nullopt;
+  }
+  const auto read = typed_length(text, job.unit);
+  if (!read) return problem_text(read.problem(), job);
+  (index.column() == across ? panel.across : panel.along) = *read;
+  return std::nullopt;
+}
+
+bool PanelModel::apply(const Job& next, const QModelIndex& index, const QString& text) {
+  const auto whose = QString::fromStdString(document_.job().panels[static_cast<std::size_t>(index.row())].name);
+  const auto head = tr(kHeads[index.column()]).toLower();
+  const auto words = index.column() == name ? tr("rename “%1”").arg(whose)
+                                            : tr("change “%1” of “%2”").arg(head, whose);
+  if (const auto problem = document_.edit(next, words, is_flag(index.column()) ? QString() : field_key(index))) {
+    refuse(index, text, problem_text(*problem, next));
+    return false;
+  }
+  drop_draft(index);
+  return true;
+}
+
+void PanelModel::refuse(const QModelIndex& index, const QString& text, const QString& reason) {
+  drafts_[{index.row(), index.column()}] = {text, reason};
+  emit dataChanged(index, index);
+}
+
+QString PanelModel::cell_text(const Panel& panel, int column) const {
+  const auto unit = document_.job().unit;
+  switch (column) {
+    case name: return QString::fromStdString(panel.name);
+    case across: return length_text(panel.across, unit);
+    case along: return length_text(panel.along, unit);
+    case worth: return worth_text(panel.worth);
+    case may_turn: return panel.may_turn ? tr("yes") : tr("no");
+    default: return panel.on_fold ? tr("yes") : tr("no");
+  }
+}
+
+const PanelModel::Draft* PanelModel::draft(const QModelIndex& index) const {
+  const auto found = drafts_.find({index.row(), index.column()});
+  return found == drafts_.end() ? nullptr : &found->second;
+}
+
+}  // namespace foldyard

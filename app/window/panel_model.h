@@ -1,0 +1,67 @@
+#pragma once
+
+// The panels of the job as an editable table.
+//
+// A cell takes text as people write it. What is refused stays in its cell as a
+// draft with its reason (ReasonRole, tool tip, accessible description) and
+// changes nothing; it goes when the cell gets a good text, or when panels are
+// added or taken away. An edited cell and the same cell edited next are one
+// step in the history.
+
+#include <QAbstractTableModel>
+
+#include <map>
+#include <utility>
+
+#include "window/document.h"
+
+namespace foldyard {
+
+class PanelModel : public QAbstractTableModel {
+  Q_OBJECT
+
+ public:
+  enum Column { name, across, along, worth, may_turn, on_fold, columns };
+  static constexpr int ReasonRole = Qt::UserRole + 1;
+
+  explicit PanelModel(Document& document, QObject* parent = nullptr);
+
+  int rowCount(const QModelIndex& parent = {}) const override;
+  int columnCount(const QModelIndex& parent = {}) const override;
+  QVariant data(const QModelIndex& index, int role) const override;
+  QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
+  Qt::ItemFlags flags(const QModelIndex& index) const override;
+  bool setData(const QModelIndex& index, const QVariant& value, int role) override;
+
+  // A new panel like the last one, under a name of its own.
+  std::optional<Problem> add_panel();
+  // REQUIRES 0 ≤ row < rowCount(). The last panel stays: a job has at least one.
+  void take_away(int row);
+  // Why a cell's draft is refused; empty where there is none.
+  QString reason(const QModelIndex& index) const;
+  // The first refused cell's reason, with its panel.
+  QString first_reason() const;
+  void drop_draft(const QModelIndex& index);
+
+ private:
+  struct Draft {
+    QString text;
+    QString reason;
+  };
+  using Cell = std::pair<int, int>;
+
+  void show_job();
+  bool set_flag(const QModelIndex& index, bool on);
+  bool set_text(const QModelIndex& index, const QString& text);
+  std::optional<QString> put(Job& job, const QModelIndex& index, const QString& text) const;
+  bool apply(const Job& next, const QModelIndex& index, const QString& text);
+  void refuse(const QModelIndex& index, const QString& text, const QString& reason);
+  QString cell_text(const Panel& panel, int column) const;
+  const Draft* draft(const QModelIndex& index) const;
+
+  Document& document_;
+  int rows_ = 0;
+  std::map<Cell, Draft> drafts_;
+};
+
+}  // namespace foldyard

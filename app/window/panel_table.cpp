@@ -1,0 +1,75 @@
+#include "window/panel_table.h"
+
+#include <QHBoxLayout>
+#include <QHeaderView>
+#include <QVBoxLayout>
+
+#include "window/cell_editor.h"
+#include "window/field_text.h"
+
+namespace foldyard {
+
+PanelTable::PanelTable(Document& document, QWidget* parent)
+    : QWidget(parent), document_(document), model_(new PanelModel(document, this)), view_(new QTableView(this)),
+      add_(new QPushButton(tr("&Add a panel"), this)), take_(new QPushButton(tr("Take a&way"), this)),
+      reason_(new QLabel(this)) {
+  auto* editor = new CellEditor(this);
+  view_->setModel(model_);
+  view_->setItemDelegate(editor);
+  arrange();
+  connect(editor, &CellEditor::left, &document_, &Document::end_field);
+  connect(add_, &QPushButton::clicked, this, &PanelTable::add_panel);
+  connect(take_, &QPushButton::clicked, this, &PanelTable::take_away);
+  connect(model_, &PanelModel::dataChanged, this, &PanelTable::show_state);
+  connect(model_, &PanelModel::modelReset, this, &PanelTable::show_state);
+  connect(view_->selectionModel(), &QItemSelectionModel::currentChanged, this, &PanelTable::show_state);
+  show_state();
+}
+
+void PanelTable::arrange() {
+  view_->setAccessibleName(tr("Panels"));
+  view_->verticalHeader()->hide();
+  view_->verticalHeader()->setDefaultSectionSize(fontMetrics().height() + 12);
+  view_->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+  view_->horizontalHeader()->setSectionResizeMode(PanelModel::name, QHeaderView::Stretch);
+  view_->horizontalHeader()->setMinimumSectionSize(44);
+  view_->setTabKeyNavigation(false);
+  view_->setEditTriggers(QAbstractItemView::DoubleClicked | QAbstractItemView::EditKeyPressed |
+                         QAbstractItemView::AnyKeyPressed | QAbstractItemView::SelectedClicked);
+  view_->setMinimumHeight(5 * (fontMetrics().height() + 12));
+  reason_->setWordWrap(true);
+  reason_->setProperty("fault", true);
+  auto* buttons = new QHBoxLayout;
+  buttons->addWidget(add_);
+  buttons->addWidget(take_);
+  buttons->addStretch();
+  auto* layout = new QVBoxLayout(this);
+  layout->setContentsMargins(0, 0, 0, 0);
+  layout->addWidget(view_, 1);
+  layout->addWidget(reason_);
+  layout->addLayout(buttons);
+}
+
+void PanelTable::add_panel() {
+  if (const auto problem = model_->add_panel()) {
+    reason_->setText(problem_text(*problem, document_.job()));
+    reason_->show();
+    return;
+  }
+  view_->setCurrentIndex(model_->index(model_->rowCount() - 1, PanelModel::name));
+  view_->setFocus();
+}
+
+void PanelTable::take_away() {
+  const auto current = view_->currentIndex();
+  if (current.isValid()) model_->take_away(current.row());
+}
+
+void PanelTable::show_state() {
+  take_->setEnabled(model_->rowCount() > 1 && view_->currentIndex().isValid());
+  const auto reason = model_->first_reason();
+  reason_->setText(reason);
+  reason_->setVisible(!reason.isEmpty());
+}
+
+}  // namespace foldyard

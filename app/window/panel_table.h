@@ -1,0 +1,43 @@
+#pragma once
+
+// The table of panels with what can be done to it: edit a cell, add a panel,
+// take one away. The reason of a refused cell stands below it.
+
+#include <QLabel>
+#include <QPushButton>
+#include <QTableView>
+#include <QWidget>
+
+#include "window/panel_model.h"
+
+namespace foldyard {
+
+class PanelTable : public QWidget {
+  Q_OBJECT
+
+ public:
+  explicit PanelTable(Document& document, QWidget* parent = nullptr);
+
+  QTableView* view() const { return view_; }
+  PanelModel* model() const { return model_; }
+  QLabel* reason() const { return reason_; }
+  QPushButton* adder() const { return add_; }
+  QPushButton* taker() const { return take_; }
+
+ public slots:
+  void add_panel();
+  void take_away();
+
+ private:
+  void arrange();
+  void show_state();
+
+  Document& document_;
+  PanelModel* model_;
+  QTableView* view_;
+  QPushButton* add_;
+  QPushButton* take_;
+  QLabel* reason_;
+};
+
+}  // namespace foldyard

@@ -1,0 +1,49 @@
+#pragma once
+
+// The roll chooser and the numbers of the chosen roll.
+//
+// Which roll is chosen belongs to the window, not to the job; it stays the
+// same number when the job changes, as long as there is such a roll.
+
+#include <QCheckBox>
+#include <QComboBox>
+#include <QWidget>
+
+#include <array>
+
+#include "window/document.h"
+#include "window/length_field.h"
+
+namespace foldyard {
+
+class RollForm : public QWidget {
+  Q_OBJECT
+
+ public:
+  explicit RollForm(Document& document, QWidget* parent = nullptr);
+
+  int roll() const { return roll_; }
+  void choose(int roll);
+  QComboBox* chooser() const { return chooser_; }
+  LengthField* field(int index) const { return fields_[static_cast<std::size_t>(index)]; }
+  QCheckBox* one_way() const { return one_way_; }
+
+  static constexpr int kFields = 4;
+
+ signals:
+  void chosen(int roll);
+
+ private:
+  void show_job();
+  void show_chooser();
+  void take_length(int index, Length length);
+  void take_nap(bool one_way);
+
+  Document& document_;
+  QComboBox* chooser_;
+  std::array<LengthField*, kFields> fields_{};
+  QCheckBox* one_way_;
+  int roll_ = 0;
+};
+
+}  // namespace foldyard

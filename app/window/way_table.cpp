@@ -1,0 +1,85 @@
+#include "window/way_table.h"
+
+#include <QHeaderView>
+#include <QPainter>
+#include <QStyledItemDelegate>
+
+#include <algorithm>
+
+#include "window/window_colours.h"
+
+namespace foldyard {
+namespace {
+
+// The first column, with a chalk mark before the ways on the frontier.
+class WayDelegate : public QStyledItemDelegate {
+ public:
+  using QStyledItemDelegate::QStyledItemDelegate;
+
+  void paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const override {
+    auto shifted = option;
+    shifted.rect.setLeft(option.rect.left() + kRoom);
+    painter->fillRect(option.rect, option.state & QStyle::State_Selected ? option.palette.highlight()
+                                                                         : option.palette.base());
+    QStyledItemDelegate::paint(painter, shifted, index);
+    const auto* model = static_cast<const WayModel*>(index.model());
+    if (model->plan(index.row()) && model->on_frontier(index.row())) paint_mark(painter, option);
+  }
+
+  QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override {
+    return QStyledItemDelegate::sizeHint(option, index) + QSize(kRoom, 0);
+  }
+
+ private:
+  static constexpr int kRoom = 16;
+
+  static void paint_mark(QPainter* painter, const QStyleOptionViewItem& option) {
+    const auto& colours = window_colours(shade_of(option.palette));
+    const bool chosen = option.state & QStyle::State_Selected;
+    const QPointF centre(option.rect.left() + 10, option.rect.center().y() + 0.5);
+    painter->setRenderHint(QPainter::Antialiasing);
+    painter->setPen(QPen(chosen ? colours.on_chalk : colours.chalk, 2.2, Qt::SolidLine, Qt::RoundCap));
+    painter->drawLine(centre + QPointF(-4, 0), centre + QPointF(-1, 3.5));
+    painter->drawLine(centre + QPointF(-1, 3.5), centre + QPointF(4, -4));
+    painter->setRenderHint(QPainter::Antialiasing, false);
+  }
+};
+
+}  // namespace
+
+WayTable::WayTable(QWidget* parent) : QTableView(parent), model_(new WayModel(this)) {
+  setModel(model_);
+  setItemDelegateForColumn(WayModel::way, new WayDelegate(this));
+  setAccessibleName(tr("Fold ways"));
+  setSelectionBehavior(SelectRows);
+  setSelectionMode(SingleSelection);
+  setTabKeyNavigation(false);
+  setWordWrap(false);
+  setEditTriggers(NoEditTriggers);
+  verticalHeader()->hide();
+  verticalHeader()->setDefaultSectionSize(fontMetrics().height() + 8);
+  horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+  horizontalHeader()->setStretchLastSection(true);
+  horizontalHeader()->setHighlightSections(false);
+  connect(selectionModel(), &QItemSelectionModel::currentRowChanged, this, &WayTable::take_row);
+}
+
+void WayTable::show_answer(const AnswerPtr& answer) {
+  is_showing_ = true;
+  model_->show(answer);
+  clearSpans();
+  for (int row = 0; row < model_->rowCount(); ++row)
+    if (!model_->plan(row)) setSpan(row, WayModel::panels, 1, WayModel::columns - WayModel::panels);
+  const int kept = choice_ ? model_->row_of(*choice_) : 0;
+  if (model_->rowCount() > 0) setCurrentIndex(model_->index(std::max(kept, 0), WayModel::way));
+  is_showing_ = false;
+  emit chosen(row());
+}
+
+void WayTable::take_row(const QModelIndex& current) {
+  if (is_showing_ || !current.isValid()) return;
+  choice_ = model_->way_at(current.row());
+  emit chosen(current.row());
+}
+
+}  // namespace foldyard

@@ -1,0 +1,112 @@
+#include "window/panel_model.h"
+
+#include <gtest/gtest.h>
+
+#include <QAbstractItemModelTester>
+
+#include "sample.h"
+
+namespace foldyard {
+namespace {
+
+class PanelModelTest : public testing::Test {
+ protected:
+  PanelModelTest() { document.open(sample::job(), {}); }
+
+  QModelIndex cell(int row, int column) { return model.index(row, column); }
+  QString shown(int row, int column) { return cell(row, column).data().toString(); }
+  bool put(int row, int column, const QString& text) { return model.setData(cell(row, column), text, Qt::EditRole); }
+
+  Document document;
+  PanelModel model{document};
+  QAbstractItemModelTester tester{&model, QAbstractItemModelTester::FailureReportingMode::Fatal};
+};
+
+TEST_F(PanelModelTest, ShowsThePanelsOfTheJob) {
+  EXPECT_EQ(model.rowCount(), 2);
+  EXPECT_EQ(shown(0, PanelModel::name), "Carrier");
+  EXPECT_EQ(shown(0, PanelModel::across), "45 cm");
+  EXPECT_EQ(shown(0, PanelModel::along), "90 cm");
+  EXPECT_EQ(shown(0, PanelModel::worth), "9");
+  EXPECT_EQ(shown(0, PanelModel::may_turn), "no");
+  EXPECT_EQ(cell(1, PanelModel::may_turn).data(Qt::CheckStateRole).toInt(), Qt::Checked);
+}
+
+TEST_F(PanelModelTest, PutsAGoodTextIntoTheJob) {
+  EXPECT_TRUE(put(0, PanelModel::across, "18\""));
+  EXPECT_EQ(document.job().panels[0].across, Length::inches64(18 * 64));
+  EXPECT_TRUE(put(0, PanelModel::worth, "7,50"));
+  EXPECT_EQ(document.job().panels[0].worth, Worth::parts(75000));
+  EXPECT_TRUE(put(0, PanelModel::name, "Log carrier"));
+  EXPECT_EQ(document.job().panels[0].name, "Log carrier");
+  EXPECT_EQ(document.history().undoText(), "rename “Carrier”");
+}
+
+TEST_F(PanelModelTest, PutsAFlagIntoTheJob) {
+  EXPECT_TRUE(model.setData(cell(0, PanelModel::may_turn), Qt::Checked, Qt::CheckStateRole));
+  EXPECT_TRUE(document.job().panels[0].may_turn);
+  EXPECT_TRUE(model.setData(cell(0, PanelModel::on_fold), Qt::Unchecked, Qt::CheckStateRole));
+  EXPECT_FALSE(document.job().panels[0].on_fold);
+}
+
+struct BadRow {
+  const char* name;
+  int column;
+  const char* text;
+};
+
+const BadRow kBad[] = {
+    {"no length", PanelModel::across, "wide"},       {"empty", PanelModel::along, ""},
+    {"zero", PanelModel::across, "0 cm"},            {"wider than any cloth", PanelModel::across, "9 m"},
+    {"no worth", PanelModel::worth, "much"},         {"worth nothing", PanelModel::worth, "0"},
+    {"no name", PanelModel::name, "  "},             {"the name of another", PanelModel::name, "Pouch"},
+};
+
+TEST_F(PanelModelTest, KeepsARefusedTextInItsCellWithTheReason) {
+  for (const auto& bad : kBad) {
+    EXPECT_FALSE(put(0, bad.column, bad.text)) << bad.name;
+    EXPECT_EQ(document.job(), sample::job()) << bad.name;
+    EXPECT_EQ(shown(0, bad.column), bad.text) << bad.name;
+    EXPECT_FALSE(model.reason(cell(0, bad.column)).isEmpty()) << bad.name;
+    EXPECT_EQ(cell(0, bad.column).data(Qt::ToolTipRole).toString(), model.reason(cell(0, bad.column)));
+    EXPECT_TRUE(cell(0, bad.column).data(Qt::ForegroundRole).isValid()) << bad.name;
+    model.drop_draft(cell(0, bad.column));
+    EXPECT_TRUE(model.first_reason().isEmpty()) << bad.name;
+  }
+}
+
+TEST_F(PanelModelTest, AGoodTextEndsARefusal) {
+  put(0, PanelModel::across, "wide");
+  EXPECT_TRUE(put(0, PanelModel::across, "40 cm"));
+  EXPECT_EQ(shown(0, PanelModel::across), "40 cm");
+  EXPECT_TRUE(model.first_reason().isEmpty());
+}
+
+TEST_F(PanelModelTest, AddsAPanelUnderAFreeName) {
+  EXPECT_FALSE(model.add_panel());
+  EXPECT_EQ(model.rowCount(), 3);
+  EXPECT_EQ(shown(2, PanelModel::name), "Panel 3");
+  EXPECT_EQ(shown(2, PanelModel::across), "30 cm");  // as the last one
+  EXPECT_FALSE(model.add_panel());
+  EXPECT_EQ(shown(3, PanelModel::name), "Panel 4");
+}
+
+TEST_F(PanelModelTest, TakesAPanelAwayButNeverTheLast) {
+  model.take_away(0);
+  EXPECT_EQ(model.rowCount(), 1);
+  EXPECT_EQ(shown(0, PanelModel::name), "Pouch");
+  model.take_away(0);
+  EXPECT_EQ(model.rowCount(), 1);
+  document.history().undo();
+  EXPECT_EQ(model.rowCount(), 2);
+  EXPECT_EQ(document.job(), sample::job());
+}
+
+TEST_F(PanelModelTest, OpeningAnotherJobDropsTheDrafts) {
+  put(0, PanelModel::across, "wide");
+  model.add_panel();
+  EXPECT_TRUE(model.first_reason().isEmpty());
+}
+
+}  // namespace
+}  // namespace foldyard

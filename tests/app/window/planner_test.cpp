@@ -1,0 +1,77 @@
+#include "window/planner.h"
+
+#include <gtest/gtest.h>
+
+#include <QSemaphore>
+#include <QThread>
+
+#include <stdexcept>
+#include <vector>
+
+#include "sample.h"
+
+namespace foldyard {
+namespace {
+
+Question question(int roll) { return {sample::job(), roll, Aim::most_worth}; }
+
+TEST(Planner, AnswersWithTheJobThatWasAsked) {
+  Planner planner(sample::comparison);
+  AnswerPtr answer;
+  QObject::connect(&planner, &Planner::answered, [&](const AnswerPtr& a) { answer = a; });
+  planner.ask(question(1));
+  EXPECT_TRUE(planner.is_busy());
+  ASSERT_TRUE(sample::waited_for([&] { return answer != nullptr; }));
+  EXPECT_FALSE(planner.is_busy());
+  EXPECT_EQ(answer->comparison.roll, 1);
+  EXPECT_EQ(answer->job, sample::job());
+}
+
+TEST(Planner, TheLatestQuestionWins) {
+  QSemaphore gate;
+  std::atomic<int> runs = 0;
+  std::vector<int> answered;
+  {
+    Planner planner([&](const Question& asked) {
+      ++runs;
+      gate.acquire();
+      return sample::comparison(asked);
+    });
+    QObject::connect(&planner, &Planner::answered,
+                     [&](const AnswerPtr& a) { answered.push_back(a->comparison.roll); });
+    for (const int roll : {0, 1, 2, 3}) planner.ask(question(roll));
+    gate.release(10);
+    ASSERT_TRUE(sample::waited_for([&] { return !answered.empty(); }));
+  }
+  EXPECT_EQ(answered, std::vector<int>{3});
+  EXPECT_EQ(runs, 2);  // the first, which had begun, and the last
+}
+
+TEST(Planner, PlansOnAnotherThread) {
+  std::atomic<QThread*> thread = nullptr;
+  Planner planner([&](const Question& asked) {
+    thread = QThread::currentThread();
+    return sample::comparison(asked);
+  });
+  planner.ask(question(0));
+  ASSERT_TRUE(sample::waited_for([&] { return !planner.is_busy(); }));
+  EXPECT_NE(thread.load(), QThread::currentThread());
+}
+
+TEST(Planner, TellsAFault) {
+  Planner planner([](const Question&) -> Comparison { throw std::runtime_error("too little memory"); });
+  QString reason;
+  QObject::connect(&planner, &Planner::failed, [&](const QString& r) { reason = r; });
+  planner.ask(question(0));
+  ASSERT_TRUE(sample::waited_for([&] { return !reason.isEmpty(); }));
+  EXPECT_TRUE(reason.contains("too little memory")) << reason.toStdString();
+  EXPECT_FALSE(planner.is_busy());
+}
+
+TEST(Planner, IsLeftWhileItWorks) {
+  Planner planner(sample::comparison);
+  planner.ask(question(0));
+}
+
+}  // namespace
+}  // namespace foldyard

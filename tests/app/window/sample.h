@@ -1,0 +1,69 @@
+#pragma once
+
+// What the tests of the window share: a small job, made-up plans for it, and
+// waiting for the window.
+
+#include <QTest>
+
+#include <functional>
+
+#include "job/defaults.h"
+#include "job/job.h"
+#include "window/planner.h"
+
+namespace foldyard::sample {
+
+// Two rolls, 150 and 140 cm wide; panels of 45 × 90 and 30 × 40 cm.
+inline Job job() {
+  Job job = default_job();
+  job.name = "Sample";
+  Roll roll{"Moss", default_fabric(), Length::mm(5000)};
+  roll.fabric.width = Length::mm(1500);
+  roll.fabric.selvedge = Length::mm(10);
+  job.rolls.push_back(roll);
+  roll.name = "Slate";
+  roll.fabric.width = Length::mm(1400);
+  job.rolls.push_back(roll);
+  job.panels.push_back({"Carrier", Length::mm(450), Length::mm(900), false, true, Worth::whole(9)});
+  job.panels.push_back({"Pouch", Length::mm(300), Length::mm(400), true, true, Worth::whole(2)});
+  return job;
+}
+
+// Open cloth gives four panels in 20 min; selvedge to selvedge three in 12 min;
+// quarters are refused.
+inline Comparison comparison(const Question& question) {
+  Plan open;
+  open.roll = question.roll;
+  open.yield = {3, 1};
+  open.worth = Worth::whole(29);
+  open.cuts = 9;
+  open.time = Duration::seconds(1200);
+  open.cloth = Length::mm(1500) * Length::mm(5000);
+  open.proof = {Worth::whole(29), true, "every place was tried"};
+  Plan folded = open;
+  folded.way = {FoldKind::selvedge_to_selvedge, 2, false, true};
+  folded.yield = {3, 0};
+  folded.worth = Worth::whole(27);
+  folded.cuts = 4;
+  folded.time = Duration::seconds(720);
+  folded.proof = {Worth::whole(29), false, "open cloth is the bound"};
+  const FoldWay quarters{FoldKind::quarters, 4, false, true};
+  Comparison result;
+  result.roll = question.roll;
+  result.aim = question.aim;
+  result.ways = {{open.way, open, ""}, {quarters, {}, "4 plies are too thick"}, {folded.way, folded, ""}};
+  result.ranking = {0, 2};
+  result.frontier = {0, 2};
+  return result;
+}
+
+inline AnswerPtr answer() {
+  const Question question{job(), 0, Aim::most_worth};
+  return std::make_shared<const Answer>(Answer{question.job, comparison(question)});
+}
+
+inline bool waited_for(const std::function<bool()>& is_there, int ms = 20000) {
+  return QTest::qWaitFor(is_there, ms);
+}
+
+}  // namespace foldyard::sample
