@@ -23,8 +23,10 @@ const std::vector<std::string_view> kCautions = {
 const std::vector<std::string_view>& cautions() { return kCautions; }
 
 std::string height_caution(const Job& job) {
+  // Exact, for a rounded height might be over the rated one.
+  const std::string exact = write_exact(job.cutter.height, job.unit);
   return "The cutter of this job is rated for a stack of " +
-         write_length(job.cutter.height, job.unit) + " and at most " +
+         (exact.empty() ? write_length(job.cutter.height, job.unit) : exact) + " and at most " +
          std::to_string(job.cutter.most_plies) + " plies.";
 }
 

@@ -18,5 +18,12 @@ TEST(Cautions, NameTheRatedHeightInTheUnitOfTheJob) {
             "The cutter of this job is rated for a stack of 2.5 cm and at most 12 plies.");
 }
 
+// 25 mm are 62.99/64 in: 63/64 in would be over the rated height.
+TEST(Cautions, NeverRoundTheHeightUp) {
+  Job job = default_job();
+  job.unit = Unit::inch;
+  EXPECT_NE(height_caution(job).find("a stack of 25 mm"), std::string::npos) << height_caution(job);
+}
+
 }  // namespace
 }  // namespace foldyard

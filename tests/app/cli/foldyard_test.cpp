@@ -1,0 +1,244 @@
+// The program as it is called: the real executable on copies of cases.
+
+#include <gtest/gtest.h>
+
+#include <QDir>
+#include <QFile>
+#include <QJsonArray>
+#include <QJsonDocument>
+#include <QJsonObject>
+#include <QProcess>
+#include <QTemporaryDir>
+
+namespace foldyard {
+namespace {
+
+struct Reply {
+  int code = -1;
+  QByteArray out;
+  QByteArray err;
+  bool says(const char* words) const { return out.contains(words); }
+  bool complains(const char* words) const { return err.contains(words); }
+};
+
+class Foldyard : public testing::Test {
+ protected:
+  void copy_case(const char* name) {
+    ASSERT_TRUE(QFile::copy(QStringLiteral(FOLDYARD_SOURCE_DIR "/tests/cases/%1/job.json")
+                                .arg(QLatin1String(name)),
+                            path("job.json")));
+  }
+  QString path(const char* name) const { return folder_.filePath(QLatin1String(name)); }
+  QStringList names() const {
+    return QDir(folder_.path()).entryList(QDir::AllEntries | QDir::Hidden | QDir::NoDotAndDotDot);
+  }
+  QByteArray bytes_of(const char* name) const {
+    QFile file(path(name));
+    return file.open(QIODevice::ReadOnly) ? file.readAll() : QByteArray();
+  }
+  void change(const QByteArray& from, const QByteArray& to) const {
+    QByteArray text = bytes_of("job.json");
+    ASSERT_TRUE(text.contains(from));
+    QFile file(path("job.json"));
+    ASSERT_TRUE(file.open(QIODevice::WriteOnly));
+    file.write(text.replace(from, to));
+  }
+
+  Reply run(const QStringList& words, const char* locale = "C.UTF-8") const {
+    QProcess process;
+    QProcessEnvironment environment = QProcessEnvironment::systemEnvironment();
+    environment.remove(QStringLiteral("DISPLAY"));
+    environment.remove(QStringLiteral("WAYLAND_DISPLAY"));
+    environment.remove(QStringLiteral("QT_QPA_PLATFORM"));
+    environment.insert(QStringLiteral("LC_ALL"), QLatin1String(locale));
+    process.setProcessEnvironment(environment);
+    process.setWorkingDirectory(folder_.path());
+    process.start(QStringLiteral(FOLDYARD_BINARY_DIR "/app/foldyard"), words);
+    EXPECT_TRUE(process.waitForFinished(60'000));
+    return {process.exitStatus() == QProcess::NormalExit ? process.exitCode() : -1,
+            process.readAllStandardOutput(), process.readAllStandardError()};
+  }
+
+  QTemporaryDir folder_;
+};
+
+TEST_F(Foldyard, HelpsAndSaysItsVersion) {
+  const Reply help = run({"--help"});
+  EXPECT_EQ(help.code, 0);
+  EXPECT_TRUE(help.says("foldyard compare JOB"));
+  const Reply version = run({"--version"});
+  EXPECT_EQ(version.code, 0);
+  EXPECT_TRUE(version.out.startsWith("foldyard "));
+}
+
+TEST_F(Foldyard, RefusesACallItDoesNotKnow) {
+  const Reply wrong = run({"cut", "job.json"});
+  EXPECT_EQ(wrong.code, 2);
+  EXPECT_TRUE(wrong.complains("foldyard: there is no verb \"cut\"; use one of plan"));
+  EXPECT_TRUE(wrong.out.isEmpty());
+}
+
+// tests/cases/yard-folded: one panel on the fold and two through both plies.
+TEST_F(Foldyard, PlansAYardFoldedSelvedgeToSelvedge) {
+  copy_case("yard-folded");
+  const Reply plan = run({"plan", "job.json", "--way", "selvedge-to-selvedge"});
+  EXPECT_EQ(plan.code, 0) << plan.err.toStdString();
+  EXPECT_TRUE(plan.says("3 × Carrier. Fold selvedge to selvedge")) << plan.out.toStdString();
+  EXPECT_TRUE(plan.says("3 × Carrier, 18 × 36 in, 1 on the fold"));
+  EXPECT_TRUE(plan.says("Proved."));
+  EXPECT_TRUE(plan.says("fold line 1: 30 in from either edge"));
+  EXPECT_TRUE(plan.says("Guard down"));
+  EXPECT_TRUE(plan.err.isEmpty()) << plan.err.toStdString();
+}
+
+QJsonObject only_roll(const QByteArray& out) {
+  const QJsonArray rolls = QJsonDocument::fromJson(out).object()["rolls"].toArray();
+  EXPECT_EQ(rolls.size(), 1);
+  return rolls[0].toObject();
+}
+
+TEST_F(Foldyard, GivesThePlanAsJson) {
+  copy_case("yard-folded");
+  const Reply run_json = run({"plan", "job.json", "--way", "selvedge-to-selvedge", "--json"});
+  const QJsonObject plan = only_roll(run_json.out)["plan"].toObject();
+  EXPECT_EQ(plan["worth"].toString(), QStringLiteral("3"));
+  EXPECT_EQ(plan["cuts"].toInt(), 2);
+  EXPECT_TRUE(plan["proof"].toObject()["proved"].toBool());
+  const QJsonObject pattern = plan["patterns"].toArray()[0].toObject();
+  EXPECT_EQ(pattern["fold_lines"].toArray(), QJsonArray{"30 in"});
+  EXPECT_EQ(pattern["panels"].toArray().size(), 3);
+  // 60 × 36 in = 1.524 × 0.9144 m = 1.3935456 m².
+  EXPECT_NEAR(plan["cloth_square_metres"].toDouble(), 1.3935456, 1e-9);
+}
+
+// tests/cases/pouches: 24 pouches, two lengths, worth 48.
+TEST_F(Foldyard, PlansByTheBestWay) {
+  copy_case("pouches");
+  const Reply plan = run({"plan", "job.json", "--json"});
+  ASSERT_EQ(plan.code, 0) << plan.err.toStdString();
+  const QJsonObject json = only_roll(plan.out)["plan"].toObject();
+  EXPECT_EQ(json["yield"].toArray()[0].toObject()["count"].toInt(), 24);
+  EXPECT_EQ(json["worth"].toString(), QStringLiteral("48"));
+  EXPECT_TRUE(json["proof"].toObject()["proved"].toBool());
+}
+
+TEST_F(Foldyard, ComparesAllWays) {
+  copy_case("one-way");
+  const Reply compare = run({"compare", "job.json"});
+  EXPECT_EQ(compare.code, 0) << compare.err.toStdString();
+  EXPECT_TRUE(compare.says("Roll Pile: 400 cm of cloth 140 cm wide."));
+  EXPECT_TRUE(compare.says("in thirds, equal legs, end to end"));
+  EXPECT_TRUE(compare.says("Not planned, because the cloth is one-way"));
+}
+
+TEST_F(Foldyard, ComparesWithReasonsAsJson) {
+  copy_case("one-way");
+  const Reply compare = run({"compare", "job.json", "--roll", "Pile", "--json"});
+  const QJsonObject roll = only_roll(compare.out);
+  EXPECT_FALSE(roll["ranking"].toArray().isEmpty());
+  for (const QJsonValue& value : roll["ways"].toArray()) {
+    const QJsonObject way = value.toObject();
+    const bool end_to_end = way["way"].toString().endsWith(QStringLiteral("end-to-end"));
+    EXPECT_EQ(end_to_end, way.contains(QStringLiteral("refused"))) << way["way"].toString().toStdString();
+  }
+}
+
+TEST_F(Foldyard, EndsWith1WhereNothingCanBePlanned) {
+  copy_case("shallow-table");
+  for (const char* verb : {"plan", "compare", "check"}) {
+    const Reply run_verb = run({verb, "job.json"});
+    EXPECT_EQ(run_verb.code, 1) << verb;
+    EXPECT_FALSE(run_verb.err.isEmpty()) << verb;
+  }
+  EXPECT_EQ(run({"draw", "job.json", "--to", "x.pdf"}).code, 1);
+  EXPECT_EQ(run({"plan", "job.json", "--way", "open"}).code, 1);
+  EXPECT_EQ(names(), QStringList{"job.json"});
+}
+
+TEST_F(Foldyard, EndsWith1WhereTheNamedWayCannotBePlanned) {
+  copy_case("one-way");
+  const Reply plan = run({"plan", "job.json", "--roll", "Pile", "--way", "open+end-to-end"});
+  EXPECT_EQ(plan.code, 1);
+  EXPECT_TRUE(plan.complains("Roll Pile cannot be planned: open, end to end: the cloth is one-way"));
+}
+
+TEST_F(Foldyard, ChecksEveryPlan) {
+  copy_case("one-way");
+  const Reply check = run({"check", "job.json"});
+  EXPECT_EQ(check.code, 0) << check.err.toStdString();
+  EXPECT_TRUE(check.says("all were inspected and sound"));
+}
+
+TEST_F(Foldyard, DrawsInEveryKindOfFile) {
+  copy_case("pouches");
+  const std::pair<const char*, QByteArray> kinds[] = {
+      {"x.pdf", "%PDF-"}, {"x.svg", "<?xml"}, {"x.png", "\x89PNG"}};
+  for (const auto& [name, head] : kinds) {
+    const Reply draw = run({"draw", "job.json", "--to", name});
+    EXPECT_EQ(draw.code, 0) << draw.err.toStdString();
+    EXPECT_TRUE(draw.says(name));
+    EXPECT_TRUE(bytes_of(name).startsWith(head)) << name;
+  }
+  EXPECT_EQ(names(), (QStringList{"job.json", "x.pdf", "x.png", "x.svg"}));
+}
+
+TEST_F(Foldyard, WritesNothingWhereTheTargetIsWrong) {
+  copy_case("pouches");
+  const Reply draw = run({"draw", "job.json", "--to", "missing/x.pdf"});
+  EXPECT_EQ(draw.code, 2);
+  EXPECT_TRUE(draw.complains("the folder does not exist"));
+  EXPECT_EQ(names(), QStringList{"job.json"});
+}
+
+struct Change {
+  const char* name;
+  const char* from;
+  const char* to;
+  const char* complaint;
+};
+
+class WrongFile : public Foldyard, public testing::WithParamInterface<Change> {};
+
+TEST_P(WrongFile, EndsWith2NamesTheFieldAndWritesNothing) {
+  copy_case("pouches");
+  change(GetParam().from, GetParam().to);
+  for (const QStringList& words :
+       {QStringList{"plan", "job.json"}, {"compare", "job.json"}, {"check", "job.json"},
+        {"draw", "job.json", "--to", "x.pdf"}}) {
+    const Reply wrong = run(words);
+    EXPECT_EQ(wrong.code, 2);
+    EXPECT_TRUE(wrong.complains(GetParam().complaint)) << wrong.err.toStdString();
+    EXPECT_TRUE(wrong.out.isEmpty());
+  }
+  EXPECT_EQ(names(), QStringList{"job.json"});
+}
+
+const Change kChanges[] = {
+    {"unknown_field", "\"name\": \"Duck\"", "\"title\": \"Duck\"",
+     "foldyard: job.json: rolls[0].title: no such field is known"},
+    {"wide_panel", "25 cm", "101 cm", "job.json: panels[0]: 101 cm × 50 cm fits"},
+    {"no_unit", "103 cm", "103", "job.json: rolls[0].width: "},
+    {"selvedges", "1.5 cm", "52 cm", "job.json: rolls[0].selvedge: "},
+    {"newer", "_job\": 1", "_job\": 2", "job.json: foldyard_job: the file has version 2"},
+    {"cut_short", "}]", "}", "job.json: line "},
+};
+
+INSTANTIATE_TEST_SUITE_P(Rows, WrongFile, testing::ValuesIn(kChanges),
+                         [](const auto& row) { return std::string(row.param.name); });
+
+TEST_F(Foldyard, NamesAFileThatIsNotThere) {
+  const Reply plan = run({"plan", "none.json"});
+  EXPECT_EQ(plan.code, 2);
+  EXPECT_EQ(plan.err.toStdString(),
+            "foldyard: none.json: there is no such file; check its name and folder.\n");
+}
+
+TEST_F(Foldyard, SaysTheSameEachTimeAndInEveryLocale) {
+  copy_case("one-way");
+  const Reply first = run({"plan", "job.json", "--json"});
+  EXPECT_EQ(first.out, run({"plan", "job.json", "--json"}).out);
+  EXPECT_EQ(first.out, run({"plan", "job.json", "--json"}, "de_DE.UTF-8").out);
+}
+
+}  // namespace
+}  // namespace foldyard
