@@ -15,6 +15,7 @@ struct Candidate {
   std::int64_t gain;
   std::int64_t cost;
   int entry;
+  std::int64_t loss = 0;
 };
 
 struct State {
@@ -33,7 +34,7 @@ std::vector<Candidate> undominated(const std::vector<SeriesEntry>& entries, Leng
   std::vector<Candidate> all;
   for (int i = 0; i < static_cast<int>(entries.size()); ++i)
     if (entries[i].size <= capacity)
-      all.push_back({entries[i].size.units(), entries[i].gain, entries[i].cost, i});
+      all.push_back({entries[i].size.units(), entries[i].gain, entries[i].cost, i, 0});
   std::stable_sort(all.begin(), all.end(), [](const Candidate& a, const Candidate& b) {
     return a.size != b.size ? a.size < b.size : a.gain != b.gain ? a.gain > b.gain : a.cost < b.cost;
   });
@@ -48,21 +49,52 @@ std::vector<Candidate> undominated(const std::vector<SeriesEntry>& entries, Leng
   return kept;
 }
 
+// The places of the roll that series reach, in the largest unit that all sizes
+// share: a slot for each where they are few, else only those reached.
+class Places {
+ public:
+  explicit Places(std::int64_t last) {
+    if (last < kMostSlots) slots_.resize(last + 1);
+  }
+  State& at(std::int64_t place) { return slots_.empty() ? sparse_[place] : slots_[place]; }
+  void clear() {
+    std::fill(slots_.begin(), slots_.end(), State{});
+    sparse_.clear();
+  }
+  // Visits reached places in ascending order, also those reached on the way;
+  // stops when visit says so.
+  template <class Visit>
+  bool visit_all(Visit visit) {
+    for (std::size_t i = 0; i < slots_.size(); ++i)
+      if (slots_[i].gain >= 0 && !visit(static_cast<std::int64_t>(i), slots_[i])) return false;
+    for (auto it = sparse_.begin(); it != sparse_.end(); ++it)
+      if (!visit(it->first, it->second)) return false;
+    return true;
+  }
+
+ private:
+  static constexpr std::int64_t kMostSlots = 1 << 18;
+  std::vector<State> slots_;
+  std::map<std::int64_t, State> sparse_;
+};
+
 class SeriesSearch {
  public:
   SeriesSearch(std::vector<Candidate> candidates, std::int64_t capacity, std::int64_t steps)
-      : candidates_(std::move(candidates)), capacity_(capacity), steps_left_(steps) {
+      : candidates_(std::move(candidates)), unit_(shared_unit()), capacity_(capacity / unit_),
+        places_(capacity_), steps_left_(steps) {
+    for (Candidate& c : candidates_) c.size /= unit_;
     densest_ = candidates_.front();
     for (const Candidate& c : candidates_)
       if (Wide(c.gain) * densest_.size > Wide(densest_.gain) * c.size) densest_ = c;
+    for (Candidate& c : candidates_) c.loss = loss(c);
     std::stable_sort(candidates_.begin(), candidates_.end(),
-                     [this](const Candidate& a, const Candidate& b) { return loss(a) < loss(b); });
-    scale();
+                     [](const Candidate& a, const Candidate& b) { return a.loss < b.loss; });
   }
 
   Series run() {
     const std::int64_t most = bound(capacity_);
-    std::int64_t step = std::max<std::int64_t>(1, densest_.gain / 128);
+    const std::int64_t step = std::max<std::int64_t>(1, densest_.gain / 128);
     for (std::int64_t slack = 0;; slack = slack * 4 + step) {
       target_ = std::max<std::int64_t>(0, most - slack);
       const bool finished = pass();
@@ -71,6 +103,11 @@ class SeriesSearch {
   }
 
  private:
+  std::int64_t shared_unit() const {
+    std::int64_t unit = 0;
+    for (const Candidate& c : candidates_) unit = std::gcd(unit, c.size);
+    return unit;
+  }
   // What a candidate falls short of the best density, rounded up.
   std::int64_t loss(const Candidate& c) const {
     return static_cast<std::int64_t>((Wide(c.size) * densest_.gain - Wide(c.gain) * densest_.size +
@@ -80,42 +117,29 @@ class SeriesSearch {
     return static_cast<std::int64_t>(Wide(rest) * densest_.gain / densest_.size);
   }
 
-  // Sizes in the largest unit that all share keep the places few.
-  void scale() {
-    std::int64_t unit = 0;
-    for (const Candidate& c : candidates_) unit = std::gcd(unit, c.size);
-    for (Candidate& c : candidates_) c.size /= unit;
-    densest_.size /= unit;
-    capacity_ /= unit;
-  }
-
   bool pass() {
-    reached_.clear();
-    reached_[0] = State{0, 0, -1, -1};
-    best_ = State{-1, 0, -1, -1};
-    best_place_ = 0;
-    for (auto it = reached_.begin(); it != reached_.end(); ++it) {
-      if (is_better(it->second.gain, it->second.cost, best_)) {
-        best_ = it->second;
-        best_place_ = it->first;
-      }
-      if (!extend(it->first, it->second)) return false;
-    }
-    return true;
+    places_.clear();
+    places_.at(0) = State{0, 0, -1, -1};
+    best_ = State{};
+    return places_.visit_all([this](std::int64_t place, const State& state) {
+      if (is_better(state.gain, state.cost, best_)) best_ = state;
+      return extend(place, State(state));
+    });
   }
 
-  bool extend(std::int64_t place, const State& state) {
+  // Only candidates whose loss the target still allows are worth taking.
+  bool extend(std::int64_t place, State state) {
     const std::int64_t spare = state.gain + bound(capacity_ - place) - target_;
+    if (spare < 0) return true;
     for (int i = 0; i < static_cast<int>(candidates_.size()); ++i) {
       const Candidate& c = candidates_[i];
-      if (loss(c) > spare + 1) break;
+      if (c.loss > spare + 1) break;
       const std::int64_t next = place + c.size;
       if (next > capacity_) continue;
       if (--steps_left_ < 0) return false;
-      const std::int64_t gain = state.gain + c.gain;
-      if (gain + bound(capacity_ - next) < target_) continue;
-      State& there = reached_[next];
-      if (is_better(gain, state.cost + c.cost, there)) there = {gain, state.cost + c.cost, place, i};
+      State& there = places_.at(next);
+      if (is_better(state.gain + c.gain, state.cost + c.cost, there))
+        there = {state.gain + c.gain, state.cost + c.cost, place, i};
     }
     return true;
   }
@@ -126,20 +150,20 @@ class SeriesSearch {
     series.cost = best_.cost;
     series.proved = finished;
     series.bound = finished ? best_.gain : most;
-    for (State s = best_; s.candidate >= 0; s = reached_[s.from])
+    for (State s = best_; s.candidate >= 0; s = places_.at(s.from))
       series.picks.push_back(candidates_[s.candidate].entry);
     std::reverse(series.picks.begin(), series.picks.end());
     return series;
   }
 
   std::vector<Candidate> candidates_;
+  std::int64_t unit_;
   std::int64_t capacity_;
+  Places places_;
   std::int64_t steps_left_;
   std::int64_t target_ = 0;
   Candidate densest_{};
-  std::map<std::int64_t, State> reached_;
   State best_;
-  std::int64_t best_place_ = 0;
 };
 
 }  // namespace

@@ -8,10 +8,11 @@ CutTable::CutTable(TableKind kind, Grid across, Grid along, const std::vector<Sh
       beyond_(beyond), above_(above), nx_(across_.size()), ny_(along_.size()) {
   const Grid& beyond_grid = this->beyond().across_;
   const Grid& above_grid = this->above().along_;
-  parts_across_ = parts_of(across_, across_, beyond_grid, !beyond_);
-  parts_along_ = parts_of(along_, along_, above_grid, !above_);
-  if (beyond_) parts_across_high_ = parts_of(across_, beyond_grid, across_, false);
-  if (above_) parts_along_high_ = parts_of(along_, above_grid, along_, false);
+  parts_across_ = parts_of(across_, across_, beyond_grid);
+  parts_along_ = parts_of(along_, along_, above_grid);
+  if (beyond_) parts_across_high_ = parts_of(across_, beyond_grid, across_);
+  if (above_) parts_along_high_ = parts_of(along_, above_grid, along_);
+  whole_along_.resize(nx_);
   const std::size_t n = static_cast<std::size_t>(nx_) * ny_;
   for (auto* cells : {&cells_, &columns_, &best_across_, &best_along_, &corner_across_, &corner_along_})
     cells->assign(n, Cell{});
@@ -21,22 +22,22 @@ CutTable::CutTable(TableKind kind, Grid across, Grid along, const std::vector<Sh
 }
 
 // For each place of `own`, the ways to part it with the tight part a place of
-// `tight` and the remainder in `other`. halve: both parts alike, so the larger
-// of two exact parts need not come first.
-CutTable::Parts CutTable::parts_of(const Grid& own, const Grid& tight, const Grid& other, bool halve) {
+// `tight` and the remainder in `other`.
+CutTable::Parts CutTable::parts_of(const Grid& own, const Grid& tight, const Grid& other) {
   Parts result;
-  result.start.push_back(0);
-  for (Length whole : own.places()) {
-    int rest = other.size() - 1;
-    for (int low = 0; low < tight.size() && tight[low] < whole; ++low) {
-      const Length remainder = whole - tight[low];
-      while (rest >= 0 && other[rest] > remainder) --rest;
-      if (rest < 0) break;
-      const bool exact = other[rest] == remainder;
-      if (exact && halve && tight[low] > remainder) continue;
-      result.parts.push_back({low, rest, exact ? 0 : remainder.units()});
+  result.exact.assign(static_cast<std::size_t>(own.size()) * tight.size(), -1);
+  result.odd_start.push_back(0);
+  for (int i = 0; i < own.size(); ++i) {
+    for (int t = 0; t < tight.size() && tight[t] < own[i]; ++t) {
+      const Length remainder = own[i] - tight[t];
+      const int floor = other.floor_index(remainder);
+      if (floor < 0) break;
+      if (other[floor] == remainder)
+        result.exact[static_cast<std::size_t>(i) * tight.size() + t] = floor;
+      else
+        result.odd.push_back({t, floor, remainder.units()});
     }
-    result.start.push_back(static_cast<std::int32_t>(result.parts.size()));
+    result.odd_start.push_back(static_cast<std::int32_t>(result.odd.size()));
   }
   return result;
 }
@@ -57,11 +58,26 @@ void CutTable::set_leaves(const std::vector<Shape>& shapes) {
 
 template <bool kWorthFirst>
 void CutTable::fill() {
-  for (int y = 0; y < ny_; ++y)
+  for (int y = 0; y < ny_; ++y) {
+    whole_across_.clear();
     for (int x = 0; x < nx_; ++x) {
       fill_cell<kWorthFirst>(x, y);
       note_prefixes<kWorthFirst>(x, y);
+      note_whole(x, y);
     }
+  }
+}
+
+// A first part of no gain is a trim, but at a fold edge it opens the fold.
+void CutTable::note_whole(int x, int y) {
+  const Move move = choice(x, y).move;
+  const bool gains = at(x, y).gain > 0;
+  if ((gains || beyond_) && move != Move::part_across && move != Move::part_across_high &&
+      move != Move::trim_across)
+    whole_across_.push_back(x);
+  if ((gains || above_) && move != Move::part_along && move != Move::part_along_high &&
+      move != Move::trim_along)
+    whole_along_[x].push_back(y);
 }
 
 template <bool kWorthFirst>
@@ -72,7 +88,7 @@ void CutTable::fill_cell(int x, int y) {
   try_parts_across<kWorthFirst>(x, y, best, choice);
   try_parts_along<kWorthFirst>(x, y, best, choice);
   cells_[index(x, y)] = best;
-  columns_[static_cast<std::size_t>(x) * ny_ + y] = best;
+  columns_[column_index(x, y)] = best;
   choices_[index(x, y)] = choice;
 }
 
@@ -105,67 +121,99 @@ Cell CutTable::odd_across(int place, int y, std::int64_t width) const {
 }
 
 Cell CutTable::odd_along(int x, int place, std::int64_t height) const {
-  Cell cell = corner_along_[index(x, place)];
+  Cell cell = corner_along_[column_index(x, place)];
   cell.cost += 2 * aim_.per_cut + aim_.per_unit * height;
   return cell;
 }
 
 template <bool kWorthFirst>
 void CutTable::try_parts_across(int x, int y, Cell& best, Choice& choice) const {
-  const CutTable& right = beyond();
   const Cell* own_row = &cells_[index(0, y)];
-  const Cell* right_row = &right.cells_[right.index(0, y)];
+  const Cell* right_row = &beyond().cells_[beyond().index(0, y)];
+  const std::int32_t* exact = &parts_across_.exact[static_cast<std::size_t>(x) * nx_];
   const std::int64_t n = beyond_ ? 2 : 1;
   const std::int64_t cut = aim_.cut(along_[y].units());
-  const auto consider = [&](const Cell& low, const Cell& high, Move move, std::int32_t i) {
-    const Cell cell{low.gain + n * high.gain, low.cost + high.cost + cut};
+  for (const std::int32_t low : whole_across_) {
+    if (exact[low] < 0) continue;
+    const Cell &a = own_row[low], &b = right_row[exact[low]];
+    const Cell cell{a.gain + n * b.gain, a.cost + b.cost + cut};
     if (is_better<kWorthFirst>(cell, best, kind_.copies)) {
       best = cell;
-      choice = {move, i};
+      choice = {Move::part_across, low};
     }
-  };
-  for (std::int32_t i = parts_across_.start[x]; i < parts_across_.start[x + 1]; ++i) {
-    const Part& part = parts_across_.parts[i];
-    if (part.odd == 0)
-      consider(own_row[part.low], right_row[part.rest], Move::part_across, part.low);
-    else
-      consider(own_row[part.low], right.odd_across(part.rest, y, part.odd), Move::part_across, part.low);
   }
+  if (x == 0 || !could_gain<kWorthFirst>(best_across_[index(x - 1, y)], best)) return;
+  for (std::int32_t i = parts_across_.odd_start[x]; i < parts_across_.odd_start[x + 1]; ++i)
+    try_odd_across<kWorthFirst>(parts_across_.odd[i], false, y, best, choice);
   if (!beyond_) return;
-  for (std::int32_t i = parts_across_high_.start[x]; i < parts_across_high_.start[x + 1]; ++i) {
-    const Part& part = parts_across_high_.parts[i];
-    if (part.odd != 0)
-      consider(odd_across(part.rest, y, part.odd), right_row[part.low], Move::part_across_high, part.low);
-  }
+  for (std::int32_t i = parts_across_high_.odd_start[x]; i < parts_across_high_.odd_start[x + 1]; ++i)
+    try_odd_across<kWorthFirst>(parts_across_high_.odd[i], true, y, best, choice);
+}
+
+// Whether an odd parting might beat `best`: it costs at least one cut more
+// than an even parting of some smaller place, so than the best of those.
+template <bool kWorthFirst>
+bool CutTable::could_gain(Cell smaller, const Cell& best) const {
+  smaller.cost += aim_.per_cut;
+  return is_better<kWorthFirst>(smaller, best, kind_.copies);
+}
+
+// The tight part is a place; the remainder is trimmed by two cuts, the first
+// along its uneven side. (Trimmed by one cut it equals a trim and then an even
+// parting.)
+template <bool kWorthFirst>
+void CutTable::try_odd_across(const OddPart& part, bool high, int y, Cell& best, Choice& choice) const {
+  const CutTable& tight = high ? beyond() : *this;
+  const CutTable& loose = high ? *this : beyond();
+  const std::int64_t n = beyond_ ? 2 : 1;
+  const Cell &a = tight.at(part.tight, y), &b = loose.corner_across_[loose.index(part.floor, y)];
+  const std::int64_t gain = high ? b.gain + n * a.gain : a.gain + n * b.gain;
+  if (kWorthFirst && gain < best.gain) return;
+  const Cell cell{gain, a.cost + loose.odd_across(part.floor, y, part.remainder).cost +
+                            aim_.cut(along_[y].units())};
+  if (!is_better<kWorthFirst>(cell, best, kind_.copies)) return;
+  best = cell;
+  choice = {high ? Move::part_across_high : Move::part_across, part.tight};
 }
 
 template <bool kWorthFirst>
 void CutTable::try_parts_along(int x, int y, Cell& best, Choice& choice) const {
-  const CutTable& upper = above();
-  const Cell* own_column = &columns_[static_cast<std::size_t>(x) * ny_];
-  const Cell* upper_column = &upper.columns_[static_cast<std::size_t>(x) * upper.ny_];
+  const Cell* own_column = &columns_[column_index(x, 0)];
+  const Cell* upper_column = &above().columns_[above().column_index(x, 0)];
+  const std::int32_t* exact = &parts_along_.exact[static_cast<std::size_t>(y) * ny_];
   const std::int64_t n = above_ ? 2 : 1;
   const std::int64_t cut = aim_.cut(across_[x].units());
-  const auto consider = [&](const Cell& low, const Cell& high, Move move, std::int32_t i) {
-    const Cell cell{low.gain + n * high.gain, low.cost + high.cost + cut};
+  for (const std::int32_t low : whole_along_[x]) {
+    if (exact[low] < 0) continue;
+    const Cell &a = own_column[low], &b = upper_column[exact[low]];
+    const Cell cell{a.gain + n * b.gain, a.cost + b.cost + cut};
     if (is_better<kWorthFirst>(cell, best, kind_.copies)) {
       best = cell;
-      choice = {move, i};
+      choice = {Move::part_along, low};
     }
-  };
-  for (std::int32_t i = parts_along_.start[y]; i < parts_along_.start[y + 1]; ++i) {
-    const Part& part = parts_along_.parts[i];
-    if (part.odd == 0)
-      consider(own_column[part.low], upper_column[part.rest], Move::part_along, part.low);
-    else
-      consider(own_column[part.low], upper.odd_along(x, part.rest, part.odd), Move::part_along, part.low);
   }
+  if (y == 0 || !could_gain<kWorthFirst>(best_along_[index(x, y - 1)], best)) return;
+  for (std::int32_t i = parts_along_.odd_start[y]; i < parts_along_.odd_start[y + 1]; ++i)
+    try_odd_along<kWorthFirst>(parts_along_.odd[i], false, x, best, choice);
   if (!above_) return;
-  for (std::int32_t i = parts_along_high_.start[y]; i < parts_along_high_.start[y + 1]; ++i) {
-    const Part& part = parts_along_high_.parts[i];
-    if (part.odd != 0)
-      consider(odd_along(x, part.rest, part.odd), upper_column[part.low], Move::part_along_high, part.low);
-  }
+  for (std::int32_t i = parts_along_high_.odd_start[y]; i < parts_along_high_.odd_start[y + 1]; ++i)
+    try_odd_along<kWorthFirst>(parts_along_high_.odd[i], true, x, best, choice);
+}
+
+template <bool kWorthFirst>
+void CutTable::try_odd_along(const OddPart& part, bool high, int x, Cell& best, Choice& choice) const {
+  const CutTable& tight = high ? above() : *this;
+  const CutTable& loose = high ? *this : above();
+  const std::int64_t n = above_ ? 2 : 1;
+  const Cell& a = tight.columns_[tight.column_index(x, part.tight)];
+  const Cell& b = loose.corner_along_[loose.column_index(x, part.floor)];
+  const std::int64_t gain = high ? b.gain + n * a.gain : a.gain + n * b.gain;
+  if (kWorthFirst && gain < best.gain) return;
+  const Cell cell{gain, a.cost + loose.odd_along(x, part.floor, part.remainder).cost +
+                            aim_.cut(across_[x].units())};
+  if (!is_better<kWorthFirst>(cell, best, kind_.copies)) return;
+  best = cell;
+  choice = {high ? Move::part_along_high : Move::part_along, part.tight};
 }
 
 template <bool kWorthFirst>
@@ -180,16 +228,17 @@ void CutTable::note_prefixes(int x, int y) {
   Cell by_height = cell, by_width = cell;
   by_height.cost += aim_.per_unit * along_[y].units();
   by_width.cost += aim_.per_unit * across_[x].units();
+  const std::size_t in_column = column_index(x, y);
   if (x > 0) {
     by_height = better_of(corner_across_[here - 1], by_height);
-    by_width = better_of(corner_along_[here - 1], by_width);
+    by_width = better_of(corner_along_[in_column - ny_], by_width);
   }
   if (y > 0) {
     by_height = better_of(corner_across_[here - nx_], by_height);
-    by_width = better_of(corner_along_[here - nx_], by_width);
+    by_width = better_of(corner_along_[in_column - 1], by_width);
   }
   corner_across_[here] = by_height;
-  corner_along_[here] = by_width;
+  corner_along_[in_column] = by_width;
 }
 
 namespace {
@@ -238,7 +287,7 @@ Remainder CutTable::remainder_along(int x, Length height) const {
   if (is_better(aim_, two, one, kind_.copies)) {
     if (!is_better(aim_, two, Cell{}, kind_.copies)) return {};
     for (int i = 0; i <= x; ++i) {
-      const int j = place_of(corner_along_[index(x, y)], y + 1, [&](int k) {
+      const int j = place_of(corner_along_[column_index(x, y)], y + 1, [&](int k) {
         Cell c = at(i, k);
         c.cost += aim_.per_unit * across_[i].units();
         return c;

@@ -94,25 +94,36 @@ class CutTable {
   Remainder remainder_along(int x, Length height) const;
 
  private:
-  struct Part {
-    std::int32_t low;    // place of the tight part
-    std::int32_t rest;   // floor place of the remainder in the other table
-    std::int64_t odd;    // 0: exact; else the remainder's size in units
+  // A way to part a place: the tight part a place, the remainder no place.
+  struct OddPart {
+    std::int32_t tight;
+    std::int32_t floor;  // of the remainder, in the other table
+    std::int64_t remainder;
   };
+  // For every place of an axis, how it may be parted. exact[i * n + t] is the
+  // other table's place that remains beyond place t of place i, or −1.
   struct Parts {
-    std::vector<Part> parts;
-    std::vector<std::int32_t> start;
+    std::vector<std::int32_t> exact;
+    std::vector<OddPart> odd;
+    std::vector<std::int32_t> odd_start;
   };
 
-  static Parts parts_of(const Grid& own, const Grid& tight, const Grid& other, bool halve);
+  static Parts parts_of(const Grid& own, const Grid& tight, const Grid& other);
   std::size_t index(int x, int y) const { return static_cast<std::size_t>(y) * nx_ + x; }
+  std::size_t column_index(int x, int y) const { return static_cast<std::size_t>(x) * ny_ + y; }
   void set_leaves(const std::vector<Shape>& shapes);
   template <bool kWorthFirst> void fill();
   template <bool kWorthFirst> void fill_cell(int x, int y);
   template <bool kWorthFirst> void try_trims(int x, int y, Cell& best, Choice& choice) const;
   template <bool kWorthFirst> void try_parts_across(int x, int y, Cell& best, Choice& choice) const;
   template <bool kWorthFirst> void try_parts_along(int x, int y, Cell& best, Choice& choice) const;
+  template <bool kWorthFirst> bool could_gain(Cell smaller, const Cell& best) const;
+  template <bool kWorthFirst>
+  void try_odd_across(const OddPart& part, bool high, int y, Cell& best, Choice& choice) const;
+  template <bool kWorthFirst>
+  void try_odd_along(const OddPart& part, bool high, int x, Cell& best, Choice& choice) const;
   template <bool kWorthFirst> void note_prefixes(int x, int y);
+  void note_whole(int x, int y);
   Cell odd_across(int place, int y, std::int64_t width) const;
   Cell odd_along(int x, int place, std::int64_t height) const;
 
@@ -123,11 +134,16 @@ class CutTable {
   const CutTable* above_;
   int nx_, ny_;
   Parts parts_across_, parts_across_high_, parts_along_, parts_along_high_;
+  // Places not parted, or trimmed, in that direction: a row of parts side by
+  // side may begin with any of its parts, so only these need come first.
+  std::vector<std::int32_t> whole_across_;                // of the row being filled
+  std::vector<std::vector<std::int32_t>> whole_along_;    // of each column
   std::vector<Cell> cells_;
   std::vector<Cell> columns_;  // cells_ again, column by column
   std::vector<Choice> choices_;
   std::vector<Cell> best_across_, best_along_;  // best of places up to here
-  std::vector<Cell> corner_across_, corner_along_;  // for trims by two cuts
+  std::vector<Cell> corner_across_;  // for trims by two cuts, row by row
+  std::vector<Cell> corner_along_;   // the same, column by column
 };
 
 }  // namespace foldyard

@@ -1,10 +1,13 @@
 #include "cutting/grid.h"
 
 #include <algorithm>
+#include <numeric>
 
 namespace foldyard {
 
 namespace {
+
+constexpr std::int64_t kMostSteps = 1 << 20;
 
 void sort_unique(std::vector<Length>& places) {
   std::sort(places.begin(), places.end());
@@ -30,7 +33,19 @@ void add_multiples(std::vector<Length>& places, Length size, Length limit) {
 
 }  // namespace
 
-int Grid::floor_index(Length length) const {
+Grid::Grid(std::vector<Length> places) : places_(std::move(places)) {
+  std::int64_t unit = 0;
+  for (Length p : places_) unit = std::gcd(unit, p.units());
+  if (places_.empty() || places_.back().units() / unit >= kMostSteps) return;
+  unit_ = unit;
+  steps_.assign(places_.back().units() / unit + 1, -1);
+  for (int i = 0; i < size(); ++i) {
+    const std::int64_t next = i + 1 < size() ? places_[i + 1].units() / unit : std::ssize(steps_);
+    for (std::int64_t s = places_[i].units() / unit; s < next; ++s) steps_[s] = i;
+  }
+}
+
+int Grid::searched_floor_index(Length length) const {
   return static_cast<int>(std::upper_bound(places_.begin(), places_.end(), length) -
                           places_.begin()) - 1;
 }

@@ -11,6 +11,7 @@
 // A grid is ascending, positive, without repeats.
 // Example: sizes {450, 300}, limit 1000 → 300 450 600 750 900.
 
+#include <cstdint>
 #include <vector>
 
 #include "measure/length.h"
@@ -20,18 +21,29 @@ namespace foldyard {
 class Grid {
  public:
   Grid() = default;
-  explicit Grid(std::vector<Length> places) : places_(std::move(places)) {}
+  explicit Grid(std::vector<Length> places);
 
   int size() const { return static_cast<int>(places_.size()); }
   Length operator[](int i) const { return places_[i]; }
   const std::vector<Length>& places() const { return places_; }
   // Index of the largest place ≤ length, or −1.
-  int floor_index(Length length) const;
+  int floor_index(Length length) const {
+    if (steps_.empty()) return searched_floor_index(length);
+    const std::int64_t step = length.units() / unit_;
+    if (length.units() < 0) return -1;
+    return step < static_cast<std::int64_t>(steps_.size()) ? steps_[step] : size() - 1;
+  }
   // Index of the place equal to length, or −1.
   int index_of(Length length) const;
 
  private:
+  int searched_floor_index(Length length) const;
+
   std::vector<Length> places_;
+  // The answer for every multiple of the largest unit that all places share;
+  // empty where that would be too many.
+  std::int64_t unit_ = 1;
+  std::vector<std::int32_t> steps_;
 };
 
 // Sums of sizes, each any number of times; up to and with the limit.

@@ -29,7 +29,8 @@ class Positions {
       : tables_(tables), layout_(layout), aim_(aim), copies_(copies), v_(v),
         slit_(aim.cut(length.units())), lefts_(full_strips(tables.left, v)),
         rights_(full_strips(tables.right, v)) {
-    for (const Sized& right : rights_) most_right_ = std::max(most_right_, right.strip.cell.gain);
+    if (tables.right && tables.right->across().size() > 0)
+      most_right_ = tables.right->best_up_to(tables.right->across().size() - 1, v).gain;
   }
 
   void search(StripChoice& best) {
@@ -52,25 +53,25 @@ class Positions {
 
   // No right strip makes this left strip as good as the best so far.
   bool cannot_reach(const Sized& left, Length least_right, const StripChoice& best) const {
-    if (!aim_.worth_first) return false;
     const FoldLayout::Shares& s = layout_.shares();
-    std::int64_t most = left.strip.cell.gain * s.left_pairs + most_right_or(least_right) * s.right_pairs;
     const Length middle = layout_.middle(left.size, least_right);
-    const int x = tables_.middle ? tables_.middle->across().floor_index(middle) : -1;
-    if (x >= 0) most += tables_.middle->best_up_to(x, v_).gain * s.plies;
-    return most < best.cell.gain;
+    return aim_.worth_first && left.strip.cell.gain * s.left_pairs + most_right_ * s.right_pairs +
+                                       most_middle(middle) * s.plies < best.cell.gain;
   }
 
-  std::int64_t most_right_or(Length least) const {
-    std::int64_t most = most_right_;
-    for (const Sized& right : forced_strips(tables_.right, least, v_))
-      most = std::max(most, right.strip.cell.gain);
-    return most;
+  std::int64_t most_middle(Length size) const {
+    const int x = tables_.middle ? tables_.middle->across().floor_index(size) : -1;
+    return x >= 0 ? tables_.middle->best_up_to(x, v_).gain : 0;
   }
 
   void try_pair(const Sized& left, const Sized& right, StripChoice& best) {
     const StripsAt at{&layout_, left.size, right.size, layout_.middle(left.size, right.size), slit_};
     if (at.middle < Length()) return;
+    const FoldLayout::Shares& shares = layout_.shares();
+    if (aim_.worth_first && left.strip.cell.gain * shares.left_pairs +
+                                    right.strip.cell.gain * shares.right_pairs +
+                                    most_middle(at.middle) * shares.plies < best.cell.gain)
+      return;
     const int x = tables_.middle ? tables_.middle->across().floor_index(at.middle) : -1;
     if (x < 0) return consider(at, total(at, left.strip, Strip{}, Length(), right.strip), best);
     // A narrower middle ends before its neighbour: any size short of it will do.
