@@ -6,7 +6,7 @@
 // joined by fold edges at u = 0; a middle strip of `plies` loose plies; a right
 // strip of size y with `right_pairs` pairs joined at the far fold edge. A
 // folded length is slit into these strips first; in a strip only the plies
-// that cover it from side to side are cut for panels (docs/decisions/0002).
+// that cover it from side to side are cut for panels (docs/decisions/strips-first.md).
 //
 //                 left  x     middle m      right  y
 //   open            –            1              –
