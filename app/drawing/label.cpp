@@ -30,10 +30,10 @@ struct Block {
   }
 };
 
-Block block_of(QStringList name, const QString& detail, const Label& label, double points) {
+Block block_of(QStringList name, const QStringList& detail, const Label& label, double points) {
   Block block{std::move(name), 0, points};
   block.bold_lines = label.bold ? static_cast<int>(block.lines.size()) : 0;
-  if (!detail.isEmpty()) block.lines << detail;
+  block.lines << detail;
   return block;
 }
 
@@ -47,12 +47,17 @@ bool fits(const Block& block, const QSizeF& room) {
   return !block.lines.isEmpty() && size.width() <= room.width() && size.height() <= room.height();
 }
 
+QStringList lines_of(const QString& detail, double width) {
+  return wrapped(detail, {kSmallestPoints, false, false, {}}, width - 2 * kPad);
+}
+
 bool find_whole(const Label& label, const QSizeF& room, Block& found) {
+  const QStringList detail = lines_of(label.detail, room.width());
   for (double points : {label.points, kSmallestPoints}) {
     const TextStyle style{points, label.bold, false, {}};
-    const QStringList lines = wrapped(label.name, style, room.width() - 2 * kPad);
-    found = block_of(lines, label.detail, label, points);
-    if (!breaks_words(lines, label.name) && fits(found, room)) return true;
+    const QStringList name = wrapped(label.name, style, room.width() - 2 * kPad);
+    found = block_of(name, detail, label, points);
+    if (!breaks_words(name, label.name) && fits(found, room)) return true;
   }
   return false;
 }
@@ -61,7 +66,7 @@ bool find_short(const Label& label, const QSizeF& room, Block& found) {
   const TextStyle style{kSmallestPoints, label.bold, false, {}};
   const QString name = elided(label.name, style, room.width() - 2 * kPad);
   if (name.size() < std::min<qsizetype>(6, label.name.size())) return false;
-  for (const QString& detail : {label.detail, QString()}) {
+  for (const QStringList& detail : {lines_of(label.detail, room.width()), QStringList()}) {
     found = block_of({name}, detail, label, kSmallestPoints);
     if (fits(found, room)) return true;
   }

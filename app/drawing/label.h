@@ -3,7 +3,7 @@
 // A label inside a rectangle: name and detail on a plain ground over a hatch.
 //
 // It takes the first of these that fits, and nothing if none does: the name
-// wrapped, with its detail below; the same running upwards; the name elided to
+// wrapped, with its detail (wrapped, too) below; the same running upwards; the name elided to
 // one line, level or upwards; the code alone. Text is never smaller than
 // kSmallestPoints and never leaves the box.
 

@@ -66,7 +66,9 @@ struct RowPainter {
     painter.drawRect(rect);
     if (!kept) draw_hatch(painter, rect, Hatch::rising, 1.4, palette::soft_ink(), 0.14);
     if (stretch.kind == StretchKind::loss) return;
-    const QString size = size_words(roll_of(job, plan).fabric.width, plan.remnant.size(), job.unit);
+    // Breakable here: a narrow remnant shows its size on two lines.
+    QString size = size_words(roll_of(job, plan).fabric.width, plan.remnant.size(), job.unit);
+    size.replace(QChar(0xa0), QLatin1Char(' '));
     const QString name = kept ? QStringLiteral("remnant") : QStringLiteral("offcut");
     draw_label(painter, rect, {name, size, kept ? QStringLiteral("R") : QString(), 7.5, kept});
   }

@@ -7,6 +7,8 @@ namespace foldyard {
 
 namespace {
 
+constexpr QChar kNoBreak(0xa0);
+
 QString text(const std::string& utf8) {
   return QString::fromStdString(utf8);
 }
@@ -58,7 +60,8 @@ QString length_words(Length length, Unit unit) {
 QString size_words(Length across, Length along, Unit unit) {
   const std::string first =
       unit == Unit::yard ? write_length(across, unit) : write_number(across, unit);
-  return text(first) + QStringLiteral(" × ") + length_words(along, unit);
+  QString words = text(first) + QStringLiteral(" × ") + length_words(along, unit);
+  return words.replace(QLatin1Char(' '), kNoBreak);
 }
 
 QString size_words(const Rect& rect, Unit unit) {
@@ -111,7 +114,8 @@ QString yield_words(const Job& job, const std::vector<std::int64_t>& yield) {
   QStringList words;
   for (std::size_t i = 0; i < yield.size() && i < job.panels.size(); ++i)
     if (yield[i] > 0)
-      words << QString::number(yield[i]) + QStringLiteral(" × ") + text(job.panels[i].name);
+      words << QString::number(yield[i]) + kNoBreak + QStringLiteral("× ") +
+                   text(job.panels[i].name);
   const bool commas = words.join(QString()).contains(QLatin1Char(','));
   return commas ? words.join(QStringLiteral("; ")) : joined(words);
 }

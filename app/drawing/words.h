@@ -12,7 +12,7 @@
 namespace foldyard {
 
 QString length_words(Length length, Unit unit);
-// "31 × 148 cm": across first.
+// "31 × 148 cm": across first. No line breaks inside it.
 QString size_words(Length across, Length along, Unit unit);
 QString size_words(const Rect& rect, Unit unit);
 // "centimetres"; yards are written with inches.

@@ -1,4 +1,4 @@
-#include "drawing/sample_plans.h"
+#include "app/drawing/sample_plans.h"
 
 #include <algorithm>
 #include <numeric>

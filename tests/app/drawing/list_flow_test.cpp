@@ -1,0 +1,52 @@
+#include "drawing/list_flow.h"
+
+#include <gtest/gtest.h>
+
+namespace foldyard {
+namespace {
+
+std::vector<ListLine> rows(int n) {
+  std::vector<ListLine> lines{heading_line("Cuts")};
+  for (int i = 0; i < n; ++i)
+    lines.push_back({LineKind::row, {QString::number(i), "along"}, {0.2, 0.8}, -1});
+  return lines;
+}
+
+TEST(ListFlow, WhatDoesNotFitGoesOnFromTheFirstLeftOut) {
+  const auto lines = rows(100);
+  std::size_t next = 0;
+  int pages = 0;
+  while (next < lines.size() && pages < 50) {
+    next += fitting_lines(lines, next, {80, 50}, 2);
+    ++pages;
+  }
+  EXPECT_EQ(next, lines.size());
+  EXPECT_GT(pages, 2);
+}
+
+TEST(ListFlow, AHeadingNeverEndsAColumn) {
+  auto lines = rows(3);
+  lines.push_back(heading_line("Left over"));
+  lines.push_back(paragraph_line("none"));
+  double before = 0;
+  for (int i = 0; i < 4; ++i) before += line_height_of(lines[static_cast<std::size_t>(i)], 80);
+  // Room for the heading, but not for the line it leads.
+  const double room = before + line_height_of(lines[4], 80) + 0.5;
+  EXPECT_EQ(fitting_lines(lines, 0, {80, room}, 1), 4u);
+}
+
+TEST(ListFlow, BalancedColumnsHoldAll) {
+  const auto lines = rows(41);
+  const double height = balanced_height(lines, 0, 80, 2, 500);
+  EXPECT_EQ(fitting_lines(lines, 0, {80, height}, 2), lines.size());
+  EXPECT_LT(fitting_lines(lines, 0, {80, height - 2}, 2), lines.size());
+}
+
+TEST(ListFlow, TheLastCellWraps) {
+  const ListLine one{LineKind::row, {"1", "short"}, {0.2, 0.8}, -1};
+  const ListLine many{LineKind::row, {"1", QString("many words ").repeated(20)}, {0.2, 0.8}, -1};
+  EXPECT_GT(line_height_of(many, 60), 3 * line_height_of(one, 60));
+}
+
+}  // namespace
+}  // namespace foldyard
