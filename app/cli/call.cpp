@@ -171,6 +171,7 @@ panels, and proves how good each plan is.
   foldyard draw JOB --to FILE.pdf|.svg|.png
                         the cutting diagram of one roll, true to scale
   foldyard check JOB    reads the job, plans it in every way and inspects all plans
+  foldyard [JOB]        the window, where there is a display
   foldyard --help       this text
   foldyard --version    the version
 

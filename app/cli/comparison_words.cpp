@@ -3,6 +3,7 @@
 #include <QMap>
 #include <algorithm>
 
+#include "cli/plain_text.h"
 #include "cli/text_table.h"
 #include "drawing/words.h"
 
@@ -87,7 +88,7 @@ QString panel_legend(const Job& job) {
                 .arg(panel_code(i), QString::fromStdString(panel.name),
                      size_words(panel.across, panel.along, job.unit), worth_words(panel.worth));
   }
-  return text;
+  return plain_text(text);
 }
 
 Worth given_up(const Comparison& comparison, int way) {
@@ -109,7 +110,7 @@ QString comparison_words(const Job& job, const Comparison& comparison) {
   std::vector<QStringList> rows = {head_row(job)};
   for (int way : comparison.ranking) rows.push_back(way_row(comparison, way));
   if (rows.size() > 1) text += text_table(rows);
-  return text + frontier_words(comparison) + refused_words(comparison);
+  return plain_text(text + frontier_words(comparison) + refused_words(comparison));
 }
 
 }  // namespace foldyard

@@ -4,6 +4,7 @@
 #include <map>
 #include <tuple>
 
+#include "cli/plain_text.h"
 #include "cli/text_table.h"
 #include "drawing/words.h"
 #include "job/cautions.h"
@@ -171,7 +172,7 @@ QString plan_words(const Job& job, const Plan& plan) {
   for (int i = 0; i < static_cast<int>(plan.patterns.size()); ++i) {
     text += QLatin1Char('\n') + pattern_words(job, plan, i);
   }
-  return text;
+  return plain_text(text);
 }
 
 QString caution_words(const Job& job) {

@@ -33,9 +33,15 @@ Problem in_file(const QString& path, Problem problem) {
   return problem;
 }
 
-void print(std::FILE* stream, const QString& text) {
+// Whether all of it went out.
+bool print(std::FILE* stream, const QString& text) {
   const QByteArray bytes = text.toUtf8();
-  std::fwrite(bytes.constData(), 1, static_cast<std::size_t>(bytes.size()), stream);
+  const auto size = static_cast<std::size_t>(bytes.size());
+  return std::fwrite(bytes.constData(), 1, size, stream) == size && std::fflush(stream) == 0;
+}
+
+void complain(const QString& sentence) {
+  print(stderr, QStringLiteral("foldyard: ") + sentence + QLatin1Char('\n'));
 }
 
 // The library's remarks about the machine are no answer to the call.
@@ -70,11 +76,11 @@ int run_cli(int argc, char** argv) {
   std::optional<QGuiApplication> application;
   if (words.value(0) == QLatin1String("draw")) application.emplace(argc, argv);
   const Outcome outcome = answer(words);
-  print(stdout, outcome.text);
-  if (!outcome.complaint.isEmpty()) {
-    print(stderr, QStringLiteral("foldyard: ") + outcome.complaint + QLatin1Char('\n'));
+  if (!print(stdout, outcome.text)) {
+    complain(QStringLiteral("the answer could not be written out; give its target room."));
+    return static_cast<int>(Exit::wrong_call);
   }
-  if (std::fflush(stdout) != 0) return static_cast<int>(Exit::wrong_call);
+  if (!outcome.complaint.isEmpty()) complain(outcome.complaint);
   return static_cast<int>(outcome.code);
 }
 

@@ -79,8 +79,10 @@ Length FieldReader::length(const char* key, Length fallback) {
     return fallback;
   }
   const Result<Length> read = read_length(value(key).toString().toStdString());
-  if (!read) refuse(key, read.problem().what, read.problem().next);
-  return read ? *read : fallback;
+  if (read) return *read;
+  const std::string& next = read.problem().next;
+  refuse(key, read.problem().what, next.empty() ? "write it like \"45 cm\" or \"17 3/4 in\"" : next);
+  return fallback;
 }
 
 std::int64_t FieldReader::decimal(const char* key, int places, std::int64_t fallback) {

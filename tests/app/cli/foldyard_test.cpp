@@ -44,8 +44,10 @@ class Foldyard : public testing::Test {
     file.write(text.replace(from, to));
   }
 
-  Reply run(const QStringList& words, const char* locale = "C.UTF-8") const {
+  Reply run(const QStringList& words, const char* locale = "C.UTF-8",
+            const QString& output = {}) const {
     QProcess process;
+    if (!output.isEmpty()) process.setStandardOutputFile(output);
     QProcessEnvironment environment = QProcessEnvironment::systemEnvironment();
     environment.remove(QStringLiteral("DISPLAY"));
     environment.remove(QStringLiteral("WAYLAND_DISPLAY"));
@@ -188,6 +190,13 @@ TEST_F(Foldyard, WritesNothingWhereTheTargetIsWrong) {
   EXPECT_EQ(draw.code, 2);
   EXPECT_TRUE(draw.complains("the folder does not exist"));
   EXPECT_EQ(names(), QStringList{"job.json"});
+}
+
+TEST_F(Foldyard, SaysSoWhereTheAnswerFindsNoRoom) {
+  copy_case("pouches");
+  const Reply full = run({"plan", "job.json"}, "C.UTF-8", QStringLiteral("/dev/full"));
+  EXPECT_EQ(full.code, 2);
+  EXPECT_TRUE(full.complains("could not be written"));
 }
 
 struct Change {
