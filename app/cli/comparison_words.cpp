@@ -2,6 +2,7 @@
 
 #include <QMap>
 #include <algorithm>
+#include <set>
 
 #include "cli/plain_text.h"
 #include "cli/text_table.h"
@@ -21,17 +22,29 @@ QString proof_cell(const Plan& plan) {
   return QStringLiteral("at most ") + worth_words(plan.proof.bound);
 }
 
-QStringList head_row(const Job& job) {
+// The panels that at least one way yields: the others have no column.
+std::vector<int> yielded_panels(const Comparison& comparison) {
+  std::set<int> panels;
+  for (int way : comparison.ranking) {
+    const std::vector<std::int64_t>& yield = plan_at(comparison, way).yield;
+    for (std::size_t i = 0; i < yield.size(); ++i) {
+      if (yield[i] > 0) panels.insert(static_cast<int>(i));
+    }
+  }
+  return {panels.begin(), panels.end()};
+}
+
+QStringList head_row(const std::vector<int>& panels) {
   QStringList row = {QStringLiteral("way of folding")};
-  for (int i = 0; i < static_cast<int>(job.panels.size()); ++i) row << panel_code(i);
+  for (int panel : panels) row << panel_code(panel);
   return row << QStringList{"worth", "net", "used", "lengths", "lifts", "a lift", "cuts",
                             "minutes", "gives up", "best?", "--way"};
 }
 
-QStringList way_row(const Comparison& comparison, int way) {
+QStringList way_row(const Comparison& comparison, int way, const std::vector<int>& panels) {
   const Plan& plan = plan_at(comparison, way);
   QStringList row = {QString::fromStdString(way_name(plan.way))};
-  for (std::int64_t count : plan.yield) row << QString::number(count);
+  for (int panel : panels) row << QString::number(plan.yield[static_cast<std::size_t>(panel)]);
   return row << worth_words(plan.worth) << worth_words(plan.net)
              << use_words(plan.used, plan.cloth) << QString::number(plan.lengths.size())
              << QString::number(plan.lays.size()) << QString::number(most_in_a_lift(plan))
@@ -107,8 +120,9 @@ QString comparison_words(const Job& job, const Comparison& comparison) {
   QString text = QStringLiteral("Roll %1: %2 of cloth %3 wide. Aim: %4.\n")
                      .arg(QString::fromStdString(roll.name), length_words(roll.length, job.unit),
                           length_words(roll.fabric.width, job.unit), aim_words(comparison.aim));
-  std::vector<QStringList> rows = {head_row(job)};
-  for (int way : comparison.ranking) rows.push_back(way_row(comparison, way));
+  const std::vector<int> panels = yielded_panels(comparison);
+  std::vector<QStringList> rows = {head_row(panels)};
+  for (int way : comparison.ranking) rows.push_back(way_row(comparison, way, panels));
   if (rows.size() > 1) text += text_table(rows);
   return plain_text(text + frontier_words(comparison) + refused_words(comparison));
 }

@@ -3,6 +3,7 @@
 // A comparison as text: a table of the ways of folding, best first, with what
 // each yields, takes and gives up against the first, and whether its plan is
 // proved best; then the ways that cannot be planned, each with its reason.
+// Panels that no way yields have no column.
 
 #include <QString>
 

@@ -58,6 +58,19 @@ TEST(ComparisonWords, RankTheWaysAndSayWhyOneIsNotPlanned) {
   EXPECT_NE(at("From most worth to least time: open (50.00"), std::string::npos);
 }
 
+TEST(ComparisonWords, LeaveOutPanelsThatNoWayYields) {
+  Job job = default_job();
+  job.rolls = {{"Oak", default_fabric(), Length::mm(9000)}};
+  job.panels = {{"None", Length::mm(450), Length::mm(450), false, true, Worth::whole(1)},
+                {"Some", Length::mm(450), Length::mm(450), false, true, Worth::whole(1)}};
+  Comparison comparison = compared(Aim::most_worth);
+  comparison.ways[0].plan->yield = {0, 7};
+  comparison.ways[1].plan->yield = {0, 0};
+  const QString text = comparison_words(job, comparison);
+  EXPECT_FALSE(text.contains(QStringLiteral(" P1 ")));
+  EXPECT_TRUE(text.contains(QStringLiteral(" P2 ")));
+}
+
 TEST(PanelLegend, SaysWhatTheCodesStandFor) {
   Job job = default_job();
   job.panels = {{"Square", Length::mm(450), Length::mm(455), false, true, Worth::parts(75'000)}};
