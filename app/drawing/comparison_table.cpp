@@ -135,6 +135,12 @@ std::vector<TableRow> comparison_rows(const Comparison& comparison, int chosen, 
   return rows;
 }
 
+double table_height(const std::vector<TableRow>& rows) {
+  double height = kHead + 0.1;
+  for (const TableRow& row : rows) height += row.height;
+  return height;
+}
+
 std::size_t fitting_rows(const std::vector<TableRow>& rows, std::size_t first, double height) {
   double y = kHead;
   std::size_t i = first;

@@ -31,7 +31,9 @@ std::vector<TableRow> comparison_rows(const Comparison& comparison, int chosen, 
 // Draws a head and the rows from `first` on that fit; returns the first not drawn.
 std::size_t draw_comparison(QPainter& painter, const QRectF& area,
                             const std::vector<TableRow>& rows, std::size_t first);
-// The same without drawing.
+// The height of the head and all rows.
+double table_height(const std::vector<TableRow>& rows);
+// How many rows, from `first` on, draw_comparison would draw.
 std::size_t fitting_rows(const std::vector<TableRow>& rows, std::size_t first, double height);
 
 }  // namespace foldyard

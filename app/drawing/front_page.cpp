@@ -1,6 +1,7 @@
 #include "drawing/front_page.h"
 
 #include <QPainter>
+#include <algorithm>
 
 #include "drawing/calibration_square.h"
 #include "drawing/comparison_table.h"
@@ -23,42 +24,53 @@ const TextStyle kSoft{7.5, false, false, palette::soft_ink()};
 const TextStyle kFootText{kSmallestPoints, false, false, palette::soft_ink()};
 const TextStyle kHeading{9, true, true, palette::chalk()};
 
+constexpr double kTableHeading = 6;
+constexpr double kLeastRoll = 48;
+
+std::vector<TableRow> rows_of_table(const Sheet& sheet, double width) {
+  return comparison_rows(sheet.comparison(), sheet.chosen(), width);
+}
+
+double answer_height(const Sheet& sheet) {
+  const double width = text_area(sheet).width();
+  return 9 + paragraph_height(roll_words(sheet.job(), sheet.plan()), kSoft, width) + 1.2 + 2.2 +
+         paragraph_height(answer_words(sheet.job(), sheet.plan()), kAnswer, width) + 1 +
+         paragraph_height(proof_words(sheet.plan()), kBody, width) + 2.5;
+}
+
+// Left of the square; higher than it where the rows need it and the roll keeps
+// enough room.
 QRectF table_area(const Sheet& sheet) {
   const QRectF page = text_area(sheet);
-  return {page.left(), page.bottom() - kSquare, page.width() - kSquare - kBesideSquare, kSquare};
+  const double width = page.width() - kSquare - kBesideSquare;
+  const double most = page.height() - answer_height(sheet) - kLeastRoll;
+  const double needed = kTableHeading + table_height(rows_of_table(sheet, width));
+  const double height = std::max(kSquare, std::min(needed, most));
+  return {page.left(), page.bottom() - height, width, height};
 }
 
 QRectF more_table_area(const Sheet& sheet) {
   return text_area(sheet).adjusted(0, 8, 0, 0);
 }
 
-std::vector<TableRow> rows_of_table(const Sheet& sheet, double width) {
-  return comparison_rows(sheet.comparison(), sheet.chosen(), width);
-}
-
 std::size_t rows_beside_square(const Sheet& sheet) {
   const QRectF area = table_area(sheet);
-  return fitting_rows(rows_of_table(sheet, area.width()), 0, area.height() - 6);
+  return fitting_rows(rows_of_table(sheet, area.width()), 0, area.height() - kTableHeading);
 }
 
-// Draws the heading and the answer; returns where they end.
-double draw_answer(QPainter& painter, const Sheet& sheet) {
+void draw_answer(QPainter& painter, const Sheet& sheet) {
   const QRectF page = text_area(sheet);
+  const double left = page.left(), width = page.width();
   double y = page.top();
-  draw_text(painter, QRectF(page.left(), y, page.width(), 8),
-            QString::fromStdString(sheet.job().name), kTitle);
+  draw_text(painter, QRectF(left, y, width, 8), QString::fromStdString(sheet.job().name), kTitle);
   y += 9;
-  y += draw_paragraph(painter, {page.left(), y}, page.width(),
-                      roll_words(sheet.job(), sheet.plan()), kSoft) +
-       1.2;
-  draw_stitches(painter, QLineF(page.left(), y, page.right(), y));
+  y +=
+      draw_paragraph(painter, {left, y}, width, roll_words(sheet.job(), sheet.plan()), kSoft) + 1.2;
+  draw_stitches(painter, QLineF(left, y, page.right(), y));
   y += 2.2;
-  y += draw_paragraph(painter, {page.left(), y}, page.width(),
-                      answer_words(sheet.job(), sheet.plan()), kAnswer) +
+  y += draw_paragraph(painter, {left, y}, width, answer_words(sheet.job(), sheet.plan()), kAnswer) +
        1;
-  y += draw_paragraph(painter, {page.left(), y}, page.width(), proof_words(sheet.plan()), kBody) +
-       2.5;
-  return y;
+  draw_paragraph(painter, {left, y}, width, proof_words(sheet.plan()), kBody);
 }
 
 void draw_roll_with_heading(QPainter& painter, const Sheet& sheet, const QRectF& area) {
@@ -78,14 +90,15 @@ void draw_table_beside_square(QPainter& painter, const Sheet& sheet) {
   draw_text(painter, QRectF(area.left(), area.top() - 1, area.width(), 5),
             QStringLiteral("Fold ways compared, best first"), kHeading);
   const std::vector<TableRow> rows = rows_of_table(sheet, area.width());
-  draw_comparison(painter, area.adjusted(0, 6, 0, 0), rows, 0);
+  draw_comparison(painter, area.adjusted(0, kTableHeading, 0, 0), rows, 0);
 }
 
 void draw_first(QPainter& painter, const Sheet& sheet) {
   const QRectF page = text_area(sheet);
-  const double y = draw_answer(painter, sheet);
+  draw_answer(painter, sheet);
+  const double y = page.top() + answer_height(sheet);
   draw_roll_with_heading(painter, sheet,
-                         QRectF(page.left(), y, page.width(), page.bottom() - kSquare - 4 - y));
+                         QRectF(page.left(), y, page.width(), table_area(sheet).top() - 4 - y));
   draw_table_beside_square(painter, sheet);
   draw_calibration_square(painter, {page.right() - kSquare, page.bottom() - kSquare});
 }

@@ -39,7 +39,8 @@ Block block_of(QStringList name, const QStringList& detail, const Label& label, 
 
 // A name broken inside a word is worse than an elided one.
 bool breaks_words(const QStringList& lines, const QString& name) {
-  return lines.join(QLatin1Char(' ')) != name.simplified();
+  const QLatin1Char space(' ');
+  return lines.join(space) != name.split(space, Qt::SkipEmptyParts).join(space);
 }
 
 bool fits(const Block& block, const QSizeF& room) {
@@ -57,7 +58,8 @@ bool find_whole(const Label& label, const QSizeF& room, Block& found) {
     const TextStyle style{points, label.bold, false, {}};
     const QStringList name = wrapped(label.name, style, room.width() - 2 * kPad);
     found = block_of(name, detail, label, points);
-    if (!breaks_words(name, label.name) && fits(found, room)) return true;
+    if (!breaks_words(name, label.name) && !breaks_words(detail, label.detail) && fits(found, room))
+      return true;
   }
   return false;
 }
@@ -67,6 +69,7 @@ bool find_short(const Label& label, const QSizeF& room, Block& found) {
   const QString name = elided(label.name, style, room.width() - 2 * kPad);
   if (name.size() < std::min<qsizetype>(6, label.name.size())) return false;
   for (const QStringList& detail : {lines_of(label.detail, room.width()), QStringList()}) {
+    if (!detail.isEmpty() && breaks_words(detail, label.detail)) continue;
     found = block_of({name}, detail, label, kSmallestPoints);
     if (fits(found, room)) return true;
   }

@@ -11,7 +11,7 @@ namespace foldyard {
 
 namespace {
 
-constexpr std::array kSteps = {1.0, 1.5, 2.0, 2.5, 3.0, 4.0, 5.0, 6.0, 7.5, 8.0};
+constexpr std::array kSteps = {1.0, 1.2, 1.5, 2.0, 2.5, 3.0, 3.5, 4.0, 5.0, 6.0, 7.5, 8.0};
 
 // Bars in centimetres, or in inches, from small to large.
 constexpr std::array<std::int64_t, 12> kMetricBars = {10,   20,   50,   100,   200,   500,
