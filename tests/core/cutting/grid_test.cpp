@@ -1,0 +1,101 @@
+#include "cutting/grid.h"
+
+#include <gtest/gtest.h>
+
+#include "core/support/dice.h"
+
+namespace foldyard {
+namespace {
+
+std::vector<Length> lengths(const std::vector<int>& units) {
+  std::vector<Length> list;
+  for (const int n : units) list.push_back(Length::units(n));
+  return list;
+}
+
+std::vector<int> places(const Grid& grid) {
+  std::vector<int> list;
+  for (const Length place : grid.places()) list.push_back(static_cast<int>(place.units()));
+  return list;
+}
+
+Grid normal(const std::vector<int>& sizes, int limit) {
+  return normal_places(lengths(sizes), Length::units(limit));
+}
+
+using Places = std::vector<int>;
+
+TEST(NormalPlaces, AreTheHeadersExample) {
+  // 300, 450, 2 × 300, 300 + 450, 2 × 450 and 3 × 300; 1050 is beyond.
+  EXPECT_EQ(places(normal({450, 300}, 1000)), (Places{300, 450, 600, 750, 900}));
+}
+
+TEST(NormalPlaces, TakeInTheLimitAndNothingBeyond) {
+  EXPECT_EQ(places(normal({5}, 10)), (Places{5, 10}));
+  EXPECT_EQ(places(normal({5}, 9)), (Places{5}));
+  EXPECT_EQ(places(normal({5}, 4)), Places());
+  EXPECT_EQ(places(normal({}, 10)), Places());
+}
+
+// Every number from 1 on is marked if one of the sizes leads back to a marked
+// one.
+TEST(NormalPlaces, AreAllSumsOfSizes) {
+  const unsigned seed = test::first_seed();
+  test::Dice dice(seed);
+  for (int round = 0; round < 100; ++round) {
+    std::vector<int> sizes;
+    for (int n = dice.from_to(1, 4); n > 0; --n) sizes.push_back(dice.from_to(2, 30));
+    const int limit = dice.from_to(10, 100);
+    std::vector<bool> reached(static_cast<std::size_t>(limit) + 1);
+    reached[0] = true;
+    Places expected;
+    for (int place = 1; place <= limit; ++place)
+      for (const int size : sizes)
+        if (place >= size && reached[static_cast<std::size_t>(place - size)] &&
+            !reached[static_cast<std::size_t>(place)]) {
+          reached[static_cast<std::size_t>(place)] = true;
+          expected.push_back(place);
+        }
+    EXPECT_EQ(places(normal(sizes, limit)), expected) << "seed " << seed << " round " << round;
+  }
+}
+
+TEST(PlacesAfter, BeginWithAFirstSize) {
+  // Firsts 5 and 9, then sums of 4: 5 9 13 17 and 9 13 17, up to 17.
+  const Grid grid = places_after(lengths({9, 5, 30}), normal({4}, 20), Length::units(17));
+  EXPECT_EQ(places(grid), (Places{5, 9, 13, 17}));
+}
+
+TEST(Grid, FindsTheFloorOfAnyLength) {
+  const Grid grid(lengths({3, 5, 9}));
+  const int expected[] = {-1, -1, -1, 0, 0, 1, 1, 1, 1, 2, 2, 2};
+  for (int u = 0; u < 12; ++u) EXPECT_EQ(grid.floor_index(Length::units(u)), expected[u]) << u;
+  EXPECT_EQ(grid.floor_index(Length::units(-1)), -1);
+  EXPECT_EQ(grid.index_of(Length::units(5)), 1);
+  EXPECT_EQ(grid.index_of(Length::units(6)), -1);
+  EXPECT_EQ(Grid().floor_index(Length::units(6)), -1);
+}
+
+TEST(Grid, FindsTheFloorWhereAllPlacesShareAUnit) {
+  const Grid grid(lengths({300, 450, 600}));
+  EXPECT_EQ(grid.floor_index(Length::units(299)), -1);
+  EXPECT_EQ(grid.floor_index(Length::units(449)), 0);
+  EXPECT_EQ(grid.floor_index(Length::units(450)), 1);
+  EXPECT_EQ(grid.floor_index(Length::units(599)), 1);
+  EXPECT_EQ(grid.floor_index(Length::units(100'000)), 2);
+}
+
+TEST(Thinned, KeepsAGridThatIsSmallEnough) {
+  const Grid grid(lengths({3, 5, 9}));
+  EXPECT_EQ(places(thinned(grid, 3, {})), (Places{3, 5, 9}));
+}
+
+TEST(Thinned, ChoosesEvenlyAndKeepsWhatIsAsked) {
+  // Three of six: the 2nd, 4th and 6th; 1 is asked for besides, 8 is no place.
+  const Grid grid(lengths({1, 2, 3, 4, 5, 6}));
+  EXPECT_EQ(places(thinned(grid, 3, {})), (Places{2, 4, 6}));
+  EXPECT_EQ(places(thinned(grid, 3, lengths({1, 8}))), (Places{1, 2, 4, 6}));
+}
+
+}  // namespace
+}  // namespace foldyard

@@ -1,0 +1,70 @@
+#include "cutting/table_set.h"
+
+#include <gtest/gtest.h>
+
+namespace foldyard {
+namespace {
+
+Shape shape(int across, int along, bool on_fold) {
+  return {Length::units(across), Length::units(along), 0, false, on_fold, 1};
+}
+
+std::vector<int> places(const Grid& grid) {
+  std::vector<int> list;
+  for (const Length place : grid.places()) list.push_back(static_cast<int>(place.units()));
+  return list;
+}
+
+TableLimits limits(int widest, int tallest, int trim, int most_places = 1 << 20) {
+  return {Length::units(widest), Length::units(tallest), Length::units(trim), most_places};
+}
+
+using Places = std::vector<int>;
+
+TEST(TableSet, BeginsBesideAJointWithHalvesAndTheTrim) {
+  TableSet tables({shape(10, 6, true)}, {}, limits(40, 13, 2));
+  EXPECT_EQ(places(tables.across(false)), (Places{10, 20, 30, 40}));
+  // Half the cloth: 20. Trim 2, half 5, each alone or with tens.
+  EXPECT_EQ(places(tables.across(true)), (Places{2, 5, 12, 15}));
+  // Along, a joint does not halve: 2 and 3, each alone or with 6 and 12, to 13.
+  EXPECT_EQ(places(tables.along(true)), (Places{2, 3, 8, 9}));
+}
+
+TEST(TableSet, HalvesNoPanelThatMayNotBeCutOnTheFold) {
+  TableSet tables({shape(10, 6, false), shape(7, 6, true)}, {}, limits(14, 6, 2));
+  // 10 may not, and 7 has no half; the trim alone begins.
+  EXPECT_EQ(places(tables.across(true)), (Places{2}));
+}
+
+TEST(TableSet, HalvesNoPanelThatTheTrimWouldSpoil) {
+  TableSet tables({shape(10, 6, true)}, {}, limits(20, 6, 6));
+  EXPECT_EQ(places(tables.across(true)), (Places{6}));
+}
+
+TEST(TableSet, MakesEachTableOnce) {
+  TableSet tables({shape(10, 6, true)}, {}, limits(40, 12, 2));
+  const CutTable& first = tables.table({true, false, 1});
+  EXPECT_EQ(&tables.table({true, false, 1}), &first);
+  // Where worth comes first, copies do not matter.
+  EXPECT_EQ(&tables.table({true, false, 3}), &first);
+  EXPECT_EQ(&first.beyond(), &tables.table({}));
+}
+
+TEST(TableSet, TellsCopiesApartWhereTimeIsWeighed) {
+  TableSet tables({shape(10, 6, true)}, {false, 1, 0}, limits(40, 12, 2));
+  const CutTable& three = tables.table({true, true, 3});
+  EXPECT_EQ(three.kind().copies, 3);
+  EXPECT_EQ(three.beyond().kind(), (TableKind{false, true, 6}));
+  EXPECT_EQ(three.above().kind(), (TableKind{true, false, 6}));
+}
+
+TEST(TableSet, SaysWhenItIsThinned) {
+  TableSet whole({shape(10, 6, true)}, {}, limits(40, 12, 2));
+  EXPECT_FALSE(whole.is_thinned());
+  TableSet thin({shape(10, 6, true)}, {}, limits(40, 12, 2, 2));
+  EXPECT_TRUE(thin.is_thinned());
+  EXPECT_EQ(places(thin.across(false)), (Places{10, 20, 40}));  // two, and the panel's own
+}
+
+}  // namespace
+}  // namespace foldyard

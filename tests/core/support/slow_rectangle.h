@@ -1,0 +1,92 @@
+#pragma once
+
+// The best way of cutting one rectangle, by trying every cut at every whole
+// unit: the slow and obvious check of the cut tables. It knows no grids, and
+// nothing of theirs is used here. Sizes are units.
+
+#include <array>
+#include <cstdint>
+#include <map>
+#include <vector>
+
+namespace foldyard::test {
+
+struct SlowShape {
+  int across = 0;
+  int along = 0;
+  bool on_fold = false;
+  std::int64_t gain = 0;
+};
+
+// worth_first: more gain, then less cost. Else the most of copies × gain − cost.
+struct SlowAim {
+  bool worth_first = true;
+  std::int64_t per_cut = 1000;
+  std::int64_t per_unit = 1;
+
+  std::int64_t cut(int travel) const { return per_cut + per_unit * travel; }
+};
+
+// gain of one copy, cost for all copies together.
+struct SlowCell {
+  std::int64_t gain = 0;
+  std::int64_t cost = 0;
+  bool operator==(const SlowCell&) const = default;
+};
+
+inline bool beats(const SlowAim& aim, SlowCell a, SlowCell b, std::int64_t copies) {
+  if (!aim.worth_first) return copies * a.gain - a.cost > copies * b.gain - b.cost;
+  return a.gain != b.gain ? a.gain > b.gain : a.cost < b.cost;
+}
+
+class SlowRectangle {
+ public:
+  SlowRectangle(std::vector<SlowShape> shapes, SlowAim aim, int fold_trim)
+      : shapes_(std::move(shapes)), aim_(aim), trim_(fold_trim) {}
+
+  // joint_across: the left rim is a fold edge; joint_along: the lower one.
+  SlowCell best(int across, int along, bool joint_across, bool joint_along, int copies) {
+    const std::array<int, 5> key{across, along, joint_across, joint_along, copies};
+    const auto known = known_.find(key);
+    if (known != known_.end()) return known->second;
+    SlowCell best = taken(across, along, joint_across, joint_along, copies);
+    for (int c = joint_across ? trim_ : 1; c < across; ++c) {
+      const int n = joint_across ? 2 : 1;
+      keep(best, copies, n, this->best(c, along, joint_across, joint_along, copies),
+           this->best(across - c, along, false, joint_along, copies * n), along);
+    }
+    for (int d = joint_along ? trim_ : 1; d < along; ++d) {
+      const int n = joint_along ? 2 : 1;
+      keep(best, copies, n, this->best(across, d, joint_across, joint_along, copies),
+           this->best(across, along - d, joint_across, false, copies * n), across);
+    }
+    return known_[key] = best;
+  }
+
+  const SlowAim& aim() const { return aim_; }
+  int fold_trim() const { return trim_; }
+
+ private:
+  SlowCell taken(int across, int along, bool joint_across, bool joint_along, int copies) const {
+    SlowCell best;
+    for (const SlowShape& s : shapes_) {
+      const bool fits = s.across == (joint_across ? 2 * across : across) &&
+                        s.along == (joint_along ? 2 * along : along);
+      const bool may = s.on_fold || (!joint_across && !joint_along);
+      if (fits && may && beats(aim_, {s.gain, 0}, best, copies)) best = {s.gain, 0};
+    }
+    return best;
+  }
+
+  void keep(SlowCell& best, int copies, int n, SlowCell low, SlowCell high, int travel) const {
+    const SlowCell cell{low.gain + n * high.gain, low.cost + high.cost + aim_.cut(travel)};
+    if (beats(aim_, cell, best, copies)) best = cell;
+  }
+
+  std::vector<SlowShape> shapes_;
+  SlowAim aim_;
+  int trim_;
+  std::map<std::array<int, 5>, SlowCell> known_;
+};
+
+}  // namespace foldyard::test
