@@ -3,6 +3,7 @@
 #include <QPainter>
 #include <algorithm>
 #include <functional>
+#include <numeric>
 
 #include "drawing/flat_picture.h"
 #include "drawing/strokes.h"
@@ -43,6 +44,19 @@ std::vector<double> heights_of(const std::vector<ListLine>& lines, double width)
 
 void draw_nothing(const ListLine&, int, double) {}
 
+// A heading keeps its list with it if that is short, else its first two lines.
+double height_kept_together(const std::vector<ListLine>& lines, const std::vector<double>& heights,
+                            std::size_t first) {
+  constexpr std::size_t kShort = 9;
+  const LineKind kind = lines[first].kind;
+  if (kind != LineKind::heading && kind != LineKind::head_row) return heights[first];
+  std::size_t end = first + 1;
+  while (end < lines.size() && lines[end].kind != LineKind::gap) ++end;
+  if (end - first > kShort) end = first + 3;
+  return std::accumulate(heights.begin() + static_cast<std::ptrdiff_t>(first),
+                         heights.begin() + static_cast<std::ptrdiff_t>(end), 0.0);
+}
+
 // Calls visit(line, column, y) for each line that fits; returns the first not.
 using Visit = std::function<void(const ListLine&, int, double)>;
 std::size_t walk(const std::vector<ListLine>& lines, const std::vector<double>& heights,
@@ -50,10 +64,7 @@ std::size_t walk(const std::vector<ListLine>& lines, const std::vector<double>& 
   int at = 0;
   double y = 0;
   for (std::size_t i = first; i < lines.size(); ++i) {
-    double needed = heights[i];
-    const bool leads = lines[i].kind == LineKind::heading || lines[i].kind == LineKind::head_row;
-    for (std::size_t next = i + 1; leads && next < lines.size() && next <= i + 2; ++next)
-      needed += heights[next];
+    const double needed = height_kept_together(lines, heights, i);
     if (y > 0 && y + needed > column_height + 1e-6) {
       if (++at >= columns) return i;
       y = 0;

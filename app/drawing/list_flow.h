@@ -3,7 +3,7 @@
 // Lists set in columns: headings, rows of cells and paragraphs, one after
 // another, filling columns from left to right and going on over pages.
 //
-// A heading never ends a column. Cells take fixed shares of the column's
+// A heading never ends a column, and keeps a short list together with it. Cells take fixed shares of the column's
 // width; the last cell of a row wraps, the others are elided.
 // place_lines draws nothing: it says how many lines fit, so that pages can be
 // counted before any is painted.

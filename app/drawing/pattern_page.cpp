@@ -79,7 +79,7 @@ double column_width(const QRectF& page) {
   return (page.width() - kBetween * (kColumns - 1)) / kColumns;
 }
 
-// All on one page if the pictures need not shrink below 1.7 times their finest
+// All on one page if the pictures need not shrink below 1.5 times their finest
 // scale for it; else the pictures take the page, and lists what is left.
 PageLayout lay_out_page(const Sheet& sheet, const PatternData& data,
                         const std::vector<ListLine>& lines) {
@@ -89,7 +89,7 @@ PageLayout lay_out_page(const Sheet& sheet, const PatternData& data,
   const PatternLayout large = lay_out_pattern(data, {page.width(), room}, true);
   if (lists < room) {
     const PatternLayout small = lay_out_pattern(data, {page.width(), room - lists}, true);
-    if (small.height <= room - lists && small.scale.denominator <= 1.7 * large.scale.denominator)
+    if (small.height <= room - lists && small.scale.denominator <= 1.5 * large.scale.denominator)
       return {small, room - small.height};
   }
   const double left = room - large.height;

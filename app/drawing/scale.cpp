@@ -3,6 +3,7 @@
 #include <QPainter>
 #include <algorithm>
 #include <array>
+#include <cmath>
 
 #include "drawing/palette.h"
 #include "drawing/text.h"
@@ -11,7 +12,7 @@ namespace foldyard {
 
 namespace {
 
-constexpr std::array kSteps = {1.0, 1.2, 1.5, 2.0, 2.5, 3.0, 3.5, 4.0, 5.0, 6.0, 7.5, 8.0};
+constexpr std::array kSteps = {1.0, 1.2, 1.5, 2.0, 2.5, 3.0, 3.5, 4.0, 4.5, 5.0, 6.0, 7.5, 8.0};
 
 // Bars in centimetres, or in inches, from small to large.
 constexpr std::array<std::int64_t, 12> kMetricBars = {10,   20,   50,   100,   200,   500,
@@ -25,7 +26,8 @@ bool is_imperial(Unit unit) {
 }  // namespace
 
 QString Scale::words() const {
-  return QStringLiteral("1 : ") + QString::number(denominator, 'g', 4);
+  return QStringLiteral("1 : ") +
+         QString::number(denominator, 'f', denominator == std::floor(denominator) ? 0 : 1);
 }
 
 Scale round_scale(double needed) {

@@ -1,5 +1,4 @@
 #include <QBuffer>
-#include <QPageLayout>
 #include <QPageSize>
 #include <QPainter>
 #include <QPdfWriter>

@@ -11,7 +11,7 @@ TEST(Scale, RoundsUpToOneToReadOffARuler) {
   EXPECT_EQ(round_scale(20.1).words(), "1 : 25");
   EXPECT_EQ(round_scale(7.2).words(), "1 : 7.5");
   EXPECT_EQ(round_scale(1).words(), "1 : 1");
-  EXPECT_EQ(round_scale(8123).words(), "1 : 1e+04");
+  EXPECT_EQ(round_scale(8123).words(), "1 : 10000");
 }
 
 TEST(Scale, TellsWhatALengthTakesOnPaper) {
