@@ -4,6 +4,7 @@
 
 #include "job/sum_up.h"
 #include "job/write_pattern.h"
+#include "measure/wide.h"
 #include "measure/write_length.h"
 
 namespace foldyard {
@@ -132,14 +133,25 @@ Plan RollPlanner::write_plan(TableSet& tables, const FoldWay& way, std::vector<L
   return plan;
 }
 
+// No plan has more worth than all usable cloth at the best worth for its area.
+Worth RollPlanner::area_bound() const {
+  Wide best_worth = 0, best_area = 1;
+  for (const Panel& p : job_.panels)
+    if (p.worth.parts() * best_area > best_worth * p.area().square_units()) {
+      best_worth = p.worth.parts();
+      best_area = p.area().square_units();
+    }
+  const Area cloth = roll_.fabric.usable_width() * capacity_;
+  return Worth::parts(static_cast<std::int64_t>(cloth.square_units() * best_worth / best_area));
+}
+
 Proof RollPlanner::prove(const Plan& plan, const Series& series, bool thinned) const {
-  Proof proof;
-  proof.bound = aim_ == Aim::most_worth ? plan.worth : plan.net;
-  proof.proved = series.proved && !thinned;
-  proof.note = proof.proved
-                   ? "every place where a fold or a cut can matter was searched; none gives more"
-                   : "the job is too large to search whole; this is the best found";
-  return proof;
+  if (series.proved && !thinned)
+    return {aim_ == Aim::most_worth ? plan.worth : plan.net, true,
+            "every place where a fold or a cut can matter was searched; none gives more"};
+  return {area_bound(), false,
+          "the job is too large to search whole; this is the best found, and the bound counts "
+          "every bit of usable cloth"};
 }
 
 Result<Plan> RollPlanner::plan(const FoldWay& way) {

@@ -33,6 +33,7 @@ class RollPlanner {
   std::vector<SeriesEntry> entries_of(const std::vector<LayOption>& options, const TableSet& tables,
                                       const FoldWay& way, const AimScale& scale) const;
   Plan write_plan(TableSet& tables, const FoldWay& way, std::vector<LayOption> chosen) const;
+  Worth area_bound() const;
   Proof prove(const Plan& plan, const Series& series, bool thinned) const;
   Length size_of(const TableSet& tables, const FoldWay& way, const LayOption& option) const;
   std::int64_t most_lengths(const FoldWay& way) const;
