@@ -26,7 +26,6 @@ LengthField::LengthField(const QString& name, QWidget* parent)
   reason_->setWordWrap(true);
   reason_->setProperty("fault", true);
   reason_->hide();
-  setFocusProxy(line_);
   calm_.setSingleShot(true);
   calm_.setInterval(kCalmMs);
   connect(&calm_, &QTimer::timeout, this, &LengthField::show_reason);

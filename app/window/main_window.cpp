@@ -5,18 +5,22 @@
 #include <QFile>
 #include <QFileInfo>
 #include <QScrollArea>
-#include <QSplitter>
+#include <QScreen>
 #include <QStatusBar>
 #include <QVBoxLayout>
 
 #include "file/read_job.h"
 #include "window/linen.h"
-#include "window/tape_heading.h"
 
 namespace foldyard {
 namespace {
 
-constexpr int kLeftWidth = 340;
+constexpr int kLeftWidth = 350;
+// From this width on the picture stands beside the comparison, else below it.
+constexpr int kWide = 1400;
+// A plan that is there sooner is not announced.
+constexpr int kBusyMs = 250;
+const QSize kUsualSize(1500, 920);
 
 QPushButton* aim_button_of(const QString& text, const QString& help) {
   auto* button = new QPushButton(text);
@@ -29,9 +33,10 @@ QPushButton* aim_button_of(const QString& text, const QString& help) {
 
 MainWindow::MainWindow(Compare compare)
     : planner_(std::move(compare)), roll_form_(new RollForm(document_)), panel_table_(new PanelTable(document_)),
-      way_table_(new WayTable), plan_view_(new PlanView),
+      way_table_(new WayTable), plan_view_(new PlanView), plan_heading_(new TapeHeading(tr("The chosen way"))),
+      right_(new QSplitter(Qt::Vertical)),
       most_worth_(aim_button_of(tr("&Most worth"), tr("The most worth out of the roll; among equals the fewest cuts"))),
-      less_time_(aim_button_of(tr("Worth &less time"), tr("The most of worth less the maker's time at their rate"))),
+      less_time_(aim_button_of(tr("Worth less t&ime"), tr("The most of worth less the maker's time at their rate"))),
       notice_(new QLabel) {
   arrange();
   make_menus();
@@ -39,8 +44,11 @@ MainWindow::MainWindow(Compare compare)
   set_tab_order();
   set_shade(shade_of(QApplication::palette()));
   show_title();
-  resize(1180, 800);
+  resize(kUsualSize.boundedTo(screen()->availableSize() - QSize(20, 60)));
 }
+
+// The views go before the document they look at.
+MainWindow::~MainWindow() { delete takeCentralWidget(); }
 
 void MainWindow::arrange() {
   auto* ground = new Linen;
@@ -91,16 +99,14 @@ QWidget* MainWindow::right_side() {
   auto* plan = new QWidget;
   auto* lower = new QVBoxLayout(plan);
   lower->setContentsMargins(0, 0, 0, 0);
-  lower->addWidget(new TapeHeading(tr("The chosen way")));
+  lower->addWidget(plan_heading_);
   lower->addWidget(plan_view_, 1);
-  auto* split = new QSplitter(Qt::Vertical);
-  split->setChildrenCollapsible(false);
-  split->addWidget(ways);
-  split->addWidget(plan);
-  split->setStretchFactor(0, 2);
-  split->setStretchFactor(1, 3);
+  right_->setChildrenCollapsible(false);
+  right_->setHandleWidth(10);
+  right_->addWidget(ways);
+  right_->addWidget(plan);
   way_table_->setMinimumHeight(5 * (fontMetrics().height() + 8));
-  return split;
+  return right_;
 }
 
 QWidget* MainWindow::aim_row() {
@@ -137,8 +143,10 @@ void MainWindow::connect_all() {
   });
   connect(&planner_, &Planner::answered, this, &MainWindow::show_answer);
   connect(&planner_, &Planner::failed, this, qOverload<const QString&>(&MainWindow::tell));
-  connect(&planner_, &Planner::busy_changed, this,
-          [this](bool busy) { plan_view_->show_state(busy ? tr("planning…") : QString()); });
+  connect(&planner_, &Planner::busy_changed, this, &MainWindow::show_busy);
+  busy_.setSingleShot(true);
+  busy_.setInterval(kBusyMs);
+  connect(&busy_, &QTimer::timeout, this, [this] { plan_view_->show_state(tr("planning…")); });
   connect(way_table_, &WayTable::chosen, this, &MainWindow::show_way);
   connect(most_worth_, &QPushButton::clicked, this, [this] { set_aim(Aim::most_worth); });
   connect(less_time_, &QPushButton::clicked, this, [this] { set_aim(Aim::worth_less_time); });
@@ -180,7 +188,23 @@ void MainWindow::show_answer(const AnswerPtr& answer) {
 }
 
 void MainWindow::show_way(int row) {
-  if (answer_ && row >= 0) plan_view_->show_plan(answer_, way_table_->ways()->way_index(row));
+  if (!answer_ || row < 0) return;
+  plan_view_->show_plan(answer_, way_table_->ways()->way_index(row));
+  plan_heading_->setText(way_table_->ways()->index(row, WayModel::way).data().toString());
+}
+
+void MainWindow::show_busy(bool busy) {
+  if (busy) return busy_.start();
+  busy_.stop();
+  plan_view_->show_state({});
+}
+
+void MainWindow::resizeEvent(QResizeEvent* event) {
+  QMainWindow::resizeEvent(event);
+  const auto wanted = width() >= kWide ? Qt::Horizontal : Qt::Vertical;
+  if (right_->orientation() == wanted) return;
+  right_->setOrientation(wanted);
+  right_->setSizes(wanted == Qt::Horizontal ? QList<int>{11, 10} : QList<int>{4, 6});
 }
 
 void MainWindow::show_title() {

@@ -7,12 +7,15 @@
 #include <QLabel>
 #include <QMainWindow>
 #include <QPushButton>
+#include <QSplitter>
+#include <QTimer>
 
 #include "window/document.h"
 #include "window/panel_table.h"
 #include "window/plan_view.h"
 #include "window/planner.h"
 #include "window/roll_form.h"
+#include "window/tape_heading.h"
 #include "window/way_table.h"
 #include "window/window_colours.h"
 
@@ -23,6 +26,7 @@ class MainWindow : public QMainWindow {
 
  public:
   explicit MainWindow(Compare compare = foldyard::compare);
+  ~MainWindow() override;
 
   // Opens a job file; false, with the reason told, where it cannot be read.
   bool open_file(const QString& path);
@@ -48,6 +52,7 @@ class MainWindow : public QMainWindow {
 
  protected:
   void closeEvent(QCloseEvent* event) override;
+  void resizeEvent(QResizeEvent* event) override;
 
  private:
   void arrange();
@@ -64,6 +69,7 @@ class MainWindow : public QMainWindow {
   void ask();
   void show_answer(const AnswerPtr& answer);
   void show_way(int row);
+  void show_busy(bool busy);
   void show_title();
   void tell(const QString& words);
   void tell(const Problem& problem);
@@ -83,6 +89,9 @@ class MainWindow : public QMainWindow {
   PanelTable* panel_table_;
   WayTable* way_table_;
   PlanView* plan_view_;
+  TapeHeading* plan_heading_;
+  QSplitter* right_;
+  QTimer busy_;
   QPushButton* most_worth_;
   QPushButton* less_time_;
   QLabel* notice_;

@@ -61,6 +61,7 @@ QVariant PanelModel::data(const QModelIndex& index, int role) const {
   switch (role) {
     case Qt::DisplayRole:
     case Qt::EditRole:
+      if (is_flag(index.column())) return {};
       return refused ? refused->text : cell_text(panel, index.column());
     case Qt::CheckStateRole:
       if (!is_flag(index.column())) return {};
@@ -68,7 +69,8 @@ QVariant PanelModel::data(const QModelIndex& index, int role) const {
     case Qt::ToolTipRole:
       return refused ? refused->reason : tr(kHelp[index.column()]);
     case Qt::AccessibleTextRole:
-      return tr(kHeads[index.column()]) + QLatin1Char(' ') + data(index, Qt::DisplayRole).toString();
+      return tr(kHeads[index.column()]) + QLatin1Char(' ') +
+             (refused ? refused->text : cell_text(panel, index.column()));
     case Qt::AccessibleDescriptionRole:
     case ReasonRole:
       return refused ? refused->reason : QString();
@@ -85,6 +87,8 @@ QVariant PanelModel::headerData(int section, Qt::Orientation orientation, int ro
   if (orientation != Qt::Horizontal || section < 0 || section >= columns) return {};
   if (role == Qt::DisplayRole) return tr(kHeads[section]);
   if (role == Qt::ToolTipRole) return tr(kHelp[section]);
+  if (role == Qt::TextAlignmentRole)
+    return QVariant(Qt::AlignVCenter | (section == name || is_flag(section) ? Qt::AlignLeft : Qt::AlignRight));
   return {};
 }
 

@@ -11,7 +11,7 @@ namespace foldyard {
 
 PanelTable::PanelTable(Document& document, QWidget* parent)
     : QWidget(parent), document_(document), model_(new PanelModel(document, this)), view_(new QTableView(this)),
-      add_(new QPushButton(tr("&Add a panel"), this)), take_(new QPushButton(tr("Take a&way"), this)),
+      add_(new QPushButton(tr("&Add a panel"), this)), take_(new QPushButton(tr("Ta&ke away"), this)),
       reason_(new QLabel(this)) {
   auto* editor = new CellEditor(this);
   view_->setModel(model_);
@@ -29,10 +29,13 @@ PanelTable::PanelTable(Document& document, QWidget* parent)
 void PanelTable::arrange() {
   view_->setAccessibleName(tr("Panels"));
   view_->verticalHeader()->hide();
-  view_->verticalHeader()->setDefaultSectionSize(fontMetrics().height() + 12);
+  view_->verticalHeader()->setMinimumSectionSize(fontMetrics().height() + 12);
+  view_->verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+  view_->setShowGrid(false);
   view_->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
   view_->horizontalHeader()->setSectionResizeMode(PanelModel::name, QHeaderView::Stretch);
-  view_->horizontalHeader()->setMinimumSectionSize(44);
+  view_->horizontalHeader()->setMinimumSectionSize(40);
+  view_->horizontalHeader()->setHighlightSections(false);
   view_->setTabKeyNavigation(false);
   view_->setEditTriggers(QAbstractItemView::DoubleClicked | QAbstractItemView::EditKeyPressed |
                          QAbstractItemView::AnyKeyPressed | QAbstractItemView::SelectedClicked);

@@ -3,6 +3,7 @@
 #include <QAccessible>
 #include <QPaintEvent>
 #include <QPainter>
+#include <QScrollBar>
 #include <QWheelEvent>
 
 #include <algorithm>
@@ -67,7 +68,10 @@ void PictureView::set_zoom(double zoom) {
 }
 
 void PictureView::size_paper() {
-  const QSize fitting = maximumViewportSize();
+  const QSize room = maximumViewportSize();
+  QSize fitting = room.expandedTo(kLeast);
+  if (fitting.height() > room.height() && fitting.width() == room.width())
+    fitting.rwidth() -= verticalScrollBar()->sizeHint().width();
   paper_->resize(zoom_ > 1 ? (QSizeF(fitting) * zoom_).toSize() : fitting);
 }
 

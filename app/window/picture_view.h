@@ -2,7 +2,8 @@
 
 // A picture on paper that fits the window, or is looked at from near by.
 //
-// At zoom 1 the picture fits the view; nearer, its paper is larger than the
+// At zoom 1 the picture fits the view, or the least size at which it can be
+// read; nearer, its paper is larger than the
 // view and scrolls (arrow keys too) while words keep their size. Paper stays
 // light in the dark window.
 
@@ -22,6 +23,8 @@ class PictureView : public QScrollArea {
   using Paint = std::function<void(QPainter&, const QRectF& area)>;
 
   explicit PictureView(const QString& name, QWidget* parent = nullptr);
+  // No picture is made smaller than this; the view scrolls instead.
+  static constexpr QSize kLeast{480, 440};
 
   // words: the picture told for those who do not see it.
   void show(Paint paint, const QString& words);

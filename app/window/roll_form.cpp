@@ -4,6 +4,7 @@
 #include <QSignalBlocker>
 
 #include "drawing/words.h"
+#include "window/cloth_combo.h"
 #include "window/field_text.h"
 
 namespace foldyard {
@@ -30,7 +31,7 @@ const std::array<RollField, RollForm::kFields> kRollFields = {{
     {QT_TRANSLATE_NOOP("foldyard::RollForm", "&Length"), "length",
      QT_TRANSLATE_NOOP("foldyard::RollForm", "change the length of “%1”"),
      [](const Roll& r) { return r.length; }, [](Roll& r, Length l) { r.length = l; }, for_rolls},
-    {QT_TRANSLATE_NOOP("foldyard::RollForm", "Sel&vedge"), "selvedge",
+    {QT_TRANSLATE_NOOP("foldyard::RollForm", "&Selvedge"), "selvedge",
      QT_TRANSLATE_NOOP("foldyard::RollForm", "change the selvedge of “%1”"),
      [](const Roll& r) { return r.fabric.selvedge; }, [](Roll& r, Length l) { r.fabric.selvedge = l; }, as_job},
     {QT_TRANSLATE_NOOP("foldyard::RollForm", "&Thickness"), "thickness",
@@ -47,7 +48,7 @@ QString roll_title(const Roll& roll, Unit unit) {
 }  // namespace
 
 RollForm::RollForm(Document& document, QWidget* parent)
-    : QWidget(parent), document_(document), chooser_(new QComboBox(this)),
+    : QWidget(parent), document_(document), chooser_(new ClothCombo(this)),
       one_way_(new QCheckBox(tr("&One-way nap or print"), this)) {
   auto* layout = new QFormLayout(this);
   layout->setContentsMargins(0, 0, 0, 0);
@@ -61,7 +62,9 @@ RollForm::RollForm(Document& document, QWidget* parent)
     const auto label = tr(kRollFields[static_cast<std::size_t>(i)].label);
     auto* field = new LengthField(QString(label).remove(QLatin1Char('&')), this);
     fields_[static_cast<std::size_t>(i)] = field;
-    layout->addRow(label, field);
+    auto* title = new QLabel(label, this);
+    title->setBuddy(field->line());
+    layout->addRow(title, field);
     connect(field, &LengthField::typed, this, [this, i](Length length) { take_length(i, length); });
     connect(field, &LengthField::left, &document_, &Document::end_field);
   }

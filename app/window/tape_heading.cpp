@@ -11,6 +11,17 @@ constexpr int kTick = 8;  // pixels from one to the next
 constexpr int kInset = 10;
 constexpr int kTicks = 9;  // height that the ticks need
 
+// Beside the tenth ticks, behind the heading.
+void draw_numbers(QPainter& painter, int from, const QSize& size) {
+  auto small = painter.font();
+  small.setBold(false);
+  small.setPointSizeF(small.pointSizeF() * 0.75);
+  painter.setFont(small);
+  const int high = painter.fontMetrics().ascent();
+  for (int i = 10; i * kTick + 24 < size.width(); i += 10)
+    if (i * kTick > from) painter.drawText(i * kTick + 3, size.height() - kTicks + high / 2 + 1, QString::number(i));
+}
+
 }  // namespace
 
 TapeHeading::TapeHeading(const QString& text, QWidget* parent) : QLabel(text, parent) {
@@ -32,9 +43,11 @@ void TapeHeading::paintEvent(QPaintEvent*) {
   painter.fillRect(rect(), colours.tape);
   painter.setPen(QPen(colours.on_tape, 1));
   for (int i = 1; i * kTick < width(); ++i) {
-    const int tall = i % 10 == 0 ? 8 : i % 5 == 0 ? 6 : 3;
+    const int tall = i % 10 == 0 ? 9 : i % 5 == 0 ? 6 : 3;
     painter.drawLine(i * kTick, height() - tall, i * kTick, height());
   }
+  draw_numbers(painter, 2 * kInset + fontMetrics().horizontalAdvance(text()), size());
+  painter.setFont(font());
   painter.drawText(rect().adjusted(kInset, 2, -kInset, -kTicks), Qt::AlignLeft | Qt::AlignVCenter, text());
 }
 

@@ -1,7 +1,7 @@
 #pragma once
 
 // A heading on a piece of measuring tape: ticks along its lower edge, every
-// fifth longer, as a maker's tape has them.
+// fifth longer, every tenth with its number, as a maker's tape has them.
 
 #include <QLabel>
 

@@ -11,27 +11,33 @@
 namespace foldyard {
 namespace {
 
-// The first column, with a chalk mark before the ways on the frontier.
+// Puts a chalk mark before the ways on the frontier. The reason of a refused
+// way spans its row, so that it needs no width of its own column.
 class WayDelegate : public QStyledItemDelegate {
  public:
   using QStyledItemDelegate::QStyledItemDelegate;
 
   void paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const override {
+    if (index.column() != WayModel::way) return QStyledItemDelegate::paint(painter, option, index);
     auto shifted = option;
     shifted.rect.setLeft(option.rect.left() + kRoom);
     painter->fillRect(option.rect, option.state & QStyle::State_Selected ? option.palette.highlight()
                                                                          : option.palette.base());
     QStyledItemDelegate::paint(painter, shifted, index);
-    const auto* model = static_cast<const WayModel*>(index.model());
-    if (model->plan(index.row()) && model->on_frontier(index.row())) paint_mark(painter, option);
+    if (has_plan(index) && ways(index).on_frontier(index.row())) paint_mark(painter, option);
   }
 
   QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override {
-    return QStyledItemDelegate::sizeHint(option, index) + QSize(kRoom, 0);
+    const auto size = QStyledItemDelegate::sizeHint(option, index);
+    if (index.column() == WayModel::way) return size + QSize(kRoom, 2);
+    return has_plan(index) ? size + QSize(2, 2) : QSize(0, option.fontMetrics.height() + 4);
   }
 
  private:
   static constexpr int kRoom = 16;
+
+  static const WayModel& ways(const QModelIndex& index) { return static_cast<const WayModel&>(*index.model()); }
+  static bool has_plan(const QModelIndex& index) { return ways(index).plan(index.row()) != nullptr; }
 
   static void paint_mark(QPainter* painter, const QStyleOptionViewItem& option) {
     const auto& colours = window_colours(shade_of(option.palette));
@@ -49,17 +55,19 @@ class WayDelegate : public QStyledItemDelegate {
 
 WayTable::WayTable(QWidget* parent) : QTableView(parent), model_(new WayModel(this)) {
   setModel(model_);
-  setItemDelegateForColumn(WayModel::way, new WayDelegate(this));
+  setItemDelegate(new WayDelegate(this));
   setAccessibleName(tr("Fold ways"));
   setSelectionBehavior(SelectRows);
   setSelectionMode(SingleSelection);
   setTabKeyNavigation(false);
-  setWordWrap(false);
+  setShowGrid(false);
   setEditTriggers(NoEditTriggers);
   verticalHeader()->hide();
-  verticalHeader()->setDefaultSectionSize(fontMetrics().height() + 8);
+  verticalHeader()->setMinimumSectionSize(fontMetrics().height() + 6);
+  verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+  horizontalHeader()->setMinimumSectionSize(36);
   horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
-  horizontalHeader()->setStretchLastSection(true);
+  horizontalHeader()->setSectionResizeMode(WayModel::way, QHeaderView::Stretch);
   horizontalHeader()->setHighlightSections(false);
   connect(selectionModel(), &QItemSelectionModel::currentRowChanged, this, &WayTable::take_row);
 }

@@ -33,13 +33,17 @@ QLabel[fault="true"] { color: %6; }
 QLabel[soft="true"] { color: %3; }
 QComboBox { background: %1; color: %2; border: 1px solid %3; border-radius: 2px;
   padding: 3px 5px; min-height: 20px; }
+QComboBox::drop-down { border: none; width: 20px; }
+QComboBox::down-arrow { image: none; }
+QComboBox QAbstractItemView { background: %1; color: %2; border: 1px solid %3;
+  selection-background-color: %4; selection-color: %5; }
 QPushButton { background: %7; color: %2; border: 1px dashed %2; border-radius: 4px;
   padding: 4px 12px; min-height: 18px; }
 QPushButton:focus { border: 2px solid %4; padding: 3px 11px; }
 QPushButton:checked { background: %4; color: %5; border: 1px dashed %5; }
 QPushButton:checked:focus { border: 2px solid %2; padding: 3px 11px; }
 QPushButton:disabled { color: %8; border: 1px dashed %8; }
-QTableView { background: %1; color: %2; border: 1px solid %3; gridline-color: transparent;
+QTableView { background: %1; color: %2; border: 1px solid %3;
   selection-background-color: %4; selection-color: %5; }
 QTableView:focus { border: 2px solid %4; }
 QHeaderView { background: %1; border: none; }

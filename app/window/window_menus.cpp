@@ -52,8 +52,8 @@ void MainWindow::make_file_menu() {
 void MainWindow::make_edit_menu() {
   auto* menu = menuBar()->addMenu(tr("&Edit"));
   auto& history = document_.history();
-  auto* undo = history.createUndoAction(this, tr("&Undo:"));
-  auto* redo = history.createRedoAction(this, tr("&Redo:"));
+  auto* undo = history.createUndoAction(this, tr("&Undo"));
+  auto* redo = history.createRedoAction(this, tr("&Redo"));
   undo->setShortcut(QKeySequence::Undo);
   redo->setShortcut(QKeySequence::Redo);
   menu->addAction(undo);

@@ -192,17 +192,20 @@ TEST_F(MainWindowTest, NamesEveryWidgetThatTakesFocus) {
   }
 }
 
+// Of the two aims only the chosen one takes Tab; arrow keys go to the other.
 TEST_F(MainWindowTest, TabGoesInReadingOrder) {
   std::vector<QWidget*> expected = {window.roll_form()->chooser()};
   for (int i = 0; i < RollForm::kFields; ++i) expected.push_back(window.roll_form()->field(i)->line());
   for (QWidget* widget : std::initializer_list<QWidget*>{window.roll_form()->one_way(), window.panel_table()->view(),
-                          window.panel_table()->adder()})
+                          window.panel_table()->adder(), window.aim_button(Aim::most_worth),
+                          window.way_table(), window.plan_view()->tabs(), window.plan_view()->picture()})
     expected.push_back(widget);
   window.activateWindow();
   expected[0]->setFocus();
   for (auto* widget : expected) {
     EXPECT_EQ(window.focusWidget(), widget)
-        << widget->accessibleName().toStdString() << " expected, at " << window.focusWidget()->metaObject()->className();
+        << widget->accessibleName().toStdString() << " expected, at "
+        << window.focusWidget()->metaObject()->className() << ' ' << window.focusWidget()->accessibleName().toStdString();
     QTest::keyClick(window.focusWidget(), Qt::Key_Tab);
   }
 }
@@ -222,6 +225,29 @@ TEST_F(MainWindowTest, EveryMenuHasItsOwnLetters) {
       EXPECT_TRUE(letters.insert(entry->text().at(at + 1).toLower()).second) << entry->text().toStdString();
     }
   }
+}
+
+TEST_F(MainWindowTest, EveryLetterOfTheWindowIsUsedOnce) {
+  std::set<QChar> letters;
+  const auto take = [&](const QString& text) {
+    const int at = text.indexOf(QLatin1Char('&'));
+    if (at < 0) return;
+    EXPECT_TRUE(letters.insert(text.at(at + 1).toLower()).second) << text.toStdString();
+  };
+  for (auto* top : window.menuBar()->actions()) take(top->text());
+  for (auto* button : window.findChildren<QAbstractButton*>()) take(button->text());
+  for (auto* label : window.findChildren<QLabel*>())
+    if (label->buddy()) take(label->text());
+}
+
+TEST_F(MainWindowTest, PutsThePictureBesideTheComparisonWhereThereIsRoom) {
+  const auto below = [this] {
+    return window.plan_view()->mapTo(&window, QPoint()).y() > window.way_table()->mapTo(&window, QPoint()).y() + 100;
+  };
+  EXPECT_TRUE(below());
+  window.resize(1500, 900);
+  QTest::qWait(20);
+  EXPECT_FALSE(below());
 }
 
 TEST_F(MainWindowTest, GrowsWithLongWords) {

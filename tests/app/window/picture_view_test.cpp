@@ -13,20 +13,20 @@ namespace {
 
 TEST(PictureView, PaintsIntoItsPaperAndTellsTheWords) {
   PictureView view("Picture");
-  view.resize(400, 300);
+  view.resize(600, 500);
   QRectF painted;
   view.show([&](QPainter&, const QRectF& area) { painted = area; }, "three panels");
   view.QWidget::show();
   ASSERT_TRUE(sample::waited_for([&] { return !painted.isEmpty(); }, 3000));
-  EXPECT_LE(painted.width(), 400);
-  EXPECT_GT(painted.width(), 340);
+  EXPECT_LE(painted.width(), 600);
+  EXPECT_GT(painted.width(), 540);
   EXPECT_EQ(view.accessibleName(), "Picture");
   EXPECT_EQ(view.accessibleDescription(), "three panels");
 }
 
 TEST(PictureView, GoesNearerAndScrollsByKeys) {
   PictureView view("Picture");
-  view.resize(400, 300);
+  view.resize(600, 500);
   view.QWidget::show();
   EXPECT_EQ(view.horizontalScrollBar()->maximum(), 0);
   view.zoom_in();
@@ -39,6 +39,14 @@ TEST(PictureView, GoesNearerAndScrollsByKeys) {
   EXPECT_EQ(view.horizontalScrollBar()->maximum(), 0);
   for (int i = 0; i < 40; ++i) view.zoom_in();
   EXPECT_LE(view.zoom(), 8);
+}
+
+TEST(PictureView, ScrollsRatherThanPaintTooSmall) {
+  PictureView view("Picture");
+  view.resize(600, 200);
+  view.QWidget::show();
+  EXPECT_GT(view.verticalScrollBar()->maximum(), 0);
+  EXPECT_EQ(view.horizontalScrollBar()->maximum(), 0);
 }
 
 }  // namespace
