@@ -29,6 +29,10 @@ QWidget* CellEditor::createEditor(QWidget* parent, const QStyleOptionViewItem&, 
   return line;
 }
 
+QSize CellEditor::sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const {
+  return QStyledItemDelegate::sizeHint(option, index) + QSize(0, 6);
+}
+
 // What is being typed is not written over by the value it has just become.
 void CellEditor::setEditorData(QWidget* editor, const QModelIndex& index) const {
   auto* line = qobject_cast<QLineEdit*>(editor);

@@ -40,7 +40,7 @@ void LengthField::show_length(Length length, Unit unit) {
   const auto shown = typed_length(line_->text(), unit);
   const bool same = shown && *shown == length;
   if (same) set_reason({});
-  if (same && line_->hasFocus()) return;
+  if (same && line_->isModified()) return;
   if (is_news || reason_text_.isEmpty() || line_->text().isEmpty()) take_back();
 }
 

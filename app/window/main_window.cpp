@@ -204,7 +204,7 @@ void MainWindow::resizeEvent(QResizeEvent* event) {
   const auto wanted = width() >= kWide ? Qt::Horizontal : Qt::Vertical;
   if (right_->orientation() == wanted) return;
   right_->setOrientation(wanted);
-  right_->setSizes(wanted == Qt::Horizontal ? QList<int>{11, 10} : QList<int>{4, 6});
+  right_->setSizes(wanted == Qt::Horizontal ? QList<int>{1, 1} : QList<int>{4, 6});
 }
 
 void MainWindow::show_title() {

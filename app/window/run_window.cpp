@@ -2,6 +2,7 @@
 
 #include <QApplication>
 
+#include "window/cloth_style.h"
 #include "window/main_window.h"
 
 namespace foldyard {
@@ -9,7 +10,7 @@ namespace foldyard {
 int run_window(int argc, char** argv) {
   QApplication app(argc, argv);
   QApplication::setApplicationName(QStringLiteral("Foldyard"));
-  QApplication::setStyle(QStringLiteral("Fusion"));
+  QApplication::setStyle(new ClothStyle);
   MainWindow window;
   const auto arguments = QApplication::arguments();
   if (arguments.size() < 2 || !window.open_file(arguments[1])) {

@@ -6,6 +6,7 @@
 
 #include <algorithm>
 
+#include "window/cloth_style.h"
 #include "window/window_colours.h"
 
 namespace foldyard {
@@ -43,11 +44,7 @@ class WayDelegate : public QStyledItemDelegate {
     const auto& colours = window_colours(shade_of(option.palette));
     const bool chosen = option.state & QStyle::State_Selected;
     const QPointF centre(option.rect.left() + 10, option.rect.center().y() + 0.5);
-    painter->setRenderHint(QPainter::Antialiasing);
-    painter->setPen(QPen(chosen ? colours.on_chalk : colours.chalk, 2.2, Qt::SolidLine, Qt::RoundCap));
-    painter->drawLine(centre + QPointF(-4, 0), centre + QPointF(-1, 3.5));
-    painter->drawLine(centre + QPointF(-1, 3.5), centre + QPointF(4, -4));
-    painter->setRenderHint(QPainter::Antialiasing, false);
+    draw_chalk_mark(*painter, centre, chosen ? colours.on_chalk : colours.chalk);
   }
 };
 

@@ -197,7 +197,7 @@ TEST_F(MainWindowTest, TabGoesInReadingOrder) {
   std::vector<QWidget*> expected = {window.roll_form()->chooser()};
   for (int i = 0; i < RollForm::kFields; ++i) expected.push_back(window.roll_form()->field(i)->line());
   for (QWidget* widget : std::initializer_list<QWidget*>{window.roll_form()->one_way(), window.panel_table()->view(),
-                          window.panel_table()->adder(), window.aim_button(Aim::most_worth),
+                          window.panel_table()->adder(), window.panel_table()->taker(), window.aim_button(Aim::most_worth),
                           window.way_table(), window.plan_view()->tabs(), window.plan_view()->picture()})
     expected.push_back(widget);
   window.activateWindow();
