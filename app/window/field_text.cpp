@@ -59,6 +59,12 @@ Result<Worth> typed_worth(const QString& text) {
 
 QString length_text(Length length, Unit unit) { return QString::fromStdString(exact_length(length, unit)); }
 
+QString breakable(const QString& text) {
+  static const QRegularExpression kLongRun(QStringLiteral("(\\w{9})(?=\\w{4})"),
+                                           QRegularExpression::UseUnicodePropertiesOption);
+  return QString(text).replace(kLongRun, QStringLiteral("\\1\u200b"));
+}
+
 QString worth_text(Worth worth) { return QString::fromStdString(write_decimal(worth.parts(), 4)); }
 
 QString problem_text(const Problem& problem, const Job& job) {

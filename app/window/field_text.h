@@ -23,6 +23,9 @@ Result<Worth> typed_worth(const QString& text);
 QString length_text(Length length, Unit unit);
 QString worth_text(Worth worth);
 
+// The text with places to break a line in words too long for a narrow cell.
+QString breakable(const QString& text);
+
 // "Roll “Olive canvas”, width: … ." for a problem at `rolls[0].width`.
 QString problem_text(const Problem& problem, const Job& job);
 

@@ -80,10 +80,17 @@ void LengthField::show_reason() {
   line_->style()->polish(line_);
 }
 
+void LengthField::escape() {
+  length_ = entered_;
+  take_back();
+  emit typed(entered_);
+}
+
 bool LengthField::eventFilter(QObject* watched, QEvent* event) {
+  if (event->type() == QEvent::FocusIn) entered_ = length_;
   if (event->type() != QEvent::KeyPress) return QWidget::eventFilter(watched, event);
   if (static_cast<QKeyEvent*>(event)->key() != Qt::Key_Escape) return false;
-  take_back();
+  escape();
   return true;
 }
 

@@ -4,8 +4,8 @@
 //
 // While it is typed, each text that is a length is given out at once; one that
 // is not is marked and changes nothing. Leaving the field rewrites a good text
-// in the job's unit and keeps a refused one with its reason. Escape takes the
-// job's value back.
+// in the job's unit and keeps a refused one with its reason. Escape takes back
+// the value that the field had when it was entered.
 
 #include <QLabel>
 #include <QLineEdit>
@@ -42,6 +42,7 @@ class LengthField : public QWidget {
   void read();
   void leave();
   void take_back();
+  void escape();
   void set_reason(const QString& reason);
   void show_reason();
 
@@ -50,6 +51,7 @@ class LengthField : public QWidget {
   QTimer calm_;
   QString reason_text_;
   Length length_;
+  Length entered_;
   Unit unit_ = Unit::cm;
 };
 

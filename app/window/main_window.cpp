@@ -44,6 +44,7 @@ MainWindow::MainWindow(Compare compare)
   set_tab_order();
   set_shade(shade_of(QApplication::palette()));
   show_title();
+  roll_form_->chooser()->setFocus();
   resize(kUsualSize.boundedTo(screen()->availableSize() - QSize(20, 60)));
 }
 

@@ -31,6 +31,8 @@ bool& flag_of(Panel& panel, int column) {
   return column == PanelModel::may_turn ? panel.may_turn : panel.on_fold;
 }
 
+QString shown_text(const QString& text, int role) { return role == Qt::DisplayRole ? breakable(text) : text; }
+
 QString field_key(const QModelIndex& index) {
   return QStringLiteral("panels[%1].%2").arg(index.row()).arg(QLatin1String(kKeys[index.column()]));
 }
@@ -62,7 +64,7 @@ QVariant PanelModel::data(const QModelIndex& index, int role) const {
     case Qt::DisplayRole:
     case Qt::EditRole:
       if (is_flag(index.column())) return {};
-      return refused ? refused->text : cell_text(panel, index.column());
+      return shown_text(refused ? refused->text : cell_text(panel, index.column()), role);
     case Qt::CheckStateRole:
       if (!is_flag(index.column())) return {};
       return (index.column() == may_turn ? panel.may_turn : panel.on_fold) ? Qt::Checked : Qt::Unchecked;

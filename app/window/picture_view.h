@@ -24,7 +24,7 @@ class PictureView : public QScrollArea {
 
   explicit PictureView(const QString& name, QWidget* parent = nullptr);
   // No picture is made smaller than this; the view scrolls instead.
-  static constexpr QSize kLeast{420, 440};
+  static constexpr QSize kLeast{420, 600};
 
   // words: the picture told for those who do not see it.
   void show(Paint paint, const QString& words);

@@ -75,7 +75,7 @@ void PlanView::show_tabs() {
   while (tabs_->count() > wanted) tabs_->removeTab(tabs_->count() - 1);
   while (tabs_->count() < wanted) tabs_->addTab(QString());
   for (int i = 0; i < patterns; ++i) tabs_->setTabText(i, pattern_title(answer_->job, *found, i));
-  if (found) tabs_->setTabText(patterns, tr("The whole roll"));
+  if (found) tabs_->setTabText(patterns, tr("Roll"));
   tabs_->setCurrentIndex(std::clamp(before, 0, std::max(wanted - 1, 0)));
 }
 

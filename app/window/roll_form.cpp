@@ -102,6 +102,7 @@ void RollForm::show_chooser() {
   chooser_->clear();
   for (const auto& roll : job.rolls) chooser_->addItem(roll_title(roll, job.unit));
   chooser_->setCurrentIndex(roll_);
+  chooser_->setToolTip(chooser_->currentText());
 }
 
 void RollForm::take_length(int index, Length length) {

@@ -31,7 +31,7 @@ class WayDelegate : public QStyledItemDelegate {
   QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override {
     const auto size = QStyledItemDelegate::sizeHint(option, index);
     if (index.column() == WayModel::way) return size + QSize(kRoom, 2);
-    return has_plan(index) ? size + QSize(2, 2) : QSize(0, option.fontMetrics.height() + 4);
+    return has_plan(index) ? size + QSize(2, 2) : QSize(0, 2 * option.fontMetrics.height() + 8);
   }
 
  private:

@@ -57,6 +57,12 @@ TEST(TypedWorth, TakesPointAndComma) {
 
 TEST(WorthText, CanBeTypedAgain) { EXPECT_EQ(worth_text(Worth::parts(75000)), "7.5"); }
 
+TEST(Breakable, BreaksLongWordsOnly) {
+  EXPECT_EQ(breakable("Log carrier"), "Log carrier");
+  EXPECT_EQ(breakable("Rückenteile x"), "Rückenteile x");  // 11 letters
+  EXPECT_EQ(breakable("Rückenteilbezug"), QStringLiteral("Rückentei\u200blbezug"));
+}
+
 TEST(ProblemText, NamesRollAndPanelByTheirNames) {
   const auto job = sample::job();
   EXPECT_EQ(problem_text({"rolls[1].width", "0 cm is no width", "give more"}, job),

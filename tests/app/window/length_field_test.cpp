@@ -63,6 +63,14 @@ TEST_F(LengthFieldTest, EscapeTakesTheJobsValueBack) {
   EXPECT_TRUE(field.reason().isEmpty());
 }
 
+TEST_F(LengthFieldTest, EscapeTakesBackWhatWasTypedAndTakenOnTheWay) {
+  type("90 x");
+  field.show_length(Length::mm(900), Unit::cm);  // "90" was taken
+  QTest::keyClick(field.line(), Qt::Key_Escape);
+  EXPECT_EQ(field.line()->text(), "150 cm");
+  EXPECT_EQ(typed.back(), Length::mm(1500));
+}
+
 TEST_F(LengthFieldTest, LeavingRewritesAGoodText) {
   type("160");
   field.show_length(typed.back(), Unit::cm);  // as the job would

@@ -13,7 +13,7 @@ namespace {
 
 TEST(PictureView, PaintsIntoItsPaperAndTellsTheWords) {
   PictureView view("Picture");
-  view.resize(600, 500);
+  view.resize(600, 700);
   QRectF painted;
   view.show([&](QPainter&, const QRectF& area) { painted = area; }, "three panels");
   view.QWidget::show();
@@ -26,7 +26,7 @@ TEST(PictureView, PaintsIntoItsPaperAndTellsTheWords) {
 
 TEST(PictureView, GoesNearerAndScrollsByKeys) {
   PictureView view("Picture");
-  view.resize(600, 500);
+  view.resize(600, 700);
   view.QWidget::show();
   EXPECT_EQ(view.horizontalScrollBar()->maximum(), 0);
   view.zoom_in();
