@@ -61,8 +61,8 @@ TEST(NormalPlaces, AreAllSumsOfSizes) {
 }
 
 TEST(PlacesAfter, BeginWithAFirstSize) {
-  // Firsts 5 and 9, then sums of 4: 5 9 13 17 and 9 13 17, up to 17.
-  const Grid grid = places_after(lengths({9, 5, 30}), normal({4}, 20), Length::units(17));
+  // 5 and 9, each with fours added up to 17: 5 9 13 17 and 9 13 17.
+  const Grid grid = places_after(lengths({9, 5, 30}), lengths({4}), Length::units(17));
   EXPECT_EQ(places(grid), (Places{5, 9, 13, 17}));
 }
 
@@ -85,16 +85,16 @@ TEST(Grid, FindsTheFloorWhereAllPlacesShareAUnit) {
   EXPECT_EQ(grid.floor_index(Length::units(100'000)), 2);
 }
 
-TEST(Thinned, KeepsAGridThatIsSmallEnough) {
-  const Grid grid(lengths({3, 5, 9}));
-  EXPECT_EQ(places(thinned(grid, 3, {})), (Places{3, 5, 9}));
+// Of 3 and 5 up to 15, one size alone gives 3 6 9 12 15 and 5 10, both 8 11 13 14.
+TEST(NormalPlaces, KeepAllThereIsRoomFor) {
+  EXPECT_EQ(places(normal_places(lengths({3, 5}), Length::units(15), 11)),
+            (Places{3, 5, 6, 8, 9, 10, 11, 12, 13, 14, 15}));
 }
 
-TEST(Thinned, ChoosesEvenlyAndKeepsWhatIsAsked) {
-  // Three of six: the 2nd, 4th and 6th; 1 is asked for besides, 8 is no place.
-  const Grid grid(lengths({1, 2, 3, 4, 5, 6}));
-  EXPECT_EQ(places(thinned(grid, 3, {})), (Places{2, 4, 6}));
-  EXPECT_EQ(places(thinned(grid, 3, lengths({1, 8}))), (Places{1, 2, 4, 6}));
+TEST(NormalPlaces, KeepThoseOfFewestSizesAndThinTheRestEvenly) {
+  // Room for nine: the seven, and the second and fourth of the others.
+  EXPECT_EQ(places(normal_places(lengths({3, 5}), Length::units(15), 9)),
+            (Places{3, 5, 6, 9, 10, 11, 12, 14, 15}));
 }
 
 }  // namespace
