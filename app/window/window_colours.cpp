@@ -52,7 +52,7 @@ QHeaderView::section { background: %1; color: %3; border: none; border-bottom: 2
 QTabBar::tab { background: %7; color: %2; border: 1px dashed %3; border-bottom: none;
   border-top-left-radius: 4px; border-top-right-radius: 4px; padding: 5px 8px; margin-right: 2px; }
 QTabBar::tab:selected { background: %4; color: %5; }
-QTabBar::tab:selected:focus { border: 2px solid %2; padding: 4px 7px; }
+QTabBar::tab:selected:focus { border: 2px solid %5; padding: 4px 7px; }
 QScrollArea { background: transparent; border: none; }
 QScrollArea:focus { border: 2px solid %4; }
 QStatusBar { background: %7; color: %2; }

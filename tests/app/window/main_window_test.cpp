@@ -113,6 +113,14 @@ TEST_F(MainWindowTest, ChoosesAnotherRollByKeys) {
   EXPECT_EQ(window.way_table()->ways()->plan(0)->roll, 1);
 }
 
+TEST_F(MainWindowTest, GoesFromPatternToRollByKeys) {
+  auto* tabs = window.plan_view()->tabs();
+  tabs->setFocus();
+  for (int i = 1; i < tabs->count(); ++i) QTest::keyClick(tabs, Qt::Key_Right);
+  EXPECT_EQ(tabs->currentIndex(), tabs->count() - 1);
+  EXPECT_EQ(tabs->tabText(tabs->currentIndex()), "Roll");
+}
+
 TEST_F(MainWindowTest, SwitchesTheAim) {
   QTest::keyClick(window.aim_button(Aim::worth_less_time), Qt::Key_Space);
   wait();
