@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <map>
 #include <numeric>
+#include <optional>
 
 #include "measure/wide.h"
 
@@ -49,13 +50,14 @@ std::vector<Candidate> undominated(const std::vector<SeriesEntry>& entries, Leng
   return kept;
 }
 
-// The places of the roll that series reach, in the largest unit that all sizes
-// share: a slot for each where they are few, else only those reached.
+// The places of the roll that series reach: a slot for each where they are
+// few, else only those reached.
 class Places {
  public:
   explicit Places(std::int64_t last) {
     if (last < kMostSlots) slots_.resize(last + 1);
   }
+  bool are_few() const { return !slots_.empty(); }
   State& at(std::int64_t place) { return slots_.empty() ? sparse_[place] : slots_[place]; }
   void clear() {
     std::fill(slots_.begin(), slots_.end(), State{});
@@ -78,6 +80,41 @@ class Places {
   std::map<std::int64_t, State> sparse_;
 };
 
+// The same knapsack in a coarse unit. With sizes rounded down it bounds every
+// rest of the roll; with sizes rounded up its series can be cut.
+class CoarseSeries {
+ public:
+  CoarseSeries(const std::vector<Candidate>& candidates, std::int64_t capacity, bool round_up)
+      : unit_(capacity / kSlots + 1), states_(capacity / unit_ + 1) {
+    states_[0].gain = 0;
+    for (std::int64_t i = 1; i < std::ssize(states_); ++i) {
+      states_[i] = states_[i - 1];
+      states_[i].candidate = -1;
+      states_[i].from = i - 1;
+      for (int c = 0; c < static_cast<int>(candidates.size()); ++c) try_candidate(candidates, i, c, round_up);
+    }
+  }
+
+  std::int64_t gain_of(std::int64_t rest) const { return states_[rest / unit_].gain; }
+  State best() const { return states_.back(); }
+  const State& at(std::int64_t slot) const { return states_[slot]; }
+
+ private:
+  static constexpr std::int64_t kSlots = 8192;
+
+  void try_candidate(const std::vector<Candidate>& candidates, std::int64_t i, int index, bool round_up) {
+    const Candidate& c = candidates[index];
+    const std::int64_t size = (c.size + (round_up ? unit_ - 1 : 0)) / unit_;
+    if (size > i || size == 0) return;
+    const State& from = states_[i - size];
+    if (is_better(from.gain + c.gain, from.cost + c.cost, states_[i]))
+      states_[i] = {from.gain + c.gain, from.cost + c.cost, i - size, index};
+  }
+
+  std::int64_t unit_;
+  std::vector<State> states_;
+};
+
 class SeriesSearch {
  public:
   SeriesSearch(std::vector<Candidate> candidates, std::int64_t capacity, std::int64_t steps)
@@ -90,6 +127,9 @@ class SeriesSearch {
     for (Candidate& c : candidates_) c.loss = loss(c);
     std::stable_sort(candidates_.begin(), candidates_.end(),
                      [](const Candidate& a, const Candidate& b) { return a.loss < b.loss; });
+    if (places_.are_few()) return;
+    tails_.emplace(candidates_, capacity_, false);
+    steps_left_ = std::min(steps_left_, kMostSparseSteps);
   }
 
   Series run() {
@@ -97,8 +137,8 @@ class SeriesSearch {
     const std::int64_t step = std::max<std::int64_t>(1, densest_.gain / 128);
     for (std::int64_t slack = 0;; slack = slack * 4 + step) {
       target_ = std::max<std::int64_t>(0, most - slack);
-      const bool finished = pass();
-      if (!finished || best_.gain >= target_) return answer(finished, most);
+      if (!pass()) return coarse_answer(most);
+      if (best_.gain >= target_) return answer();
     }
   }
 
@@ -113,8 +153,11 @@ class SeriesSearch {
     return static_cast<std::int64_t>((Wide(c.size) * densest_.gain - Wide(c.gain) * densest_.size +
                                       densest_.size - 1) / densest_.size);
   }
-  std::int64_t bound(std::int64_t rest) const {
+  std::int64_t density_bound(std::int64_t rest) const {
     return static_cast<std::int64_t>(Wide(rest) * densest_.gain / densest_.size);
+  }
+  std::int64_t bound(std::int64_t rest) const {
+    return tails_ ? std::min(tails_->gain_of(rest), density_bound(rest)) : density_bound(rest);
   }
 
   bool pass() {
@@ -129,7 +172,7 @@ class SeriesSearch {
 
   // Only candidates whose loss the target still allows are worth taking.
   bool extend(std::int64_t place, State state) {
-    const std::int64_t spare = state.gain + bound(capacity_ - place) - target_;
+    const std::int64_t spare = state.gain + density_bound(capacity_ - place) - target_;
     if (spare < 0) return true;
     for (int i = 0; i < static_cast<int>(candidates_.size()); ++i) {
       const Candidate& c = candidates_[i];
@@ -137,6 +180,7 @@ class SeriesSearch {
       const std::int64_t next = place + c.size;
       if (next > capacity_) continue;
       if (--steps_left_ < 0) return false;
+      if (tails_ && state.gain + c.gain + bound(capacity_ - next) < target_) continue;
       State& there = places_.at(next);
       if (is_better(state.gain + c.gain, state.cost + c.cost, there))
         there = {state.gain + c.gain, state.cost + c.cost, place, i};
@@ -144,22 +188,30 @@ class SeriesSearch {
     return true;
   }
 
-  Series answer(bool finished, std::int64_t most) {
-    Series series;
-    series.gain = best_.gain;
-    series.cost = best_.cost;
-    series.proved = finished;
-    series.bound = finished ? best_.gain : most;
+  Series answer() {
+    Series series{{}, best_.gain, best_.cost, best_.gain, true};
     for (State s = best_; s.candidate >= 0; s = places_.at(s.from))
       series.picks.push_back(candidates_[s.candidate].entry);
     std::reverse(series.picks.begin(), series.picks.end());
     return series;
   }
 
+  // Out of steps: a series with sizes rounded up a little, and the last bound.
+  Series coarse_answer(std::int64_t most) const {
+    const CoarseSeries coarse(candidates_, capacity_, true);
+    State s = coarse.best();
+    Series series{{}, s.gain, s.cost, most, s.gain == most};
+    for (; s.from >= 0; s = coarse.at(s.from))
+      if (s.candidate >= 0) series.picks.push_back(candidates_[s.candidate].entry);
+    return series;
+  }
+
+  static constexpr std::int64_t kMostSparseSteps = 400'000;
   std::vector<Candidate> candidates_;
   std::int64_t unit_;
   std::int64_t capacity_;
   Places places_;
+  std::optional<CoarseSeries> tails_;  // where the places are many
   std::int64_t steps_left_;
   std::int64_t target_ = 0;
   Candidate densest_{};

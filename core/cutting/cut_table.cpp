@@ -3,9 +3,10 @@
 namespace foldyard {
 
 CutTable::CutTable(TableKind kind, Grid across, Grid along, const std::vector<Shape>& shapes,
-                   const Objective& aim, const CutTable* beyond, const CutTable* above)
+                   const Objective& aim, const CutTable* beyond, const CutTable* above,
+                   bool all_places)
     : kind_(kind), across_(std::move(across)), along_(std::move(along)), aim_(aim),
-      beyond_(beyond), above_(above), nx_(across_.size()), ny_(along_.size()) {
+      beyond_(beyond), above_(above), all_places_(all_places), nx_(across_.size()), ny_(along_.size()) {
   const Grid& beyond_grid = this->beyond().across_;
   const Grid& above_grid = this->above().along_;
   parts_across_ = parts_of(across_, across_, beyond_grid);
@@ -126,6 +127,13 @@ Cell CutTable::odd_along(int x, int place, std::int64_t height) const {
   return cell;
 }
 
+// The better of a trim by two cuts and one by one cut, where that can matter.
+template <bool kWorthFirst>
+Cell CutTable::better_trim(const Cell& two, Cell one, std::int64_t cut) const {
+  one.cost += cut;
+  return !all_places_ && is_better<kWorthFirst>(one, two, kind_.copies) ? one : two;
+}
+
 template <bool kWorthFirst>
 void CutTable::try_parts_across(int x, int y, Cell& best, Choice& choice) const {
   const Cell* own_row = &cells_[index(0, y)];
@@ -155,7 +163,7 @@ void CutTable::try_parts_across(int x, int y, Cell& best, Choice& choice) const 
 template <bool kWorthFirst>
 bool CutTable::could_gain(Cell smaller, const Cell& best) const {
   smaller.cost += aim_.per_cut;
-  return is_better<kWorthFirst>(smaller, best, kind_.copies);
+  return !all_places_ || is_better<kWorthFirst>(smaller, best, kind_.copies);
 }
 
 // The tight part is a place; the remainder is trimmed by two cuts, the first
@@ -169,8 +177,11 @@ void CutTable::try_odd_across(const OddPart& part, bool high, int y, Cell& best,
   const Cell &a = tight.at(part.tight, y), &b = loose.corner_across_[loose.index(part.floor, y)];
   const std::int64_t gain = high ? b.gain + n * a.gain : a.gain + n * b.gain;
   if (kWorthFirst && gain < best.gain) return;
-  const Cell cell{gain, a.cost + loose.odd_across(part.floor, y, part.remainder).cost +
-                            aim_.cut(along_[y].units())};
+  const Cell rest = loose.better_trim<kWorthFirst>(
+      loose.odd_across(part.floor, y, part.remainder),
+      loose.best_across_[loose.index(part.floor, y)], aim_.cut(along_[y].units()));
+  const Cell cell{high ? rest.gain + n * a.gain : a.gain + n * rest.gain,
+                  a.cost + rest.cost + aim_.cut(along_[y].units())};
   if (!is_better<kWorthFirst>(cell, best, kind_.copies)) return;
   best = cell;
   choice = {high ? Move::part_across_high : Move::part_across, part.tight};
@@ -209,8 +220,11 @@ void CutTable::try_odd_along(const OddPart& part, bool high, int x, Cell& best, 
   const Cell& b = loose.corner_along_[loose.column_index(x, part.floor)];
   const std::int64_t gain = high ? b.gain + n * a.gain : a.gain + n * b.gain;
   if (kWorthFirst && gain < best.gain) return;
-  const Cell cell{gain, a.cost + loose.odd_along(x, part.floor, part.remainder).cost +
-                            aim_.cut(across_[x].units())};
+  const Cell rest = loose.better_trim<kWorthFirst>(
+      loose.odd_along(x, part.floor, part.remainder),
+      loose.best_along_[loose.index(x, part.floor)], aim_.cut(across_[x].units()));
+  const Cell cell{high ? rest.gain + n * a.gain : a.gain + n * rest.gain,
+                  a.cost + rest.cost + aim_.cut(across_[x].units())};
   if (!is_better<kWorthFirst>(cell, best, kind_.copies)) return;
   best = cell;
   choice = {high ? Move::part_along_high : Move::part_along, part.tight};

@@ -70,9 +70,12 @@ struct Remainder {
 class CutTable {
  public:
   // beyond: R, above: U; null where the table is its own (no joint that way).
-  // REQUIRES both to live as long as this, with grids that agree.
+  // REQUIRES both to live as long as this, with grids that agree. all_places:
+  // the grids hold every normal place; else a remainder may be trimmed by one
+  // cut to a place that no even parting reaches, and that is tried too.
   CutTable(TableKind kind, Grid across, Grid along, const std::vector<Shape>& shapes,
-           const Objective& aim, const CutTable* beyond, const CutTable* above);
+           const Objective& aim, const CutTable* beyond, const CutTable* above,
+           bool all_places = true);
   CutTable(const CutTable&) = delete;
   CutTable& operator=(const CutTable&) = delete;
 
@@ -124,6 +127,8 @@ class CutTable {
   void try_odd_along(const OddPart& part, bool high, int x, Cell& best, Choice& choice) const;
   template <bool kWorthFirst> void note_prefixes(int x, int y);
   void note_whole(int x, int y);
+  template <bool kWorthFirst>
+  Cell better_trim(const Cell& two, Cell one, std::int64_t cut) const;
   Cell odd_across(int place, int y, std::int64_t width) const;
   Cell odd_along(int x, int place, std::int64_t height) const;
 
@@ -132,6 +137,7 @@ class CutTable {
   Objective aim_;
   const CutTable* beyond_;
   const CutTable* above_;
+  bool all_places_;
   int nx_, ny_;
   Parts parts_across_, parts_across_high_, parts_along_, parts_along_high_;
   // Places not parted, or trimmed, in that direction: a row of parts side by

@@ -14,21 +14,55 @@ void sort_unique(std::vector<Length>& places) {
   places.erase(std::unique(places.begin(), places.end()), places.end());
 }
 
-// All places with any number of `size` added.
-void add_multiples(std::vector<Length>& places, Length size, Length limit) {
-  std::vector<Length> fresh = places;
-  while (!fresh.empty()) {
-    std::vector<Length> next;
-    for (Length p : fresh)
-      if (p + size <= limit) next.push_back(p + size);
-    std::vector<Length> merged;
-    std::set_union(places.begin(), places.end(), next.begin(), next.end(),
-                   std::back_inserter(merged));
-    fresh.clear();
-    std::set_difference(next.begin(), next.end(), places.begin(), places.end(),
-                        std::back_inserter(fresh));
-    places = std::move(merged);
+constexpr std::uint8_t kUnreached = 255;
+
+// One more size: any number of it on top of what is there counts as one kind.
+void add_size(std::vector<std::uint8_t>& kinds, std::int64_t size) {
+  std::vector<std::uint8_t> ending = kinds;  // kinds when the last one added is `size`
+  std::fill(ending.begin(), ending.end(), kUnreached);
+  for (std::int64_t i = size; i < std::ssize(kinds); ++i) {
+    const std::uint8_t fresh = kinds[i - size] == kUnreached ? kUnreached : kinds[i - size] + 1;
+    ending[i] = std::min(ending[i - size], fresh);
   }
+  for (std::int64_t i = size; i < std::ssize(kinds); ++i) kinds[i] = std::min(kinds[i], ending[i]);
+}
+
+// Of places in ascending order, `most` at even distances.
+std::vector<Length> evenly(const std::vector<Length>& places, std::int64_t most) {
+  std::vector<Length> kept;
+  for (std::int64_t i = 0; i < most; ++i)
+    kept.push_back(places[static_cast<std::size_t>((i + 1) * std::ssize(places) / most - 1)]);
+  return kept;
+}
+
+// At most `most` places, those of fewest kinds first.
+std::vector<Length> simplest(const std::vector<std::vector<Length>>& by_kinds, std::int64_t most) {
+  std::vector<Length> kept;
+  for (const std::vector<Length>& places : by_kinds) {
+    const std::int64_t room = most - std::ssize(kept);
+    const auto fit = std::ssize(places) <= room ? places : evenly(places, room);
+    kept.insert(kept.end(), fit.begin(), fit.end());
+  }
+  sort_unique(kept);
+  return kept;
+}
+
+// All sums of a start and any number of sizes up to the limit, starts included;
+// counted in the largest unit that all share.
+Grid sums(const std::vector<Length>& starts, std::vector<Length> sizes, Length limit, int most) {
+  sort_unique(sizes);
+  std::int64_t unit = 0;
+  for (Length l : starts) unit = std::gcd(unit, l.units());
+  for (Length l : sizes) unit = std::gcd(unit, l.units());
+  if (unit == 0 || limit < Length()) return {};
+  std::vector<std::uint8_t> kinds(limit.units() / unit + 1, kUnreached);
+  for (Length l : starts)
+    if (l <= limit) kinds[l.units() / unit] = 0;
+  for (Length l : sizes) add_size(kinds, l.units() / unit);
+  std::vector<std::vector<Length>> by_kinds(sizes.size() + 1);
+  for (std::int64_t i = 1; i < std::ssize(kinds); ++i)
+    if (kinds[i] != kUnreached) by_kinds[kinds[i]].push_back(Length::units(i * unit));
+  return Grid(simplest(by_kinds, most));
 }
 
 }  // namespace
@@ -55,37 +89,13 @@ int Grid::index_of(Length length) const {
   return i >= 0 && places_[i] == length ? i : -1;
 }
 
-Grid normal_places(const std::vector<Length>& sizes, Length limit) {
-  std::vector<Length> distinct = sizes;
-  sort_unique(distinct);
-  std::vector<Length> places{Length()};
-  for (Length size : distinct)
-    if (size > Length()) add_multiples(places, size, limit);
-  places.erase(places.begin());
-  return Grid(std::move(places));
+Grid normal_places(const std::vector<Length>& sizes, Length limit, int most) {
+  return sums({Length()}, sizes, limit, most);
 }
 
-Grid places_after(const std::vector<Length>& firsts, const Grid& normal, Length limit) {
-  std::vector<Length> places;
-  for (Length first : firsts) {
-    if (first > limit) continue;
-    places.push_back(first);
-    for (Length p : normal.places())
-      if (first + p <= limit) places.push_back(first + p);
-  }
-  sort_unique(places);
-  return Grid(std::move(places));
-}
-
-Grid thinned(const Grid& grid, int most, const std::vector<Length>& always) {
-  if (grid.size() <= most) return grid;
-  std::vector<Length> kept;
-  for (int i = 0; i < most; ++i)
-    kept.push_back(grid[static_cast<int>((static_cast<std::int64_t>(i) + 1) * grid.size() / most - 1)]);
-  for (Length size : always)
-    if (grid.index_of(size) >= 0) kept.push_back(size);
-  sort_unique(kept);
-  return Grid(std::move(kept));
+Grid places_after(const std::vector<Length>& firsts, const std::vector<Length>& sizes, Length limit,
+                  int most) {
+  return sums(firsts, sizes, limit, most);
 }
 
 }  // namespace foldyard

@@ -46,12 +46,15 @@ class Grid {
   std::vector<std::int32_t> steps_;
 };
 
-// Sums of sizes, each any number of times; up to and with the limit.
-Grid normal_places(const std::vector<Length>& sizes, Length limit);
-// Each first size alone or with normal places added.
-Grid places_after(const std::vector<Length>& firsts, const Grid& normal, Length limit);
-// At most `most` places: all of the grid if it has no more, else an even
-// choice that keeps each of `always` that the grid has.
-Grid thinned(const Grid& grid, int most, const std::vector<Length>& always);
+// No cap on the number of places.
+inline constexpr int kAllPlaces = 1 << 30;
+
+// Sums of sizes > 0, each any number of times; up to and with the limit. Where
+// there are more than `most`, those of the fewest different sizes are kept and
+// the rest thinned evenly. Takes a byte of memory a common unit in the limit.
+Grid normal_places(const std::vector<Length>& sizes, Length limit, int most = kAllPlaces);
+// Each first size alone or with such sums added.
+Grid places_after(const std::vector<Length>& firsts, const std::vector<Length>& sizes, Length limit,
+                  int most = kAllPlaces);
 
 }  // namespace foldyard

@@ -23,20 +23,15 @@ std::vector<Length> sizes_of(const std::vector<Shape>& shapes, Length Shape::*si
 
 TableSet::TableSet(std::vector<Shape> shapes, const Objective& aim, const TableLimits& limits)
     : shapes_(std::move(shapes)), aim_(aim), fold_trim_(limits.fold_trim) {
+  const int most = limits.most_places;
   const auto make = [&](Grid grids[2], Length Shape::*size, Length limit, Length joint_limit) {
     const std::vector<Length> sizes = sizes_of(shapes_, size);
-    const std::vector<Length> firsts = first_sizes(shapes_, size, limits.fold_trim);
-    const Grid normal = normal_places(sizes, limit);
-    grids[1] = made(places_after(firsts, normal, joint_limit), limits.most_places, firsts);
-    grids[0] = made(normal, limits.most_places, sizes);
+    grids[0] = normal_places(sizes, limit, most);
+    grids[1] = places_after(first_sizes(shapes_, size, limits.fold_trim), sizes, joint_limit, most);
+    thinned_ = thinned_ || grids[0].size() >= most || grids[1].size() >= most;
   };
   make(across_, &Shape::across, limits.widest, limits.widest / 2);
   make(along_, &Shape::along, limits.tallest, limits.tallest);
-}
-
-Grid TableSet::made(const Grid& grid, int most, const std::vector<Length>& always) {
-  if (grid.size() > most) thinned_ = true;
-  return thinned(grid, most, always);
 }
 
 const CutTable& TableSet::table(TableKind kind) {
@@ -48,7 +43,7 @@ const CutTable& TableSet::table(TableKind kind) {
   if (kind.joint_across) beyond = &table({false, kind.joint_along, kind.copies * 2});
   if (kind.joint_along) above = &table({kind.joint_across, false, kind.copies * 2});
   auto made = std::make_unique<CutTable>(kind, across_[kind.joint_across], along_[kind.joint_along],
-                                         shapes_, aim_, beyond, above);
+                                         shapes_, aim_, beyond, above, !thinned_);
   return *tables_.emplace(kind, std::move(made)).first->second;
 }
 

@@ -19,7 +19,7 @@ struct TableLimits {
   Length widest;
   Length tallest;
   Length fold_trim;
-  int most_places = 1 << 20;
+  int most_places = kAllPlaces;
 };
 
 class TableSet {
@@ -35,8 +35,6 @@ class TableSet {
   bool is_thinned() const { return thinned_; }
 
  private:
-  Grid made(const Grid& grid, int most, const std::vector<Length>& always);
-
   std::vector<Shape> shapes_;
   Objective aim_;
   Grid across_[2];

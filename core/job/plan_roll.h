@@ -22,7 +22,7 @@ namespace foldyard {
 // the same everywhere. A search that would need more works on fewer places
 // and says by its bound what that may have cost.
 struct SearchBudget {
-  std::int64_t steps = 400'000'000;
+  std::int64_t steps = 40'000'000;
 };
 
 Result<Plan> plan_roll(const Job& job, int roll, const FoldWay& way, Aim aim,

@@ -12,7 +12,7 @@ namespace foldyard {
 namespace {
 
 bool is_small_enough(std::int64_t places_across, std::int64_t places_along, std::int64_t steps) {
-  return places_across * places_along * (places_across + places_along) / 2 <= steps;
+  return places_across * places_along * (places_across + places_along) / 4 <= steps;
 }
 
 // How many places a grid may have so that a table takes no more than the steps.
