@@ -72,7 +72,9 @@ class SlowRectangle {
     for (const SlowShape& s : shapes_) {
       const bool fits = s.across == (joint_across ? 2 * across : across) &&
                         s.along == (joint_along ? 2 * along : along);
-      const bool may = s.on_fold || (!joint_across && !joint_along);
+      // No panel is halved to less than the fold trim.
+      const bool may = (!joint_across || (s.on_fold && across >= trim_)) &&
+                       (!joint_along || (s.on_fold && along >= trim_));
       if (fits && may && beats(aim_, {s.gain, 0}, best, copies)) best = {s.gain, 0};
     }
     return best;

@@ -1,0 +1,137 @@
+#include "batch/series.h"
+
+#include <gtest/gtest.h>
+
+#include "core/support/dice.h"
+
+namespace foldyard {
+namespace {
+
+constexpr std::int64_t kPlenty = 10'000'000;
+
+SeriesEntry entry(int size, std::int64_t gain, std::int64_t cost = 0) {
+  return {Length::units(size), gain, cost};
+}
+
+TEST(BestSeries, IsTheHeadersExample) {
+  // 4 + 3 + 3 fill 10 and gain 5 + 3 + 3.
+  const Series best = best_series({entry(4, 5), entry(3, 3)}, Length::units(10), kPlenty);
+  EXPECT_EQ(best.gain, 11);
+  EXPECT_EQ(best.bound, 11);
+  EXPECT_TRUE(best.proved);
+  EXPECT_EQ(best.picks.size(), 3u);
+}
+
+TEST(BestSeries, IsEmptyWhereNothingFits) {
+  const Series none = best_series({entry(11, 5)}, Length::units(10), kPlenty);
+  EXPECT_TRUE(none.picks.empty());
+  EXPECT_EQ(none.gain, 0);
+  EXPECT_TRUE(none.proved);
+  EXPECT_TRUE(best_series({}, Length::units(10), kPlenty).picks.empty());
+}
+
+TEST(BestSeries, FillsTheRollToTheUnit) {
+  EXPECT_EQ(best_series({entry(10, 5)}, Length::units(10), kPlenty).gain, 5);
+}
+
+TEST(BestSeries, CostsLeastAmongEqualGains) {
+  // One of 6 or two of 3 gain 4 either way; the two cost 2, the one 3.
+  const Series best = best_series({entry(6, 4, 3), entry(3, 2, 1)}, Length::units(6), kPlenty);
+  EXPECT_EQ(best.gain, 4);
+  EXPECT_EQ(best.cost, 2);
+}
+
+TEST(BestSeries, TakesLeastClothAmongEquals) {
+  const Series best = best_series({entry(6, 4), entry(5, 4)}, Length::units(9), kPlenty);
+  EXPECT_EQ(best.picks, std::vector<int>{1});
+}
+
+TEST(BestSeries, AdmitsThatItRanOutOfSteps) {
+  const Series best = best_series({entry(7, 9), entry(5, 6), entry(3, 3)}, Length::units(1000), 3);
+  EXPECT_FALSE(best.proved);
+  // No series gains more than 9 for each 7.
+  EXPECT_GE(best.bound, 142 * 9);
+  EXPECT_LE(best.gain, best.bound);
+}
+
+struct Slow {
+  std::int64_t gain = 0;
+  std::int64_t cost = 0;
+};
+
+// Every multiset of entries that fits, one entry after another.
+void try_all(const std::vector<SeriesEntry>& entries, std::size_t i, std::int64_t room, Slow sum,
+             Slow& best) {
+  if (sum.gain > best.gain || (sum.gain == best.gain && sum.cost < best.cost)) best = sum;
+  if (i == entries.size()) return;
+  const SeriesEntry& e = entries[i];
+  for (std::int64_t n = 0; n * e.size.units() <= room; ++n)
+    try_all(entries, i + 1, room - n * e.size.units(),
+            {sum.gain + n * e.gain, sum.cost + n * e.cost}, best);
+}
+
+std::vector<SeriesEntry> throw_entries(test::Dice& dice) {
+  std::vector<SeriesEntry> entries;
+  const int unit = dice.from_to(1, 3);
+  for (int n = dice.from_to(1, 5); n > 0; --n)
+    entries.push_back(entry(unit * dice.from_to(2, 20), dice.from_to(1, 40), dice.from_to(0, 9)));
+  return entries;
+}
+
+TEST(BestSeries, FindsWhatTryingEverySeriesFinds) {
+  const unsigned first = test::first_seed();
+  for (unsigned seed = first; seed < first + 1000 && !HasFailure(); ++seed) {
+    SCOPED_TRACE("FOLDYARD_SEED=" + std::to_string(seed));
+    test::Dice dice(seed);
+    const std::vector<SeriesEntry> entries = throw_entries(dice);
+    const Length capacity = Length::units(dice.from_to(1, 60));
+    Slow slow;
+    try_all(entries, 0, capacity.units(), {}, slow);
+    const Series found = best_series(entries, capacity, kPlenty);
+    EXPECT_EQ(found.gain, slow.gain);
+    EXPECT_EQ(found.cost, slow.cost);
+    EXPECT_EQ(found.bound, slow.gain);
+    EXPECT_TRUE(found.proved);
+  }
+}
+
+TEST(BestSeries, PicksAddUpAndFit) {
+  const unsigned first = test::first_seed();
+  for (unsigned seed = first; seed < first + 300 && !HasFailure(); ++seed) {
+    SCOPED_TRACE("FOLDYARD_SEED=" + std::to_string(seed));
+    test::Dice dice(seed);
+    const std::vector<SeriesEntry> entries = throw_entries(dice);
+    const Length capacity = Length::units(dice.from_to(1, 2000));
+    const Series found = best_series(entries, capacity, kPlenty);
+    Length size;
+    std::int64_t gain = 0, cost = 0;
+    for (const int pick : found.picks) {
+      const SeriesEntry& e = entries[static_cast<std::size_t>(pick)];
+      size += e.size;
+      gain += e.gain;
+      cost += e.cost;
+    }
+    EXPECT_LE(size, capacity);
+    EXPECT_EQ(gain, found.gain);
+    EXPECT_EQ(cost, found.cost);
+  }
+}
+
+TEST(BestSeries, BoundsTrulyWhateverTheSteps) {
+  const unsigned first = test::first_seed();
+  for (unsigned seed = first; seed < first + 300 && !HasFailure(); ++seed) {
+    SCOPED_TRACE("FOLDYARD_SEED=" + std::to_string(seed));
+    test::Dice dice(seed);
+    const std::vector<SeriesEntry> entries = throw_entries(dice);
+    const Length capacity = Length::units(dice.from_to(1, 60));
+    Slow slow;
+    try_all(entries, 0, capacity.units(), {}, slow);
+    const Series found = best_series(entries, capacity, dice.from_to(0, 60));
+    EXPECT_GE(found.bound, slow.gain);
+    EXPECT_LE(found.gain, slow.gain);
+    EXPECT_TRUE(!found.proved || found.gain == slow.gain);
+  }
+}
+
+}  // namespace
+}  // namespace foldyard

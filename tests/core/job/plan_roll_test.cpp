@@ -1,0 +1,241 @@
+#include "job/plan_roll.h"
+
+#include <gtest/gtest.h>
+
+#include "core/support/slow_roll.h"
+#include "core/support/way_title.h"
+#include "inspect/inspect_plan.h"
+#include "job/defaults.h"
+
+namespace foldyard {
+namespace {
+
+using test::SmallRoll;
+
+constexpr int kFine = 60;
+constexpr FoldWay kOpen{};
+constexpr FoldWay kHalf{FoldKind::selvedge_to_selvedge, 2, false, true};
+
+std::int64_t worth_of(const Result<Plan>& plan) { return plan ? plan->worth.parts() : 0; }
+
+std::string title(unsigned seed, const SmallRoll& r) {
+  return "FOLDYARD_SEED=" + std::to_string(seed) + ": " + test::text(r.cloth) + "; table " +
+         std::to_string(r.cloth.tallest) + ", roll " + std::to_string(r.length) + ", squaring " +
+         std::to_string(r.squaring) + ", allowance " + std::to_string(r.allowance);
+}
+
+// Small jobs under one way.
+class SmallJobs : public testing::TestWithParam<FoldWay> {
+ protected:
+  template <class Expect>
+  void for_each(bool deep, int rounds, Expect expect) {
+    const unsigned first = test::first_seed();
+    for (unsigned seed = first; seed < first + static_cast<unsigned>(rounds); ++seed) {
+      const SmallRoll r = test::throw_small_roll(seed, deep);
+      if (GetParam().plain && !test::folds_evenly(r.cloth, GetParam())) continue;
+      SCOPED_TRACE(title(seed, r));
+      expect(r);
+      if (HasFailure()) return;
+    }
+  }
+};
+
+TEST_P(SmallJobs, AreWorthNoMoreThanTryingEverything) {
+  for_each(false, 40, [](const SmallRoll& r) {
+    const auto plan = plan_roll(test::job_of(r, 1), 0, GetParam(), Aim::most_worth);
+    EXPECT_LE(worth_of(plan), 1000 * test::slow_worth(r, GetParam()));
+  });
+}
+
+TEST_P(SmallJobs, AreWorthNoLessThanTryingEverything) {
+  for_each(true, 40, [](const SmallRoll& r) {
+    const auto plan = plan_roll(test::job_of(r, kFine), 0, GetParam(), Aim::most_worth);
+    EXPECT_GE(worth_of(plan), 1000 * test::slow_worth(r, GetParam()));
+  });
+}
+
+TEST_P(SmallJobs, PassInspection) {
+  for (const Aim aim : {Aim::most_worth, Aim::worth_less_time})
+    for (const int scale : {1, 60})
+      for_each(false, 60, [&](const SmallRoll& r) {
+        const Job job = test::job_of(r, scale);
+        const auto plan = plan_roll(job, 0, GetParam(), aim);
+        if (plan)
+          EXPECT_EQ(inspect_plan(job, *plan), std::vector<std::string>());
+        else
+          EXPECT_EQ(plan.problem().sentence().find("inspection"), std::string::npos)
+              << plan.problem().sentence();
+      });
+}
+
+TEST_P(SmallJobs, GetTheSamePlanTwice) {
+  for_each(true, 10, [](const SmallRoll& r) {
+    const Job job = test::job_of(r, 1);
+    for (const Aim aim : {Aim::most_worth, Aim::worth_less_time}) {
+      const auto one = plan_roll(job, 0, GetParam(), aim), two = plan_roll(job, 0, GetParam(), aim);
+      ASSERT_EQ(static_cast<bool>(one), static_cast<bool>(two));
+      if (one)
+        EXPECT_EQ(*one, *two);
+      else
+        EXPECT_EQ(one.problem().sentence(), two.problem().sentence());
+    }
+  });
+}
+
+// Worth is rounded down to a part, so one part may be lost in it.
+TEST_P(SmallJobs, NetNoLessWhereTimeIsWeighed) {
+  for_each(true, 60, [](const SmallRoll& r) {
+    const Job job = test::job_of(r, kFine);
+    const auto most = plan_roll(job, 0, GetParam(), Aim::most_worth);
+    const auto net = plan_roll(job, 0, GetParam(), Aim::worth_less_time);
+    if (!most) return;
+    // No plan at all nets nothing, but the time of unrolling is spent either way.
+    const Worth best = net ? net->net : Worth() - cost_of(job.pace.unroll, job.pace);
+    EXPECT_GE(best + Worth::parts(1), most->net);
+  });
+}
+
+INSTANTIATE_TEST_SUITE_P(PlanRoll, SmallJobs, testing::ValuesIn(all_ways(6)), test::way_title);
+
+Job cushions() {
+  Job job = default_job();
+  job.unit = Unit::mm;
+  Fabric fabric = default_fabric();
+  fabric.width = Length::mm(1500);
+  fabric.selvedge = Length::mm(10);
+  job.rolls = {{"blue", fabric, Length::mm(5000)}};
+  job.panels = {{"seat", Length::mm(450), Length::mm(900), false, true, Worth::whole(3)}};
+  return job;
+}
+
+std::string refusal(const Job& job, const FoldWay& way) {
+  const auto plan = plan_roll(job, 0, way, Aim::most_worth);
+  return plan ? "" : plan.problem().what;
+}
+
+TEST(PlanRoll, RefusesOneWayClothEndToEnd) {
+  Job job = cushions();
+  job.rolls[0].fabric.nap = Nap::one_way;
+  EXPECT_NE(refusal(job, {FoldKind::open, 1, true, true}).find("one-way"), std::string::npos);
+  EXPECT_EQ(refusal(job, kHalf), "");
+}
+
+TEST(PlanRoll, RefusesMorePliesThanTheCutterTakes) {
+  Job job = cushions();
+  job.cutter = {Length::mm(25), 3};
+  const FoldWay quarters{FoldKind::quarters, 4, false, true};
+  EXPECT_NE(refusal(job, quarters).find("4 plies"), std::string::npos);
+  EXPECT_EQ(refusal(job, kHalf), "");
+  // By height: four plies of 1 mm are 4 mm.
+  job.cutter = {Length::mm(3), 12};
+  EXPECT_NE(refusal(job, quarters).find("stack of 4 mm"), std::string::npos);
+}
+
+TEST(PlanRoll, RefusesClothDeeperThanTheTable) {
+  Job job = cushions();
+  job.table.depth = Length::mm(1499);
+  EXPECT_NE(refusal(job, kOpen).find("deeper"), std::string::npos);
+  EXPECT_EQ(refusal(job, kHalf), "");
+  job.table.depth = Length::mm(1500);
+  EXPECT_EQ(refusal(job, kOpen), "");
+  job.table.both_sides = false;
+  job.table.reach = Length::mm(749);
+  EXPECT_NE(refusal(job, kHalf).find("deeper"), std::string::npos);
+}
+
+TEST(PlanRoll, RefusesWhereNoPanelFits) {
+  Job job = cushions();
+  job.panels[0].across = Length::mm(1481);
+  EXPECT_EQ(refusal(job, kOpen), "no panel fits");
+  job.panels[0].across = Length::mm(1480);
+  EXPECT_EQ(refusal(job, kOpen), "");
+  job.panels[0].along = job.table.length + Length::units(1);
+  EXPECT_EQ(refusal(job, kOpen), "no panel fits");
+}
+
+TEST(PlanRoll, RefusesARollThatItsEndLossesTakeWhole) {
+  Job job = cushions();
+  job.rolls[0].length = job.losses.squaring * 2 + job.losses.allowance;
+  EXPECT_NE(refusal(job, kOpen).find("no longer than"), std::string::npos);
+}
+
+TEST(PlanRoll, RefusesWhatIsNotWorthItsTime) {
+  Job job = cushions();
+  job.panels[0].worth = Worth::parts(1);
+  const auto plan = plan_roll(job, 0, kOpen, Aim::worth_less_time);
+  ASSERT_FALSE(plan);
+  EXPECT_NE(plan.problem().what.find("worth the time"), std::string::npos);
+}
+
+TEST(PlanRoll, ProvesASmallJobAndSaysSo) {
+  const auto plan = plan_roll(cushions(), 0, kHalf, Aim::most_worth);
+  ASSERT_TRUE(plan);
+  EXPECT_TRUE(plan->proof.proved);
+  EXPECT_EQ(plan->proof.bound, plan->worth);
+  // 5000 less 2 × 100: five lengths of 900 + 40; three seats each.
+  EXPECT_EQ(plan->worth, Worth::whole(5 * 3 * 3));
+  EXPECT_EQ(plan->cross_cuts, 5);
+}
+
+TEST(PlanRoll, BoundsWhatItCannotProve) {
+  Job job = cushions();
+  for (int i = 0; i < 6; ++i)
+    job.panels.push_back({"p", Length::mm(203 + 17 * i), Length::mm(307 + 13 * i), true, true,
+                          Worth::whole(1)});
+  const auto whole = plan_roll(job, 0, kHalf, Aim::most_worth);
+  const auto hasty = plan_roll(job, 0, kHalf, Aim::most_worth, SearchBudget{2000});
+  ASSERT_TRUE(whole && hasty);
+  EXPECT_FALSE(hasty->proof.proved);
+  EXPECT_LE(hasty->worth, whole->worth);
+  EXPECT_GE(hasty->proof.bound, whole->worth);
+}
+
+TEST(CompareWays, RanksByTheAimAndKeepsRefusals) {
+  Job job = cushions();
+  job.rolls[0].fabric.nap = Nap::one_way;
+  const Comparison all = compare_ways(job, 0, Aim::most_worth);
+  EXPECT_EQ(all.ways.size(), all_ways(job.longest_fan).size());
+  for (const WayResult& result : all.ways) {
+    EXPECT_EQ(result.way.end_to_end, !result.plan && !result.refused.empty()) << way_key(result.way);
+  }
+  for (std::size_t i = 1; i < all.ranking.size(); ++i) {
+    const Plan& before = *all.ways[static_cast<std::size_t>(all.ranking[i - 1])].plan;
+    const Plan& after = *all.ways[static_cast<std::size_t>(all.ranking[i])].plan;
+    EXPECT_GE(before.worth, after.worth);
+  }
+}
+
+TEST(CompareWays, BoundsEveryWayByOpenCloth) {
+  const Comparison all = compare_ways(cushions(), 0, Aim::most_worth);
+  ASSERT_TRUE(all.ways[0].plan);
+  for (const WayResult& result : all.ways)
+    if (result.plan) {
+      EXPECT_LE(result.plan->worth, all.ways[0].plan->worth) << way_key(result.way);
+    }
+}
+
+TEST(CompareWays, FindsAFrontierThatNoPlanBeats) {
+  const Comparison all = compare_ways(cushions(), 0, Aim::most_worth);
+  const auto plan = [&](int i) -> const Plan& { return *all.ways[static_cast<std::size_t>(i)].plan; };
+  ASSERT_FALSE(all.frontier.empty());
+  for (const int f : all.frontier)
+    for (const int other : all.ranking)
+      EXPECT_FALSE(plan(other).worth >= plan(f).worth && plan(other).time < plan(f).time);
+  for (std::size_t i = 1; i < all.frontier.size(); ++i)
+    EXPECT_LT(plan(all.frontier[i]).time, plan(all.frontier[i - 1]).time);
+}
+
+TEST(CompareWays, PlansEachWayAsPlanRollDoes) {
+  const Job job = cushions();
+  for (const Aim aim : {Aim::most_worth, Aim::worth_less_time})
+    for (const WayResult& result : compare_ways(job, 0, aim).ways) {
+      const auto alone = plan_roll(job, 0, result.way, aim);
+      ASSERT_EQ(static_cast<bool>(alone), result.plan.has_value()) << way_key(result.way);
+      if (alone) {
+        EXPECT_EQ(*alone, *result.plan) << way_key(result.way);
+      }
+    }
+}
+
+}  // namespace
+}  // namespace foldyard
