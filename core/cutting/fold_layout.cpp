@@ -29,8 +29,8 @@ class HalfLayout : public FoldLayout {
 
 class OffCentreLayout : public FoldLayout {
  public:
-  OffCentreLayout(const Fabric& f, Length trim, Length depth)
-      : FoldLayout(f, {1, 1, 0}), least_(std::max(trim, width_ - selvedge_ - depth)) {}
+  OffCentreLayout(const Fabric& f, const FoldLimits& l)
+      : FoldLayout(f, {1, 1, 0}), least_(std::max(l.flap, width_ - selvedge_ - l.depth)) {}
   SizeRange left() const override { return {least_, usable() / 2}; }
   Length middle(Length x, Length) const override { return usable() - x * 2; }
   Length folded(Length x, Length) const override { return width_ - selvedge_ - x; }
@@ -43,11 +43,10 @@ class OffCentreLayout : public FoldLayout {
 // Both edges in, flaps of any size that do not meet under each other.
 class FlapsLayout : public FoldLayout {
  public:
-  FlapsLayout(const Fabric& f, Length trim, Length depth)
-      : FoldLayout(f, {1, 1, 1}), trim_(trim), depth_(depth) {}
-  SizeRange left() const override { return {trim_, room() - trim_}; }
+  FlapsLayout(const Fabric& f, const FoldLimits& l) : FoldLayout(f, {1, 1, 1}), limits_(l) {}
+  SizeRange left() const override { return {limits_.flap, room() - limits_.flap}; }
   SizeRange right(Length x) const override {
-    return {std::max(trim_, usable() - x - depth_), room() - x};
+    return {std::max(limits_.flap, usable() - x - limits_.depth), room() - x};
   }
   Length middle(Length x, Length y) const override {
     return x + y > room() ? Length::units(-1) : usable() - (x + y) * 2;
@@ -60,8 +59,7 @@ class FlapsLayout : public FoldLayout {
  private:
   // For both flaps together: their selvedges still lie side by side.
   Length room() const { return usable() / 2 - selvedge_; }
-  Length trim_;
-  Length depth_;
+  FoldLimits limits_;
 };
 
 // Both edges in, meeting in the middle.
@@ -89,8 +87,8 @@ std::vector<Length> fan_lines(Length first, Length leg, int legs) {
 // What the fans share: n legs of `leg` each, the first and last shorter.
 class FanLayout : public FoldLayout {
  public:
-  FanLayout(const Fabric& f, int legs, Shares shares, bool mirrored, Length trim, Length depth)
-      : FoldLayout(f, shares, mirrored), n_(legs), trim_(trim), depth_(depth) {}
+  FanLayout(const Fabric& f, int legs, Shares shares, bool mirrored, const FoldLimits& l)
+      : FoldLayout(f, shares, mirrored), n_(legs), limits_(l) {}
   Length folded(Length x, Length y) const override { return leg(x, y); }
   std::vector<Length> lines(Length x, Length y) const override {
     return fan_lines(first(x, y) + selvedge_, leg(x, y), n_);
@@ -99,7 +97,7 @@ class FanLayout : public FoldLayout {
     const Length g = leg(x, y);
     const Length longest = std::max(first(x, y), last(x, y)) + selvedge_;
     const Length shortest = std::min(first(x, y), last(x, y)) + selvedge_;
-    return g <= depth_ && longest <= g && shortest > Length() ? g - x - y : Length::units(-1);
+    return g <= limits_.depth && longest <= g && shortest > Length() ? g - x - y : Length::units(-1);
   }
 
  protected:
@@ -107,10 +105,9 @@ class FanLayout : public FoldLayout {
   virtual Length first(Length x, Length y) const = 0;  // its usable part
   Length last(Length x, Length y) const { return usable() - first(x, y) - leg(x, y) * (n_ - 2); }
   // A strip from a fold edge that leaves a selvedge, or a trim, outside.
-  Length margin() const { return std::max(selvedge_, trim_); }
+  Length margin() const { return std::max(selvedge_, limits_.fold_trim); }
   int n_;
-  Length trim_;
-  Length depth_;
+  FoldLimits limits_;
 };
 
 // n odd, first and last leg long: all n plies lie in the middle. What does not
@@ -118,8 +115,8 @@ class FanLayout : public FoldLayout {
 // both are at their longest, the legs are a unit longer and the last shorter.
 class LongOddFan : public FanLayout {
  public:
-  LongOddFan(const Fabric& f, int n, Length trim, Length depth)
-      : FanLayout(f, n, {(n - 1) / 2, n, (n - 1) / 2}, false, trim, depth) {}
+  LongOddFan(const Fabric& f, int n, const FoldLimits& l)
+      : FanLayout(f, n, {(n - 1) / 2, n, (n - 1) / 2}, false, l) {}
   SizeRange left() const override { return {margin(), usable() / n_}; }
   SizeRange right(Length) const override { return left(); }
   Length middle(Length x, Length y) const override {
@@ -147,11 +144,11 @@ class LongOddFan : public FanLayout {
 // n odd, first and last leg short, each only over its own fold edge.
 class ShortOddFan : public FanLayout {
  public:
-  ShortOddFan(const Fabric& f, int n, Length trim, Length depth)
-      : FanLayout(f, n, {(n - 1) / 2, n - 2, (n - 1) / 2}, false, trim, depth) {}
-  SizeRange left() const override { return {trim_, usable() / n_}; }
+  ShortOddFan(const Fabric& f, int n, const FoldLimits& l)
+      : FanLayout(f, n, {(n - 1) / 2, n - 2, (n - 1) / 2}, false, l) {}
+  SizeRange left() const override { return {limits_.flap, usable() / n_}; }
   SizeRange right(Length x) const override {
-    return {std::max(trim_, usable() - x - depth_ * (n_ - 2)), usable() / n_};
+    return {std::max(limits_.flap, usable() - x - limits_.depth * (n_ - 2)), usable() / n_};
   }
 
  protected:
@@ -162,11 +159,11 @@ class ShortOddFan : public FanLayout {
 // n even: both ends lie on the right; the first leg long, the last short.
 class EvenFan : public FanLayout {
  public:
-  EvenFan(const Fabric& f, int n, bool mirrored, Length trim, Length depth)
-      : FanLayout(f, n, {(n - 2) / 2, n - 1, n / 2}, mirrored, trim, depth) {}
+  EvenFan(const Fabric& f, int n, bool mirrored, const FoldLimits& l)
+      : FanLayout(f, n, {(n - 2) / 2, n - 1, n / 2}, mirrored, l) {}
   SizeRange left() const override { return {margin(), usable() / (n_ - 1)}; }
   SizeRange right(Length x) const override {
-    return {std::max(trim_, usable() + x - depth_ * (n_ - 1)), usable() / n_};
+    return {std::max(limits_.flap, usable() + x - limits_.depth * (n_ - 1)), usable() / n_};
   }
 
  protected:
@@ -207,25 +204,26 @@ void add(std::vector<std::unique_ptr<FoldLayout>>& list, Args&&... args) {
 }  // namespace
 
 std::vector<std::unique_ptr<FoldLayout>> layouts_of(const FoldWay& way, const Fabric& fabric,
-                                                    Length fold_trim, Length depth) {
+                                                    const FoldLimits& limits) {
+  const bool mirrored = way.kind == FoldKind::quarters;
   std::vector<std::unique_ptr<FoldLayout>> list;
   switch (way.kind) {
     case FoldKind::open: add<OpenLayout>(list, fabric); break;
     case FoldKind::selvedge_to_selvedge: add<HalfLayout>(list, fabric); break;
-    case FoldKind::off_centre: add<OffCentreLayout>(list, fabric, fold_trim, depth); break;
+    case FoldKind::off_centre: add<OffCentreLayout>(list, fabric, limits); break;
     case FoldKind::both_edges_in:
-      if (way.plain) add<MeetingFlapsLayout>(list, fabric, fold_trim);
-      else add<FlapsLayout>(list, fabric, fold_trim, depth);
+      if (way.plain) add<MeetingFlapsLayout>(list, fabric, limits.fold_trim);
+      else add<FlapsLayout>(list, fabric, limits);
       break;
     case FoldKind::fan:
     case FoldKind::quarters:
       if (way.plain) {
-        add<PlainFan>(list, fabric, way.legs, way.kind == FoldKind::quarters, fold_trim);
+        add<PlainFan>(list, fabric, way.legs, mirrored, limits.fold_trim);
       } else if (way.legs % 2) {
-        add<LongOddFan>(list, fabric, way.legs, fold_trim, depth);
-        add<ShortOddFan>(list, fabric, way.legs, fold_trim, depth);
+        add<LongOddFan>(list, fabric, way.legs, limits);
+        add<ShortOddFan>(list, fabric, way.legs, limits);
       } else {
-        add<EvenFan>(list, fabric, way.legs, way.kind == FoldKind::quarters, fold_trim, depth);
+        add<EvenFan>(list, fabric, way.legs, mirrored, limits);
       }
       break;
   }

@@ -73,10 +73,18 @@ class FoldLayout {
   bool mirrored_;
 };
 
+// What a layout is held to. fold_trim: the least strip cut off at a fold edge.
+// flap: the least usable cloth in a leg that is folded over by itself (a fold
+// that could hold no panel is none). depth: the deepest the folded cloth may be.
+struct FoldLimits {
+  Length fold_trim;
+  Length flap;
+  Length depth;
+};
+
 // The layouts of a way, one or two; together they hold its best position.
-// depth: the deepest the folded cloth may be. fold_trim: the least flap.
 std::vector<std::unique_ptr<FoldLayout>> layouts_of(const FoldWay& way, const Fabric& fabric,
-                                                    Length fold_trim, Length depth);
+                                                    const FoldLimits& limits);
 
 // levels of FoldPlan for a way, bottom to top by leg.
 std::vector<int> levels_of(const FoldWay& way);

@@ -1,5 +1,7 @@
 #include "cutting/table_set.h"
 
+#include <algorithm>
+
 namespace foldyard {
 
 namespace {
@@ -30,6 +32,10 @@ TableSet::TableSet(std::vector<Shape> shapes, const Objective& aim, const TableL
     grids[1] = places_after(first_sizes(shapes_, size, limits.fold_trim), sizes, joint_limit, most);
     thinned_ = thinned_ || grids[0].size() >= most || grids[1].size() >= most;
   };
+  least_flap_ = limits.widest;
+  for (const Shape& s : shapes_) least_flap_ = std::min(least_flap_, fold_trim_ + s.across);
+  for (Length half : first_sizes(shapes_, &Shape::across, fold_trim_))
+    if (half > fold_trim_) least_flap_ = std::min(least_flap_, half);
   make(across_, &Shape::across, limits.widest, limits.widest / 2);
   make(along_, &Shape::along, limits.tallest, limits.tallest);
 }

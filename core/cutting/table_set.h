@@ -32,6 +32,9 @@ class TableSet {
   const Grid& across(bool joint) const { return across_[joint]; }
   const Grid& along(bool joint) const { return along_[joint]; }
   Length fold_trim() const { return fold_trim_; }
+  // The least strip at a fold edge that can hold a panel: half of one on the
+  // fold, or the fold trim and a whole one.
+  Length least_flap() const { return least_flap_; }
   bool is_thinned() const { return thinned_; }
 
  private:
@@ -40,6 +43,7 @@ class TableSet {
   Grid across_[2];
   Grid along_[2];
   Length fold_trim_;
+  Length least_flap_;
   bool thinned_ = false;
   std::map<TableKind, std::unique_ptr<CutTable>> tables_;
 };

@@ -160,7 +160,7 @@ Result<Plan> RollPlanner::plan(const FoldWay& way) {
   const Length depth = deepest_fold(job_.table);
   const AimScale scale = aim_scale(job_, roll_, way, aim_);
   TableSet& tables = tables_for(scale);
-  Layouts layouts = layouts_of(way, roll_.fabric, tables.fold_trim(), depth);
+  Layouts layouts = layouts_of(way, roll_.fabric, {tables.fold_trim(), tables.least_flap(), depth});
   std::erase_if(layouts, [&](const auto& l) { return l->is_fixed() && l->folded({}, {}) > depth; });
   if (layouts.empty())
     return refused(way, "folded so it is deeper than the " + write_length(depth, job_.unit) +
