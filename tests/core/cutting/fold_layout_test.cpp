@@ -10,7 +10,9 @@
 namespace foldyard {
 namespace {
 
+constexpr Length kUnit = Length::units(1);
 constexpr Length kTrim = Length::mm(5);
+constexpr Length kFlap = Length::mm(100);
 constexpr Length kDeep = Length::mm(10'000);
 
 Fabric cloth(int width, int selvedge) {
@@ -18,7 +20,7 @@ Fabric cloth(int width, int selvedge) {
 }
 
 std::vector<std::unique_ptr<FoldLayout>> layouts(const FoldWay& way, Length depth = kDeep) {
-  return layouts_of(way, cloth(1500, 10), kTrim, depth);
+  return layouts_of(way, cloth(1500, 10), {kTrim, kFlap, depth});
 }
 
 Length mm(int n) { return Length::mm(n); }
@@ -50,7 +52,7 @@ TEST(FoldLayout, SelvedgeToSelvedgeIsAllAtTheFoldEdge) {
 TEST(FoldLayout, AShallowTableForcesALongerFlap) {
   // 800 deep: of 1500, at least 700 are folded over, 690 of them usable.
   EXPECT_EQ(layouts({FoldKind::off_centre, 2, false, false}, mm(800))[0]->left().least, mm(690));
-  EXPECT_EQ(layouts({FoldKind::off_centre, 2, false, false})[0]->left().least, kTrim);
+  EXPECT_EQ(layouts({FoldKind::off_centre, 2, false, false})[0]->left().least, kFlap);
 }
 
 TEST(FoldLayout, FlapsMayMeetButNotOverlap) {
@@ -128,7 +130,7 @@ TEST_P(Promises, HoldForEveryStripOfSmallCloth) {
       SCOPED_TRACE("width " + std::to_string(width) + " selvedge " + std::to_string(selvedge));
       const Fabric fabric{Length::units(width), Length::units(selvedge), Length::units(1),
                           Nap::none, ""};
-      for (const auto& layout : layouts_of(way, fabric, Length::units(1), Length::units(width))) {
+      for (const auto& layout : layouts_of(way, fabric, {kUnit, kUnit, Length::units(width)})) {
         const SizeRange left = layout->left();
         for (Length x = left.least; x <= left.most; x += Length::units(1)) {
           const SizeRange right = layout->right(x);

@@ -75,7 +75,7 @@ class EveryTree : public testing::TestWithParam<FoldWay> {
       if (way.plain && !test::folds_evenly(c, way)) continue;
       SCOPED_TRACE("FOLDYARD_SEED=" + std::to_string(seed) + ": " + test::text(c));
       TableSet tables = test::tables_of(c, 1);
-      const Layouts layouts = test::layouts_for(c, way, 1);
+      const Layouts layouts = test::layouts_for(c, way, 1, tables);
       const auto choices = strip_choices(tables, layouts, way.end_to_end, 1);
       for (std::size_t v = 0; v < choices.size(); ++v) {
         if (!choices[v].layout) continue;

@@ -10,8 +10,8 @@ class StripsOfFlaps : public testing::Test {
  protected:
   StripsOfFlaps() {
     const Fabric fabric{Length::units(40), {}, Length::units(1), Nap::none, ""};
-    layouts_ = layouts_of({FoldKind::both_edges_in, 3, false, true}, fabric, Length::units(1),
-                          Length::units(100));
+    layouts_ = layouts_of({FoldKind::both_edges_in, 3, false, true}, fabric,
+                          {Length::units(1), Length::units(1), Length::units(100)});
   }
   StripsAt at(int left, int right) const {
     const Length x = Length::units(left), y = Length::units(right);

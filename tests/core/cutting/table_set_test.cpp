@@ -41,6 +41,16 @@ TEST(TableSet, HalvesNoPanelThatTheTrimWouldSpoil) {
   EXPECT_EQ(places(tables.across(true)), (Places{6}));
 }
 
+TEST(TableSet, KnowsTheLeastFlapThatHoldsAPanel) {
+  const auto flap = [](std::vector<Shape> shapes, int trim) {
+    return TableSet(std::move(shapes), {}, limits(40, 12, trim)).least_flap();
+  };
+  EXPECT_EQ(flap({shape(10, 6, true)}, 2), Length::units(5));           // half of 10
+  EXPECT_EQ(flap({shape(10, 6, false)}, 2), Length::units(12));         // 2 + 10
+  EXPECT_EQ(flap({shape(10, 6, true), shape(2, 6, false)}, 2), Length::units(4));  // 2 + 2
+  EXPECT_EQ(flap({shape(10, 6, true)}, 6), Length::units(16));          // half is too near
+}
+
 TEST(TableSet, MakesEachTableOnce) {
   TableSet tables({shape(10, 6, true)}, {}, limits(40, 12, 2));
   const CutTable& first = tables.table({true, false, 1});

@@ -40,11 +40,28 @@ class SmallJobs : public testing::TestWithParam<FoldWay> {
   }
 };
 
-TEST_P(SmallJobs, AreWorthNoMoreThanTryingEverything) {
-  for_each(false, 40, [](const SmallRoll& r) {
+// Every folded plan unfolds to an open one; end to end, to one twice as long.
+TEST_P(SmallJobs, AreWorthNoMoreThanOpenCloth) {
+  for_each(false, 60, [](const SmallRoll& r) {
     const auto plan = plan_roll(test::job_of(r, 1), 0, GetParam(), Aim::most_worth);
-    EXPECT_LE(worth_of(plan), 1000 * test::slow_worth(r, GetParam()));
+    SmallRoll open = r;
+    open.cloth.cloth.depth = open.cloth.cloth.width;
+    if (GetParam().end_to_end) open.cloth.tallest *= 2;
+    EXPECT_LE(worth_of(plan), 1000 * test::slow_worth(open, kOpen));
   });
+}
+
+// Open and in half, the positions and so the rule of strips leave nothing out.
+TEST(PlanRoll, IsWorthWhatTryingEverythingIsWorthOpenAndInHalf) {
+  const unsigned first = test::first_seed();
+  for (const FoldWay& way : {kOpen, kHalf})
+    for (unsigned seed = first; seed < first + 200 && !HasFailure(); ++seed) {
+      const SmallRoll r = test::throw_small_roll(seed, true);
+      if (!test::folds_evenly(r.cloth, way)) continue;
+      SCOPED_TRACE(title(seed, r));
+      const auto plan = plan_roll(test::job_of(r, 1), 0, way, Aim::most_worth);
+      EXPECT_EQ(worth_of(plan), 1000 * test::slow_worth(r, way));
+    }
 }
 
 TEST_P(SmallJobs, AreWorthNoLessThanTryingEverything) {

@@ -166,19 +166,19 @@ class SlowStrips {
   int copies_;
 };
 
-// Every place the fold lines of a way may have, plain ways apart. Each turned
-// in flap or outer leg holds at least `trim` of usable cloth; a fan's inner
-// legs are equal and its outer legs no longer.
-inline std::vector<Lines> off_centre_lines(const SlowCloth& c, int trim) {
+// Every place the fold lines of a way may have, plain ways apart. Each flap
+// holds at least `flap` of usable cloth, each outer leg of a fan is at least
+// `least` long; a fan's inner legs are equal and its outer legs no longer.
+inline std::vector<Lines> off_centre_lines(const SlowCloth& c, int flap) {
   std::vector<Lines> all;
-  for (int a = c.selvedge + trim; 2 * a <= c.width; ++a)
+  for (int a = c.selvedge + flap; 2 * a <= c.width; ++a)
     if (c.width - a <= c.depth) all.push_back({a});
   return all;
 }
 
-inline std::vector<Lines> both_edges_in_lines(const SlowCloth& c, int trim) {
+inline std::vector<Lines> both_edges_in_lines(const SlowCloth& c, int flap) {
   std::vector<Lines> all;
-  const int least = c.selvedge + trim;
+  const int least = c.selvedge + flap;
   for (int a = least; a < c.width; ++a)
     for (int b = least; a + b <= c.width - a - b; ++b)
       if (c.width - a - b <= c.depth) all.push_back({a, c.width - b});

@@ -65,7 +65,7 @@ inline std::int64_t slow_worth(const SmallRoll& r, const FoldWay& way) {
   for (int folded = 1; folded <= r.cloth.tallest; ++folded) {
     const int size = folded * (way.end_to_end ? 2 : 1) + r.allowance;
     if (size > room) break;
-    const std::int64_t gain = slow_best(r.cloth, way, rectangles, folded).gain;
+    const std::int64_t gain = slow_best(r.cloth, way, rectangles, folded, least_flap(r.cloth)).gain;
     for (int c = size; c <= room; ++c) {
       std::int64_t& here = most[static_cast<std::size_t>(c)];
       here = std::max(here, most[static_cast<std::size_t>(c - size)] + gain);

@@ -52,9 +52,11 @@ inline TableSet tables_of(const SmallCase& c, int scale) {
                    Length::units(c.trim * scale)});
 }
 
-inline Layouts layouts_for(const SmallCase& c, const FoldWay& way, int scale) {
+inline Layouts layouts_for(const SmallCase& c, const FoldWay& way, int scale,
+                           const TableSet& tables) {
   const Length depth = Length::units(c.cloth.depth * scale);
-  Layouts layouts = layouts_of(way, fabric_of(c, scale), Length::units(c.trim * scale), depth);
+  Layouts layouts =
+      layouts_of(way, fabric_of(c, scale), {tables.fold_trim(), tables.least_flap(), depth});
   std::erase_if(layouts, [&](const auto& l) { return l->is_fixed() && l->folded({}, {}) > depth; });
   return layouts;
 }
@@ -79,23 +81,34 @@ inline bool folds_evenly(const SmallCase& c, const FoldWay& way) {
          c.cloth.width / shares >= (shares > 1 ? c.cloth.selvedge + c.trim : 0);
 }
 
-// Every place the lines may have.
-inline std::vector<Lines> all_lines(const SmallCase& c, const FoldWay& way) {
+// The least flap that can hold a panel: half of one, or the trim and a whole one.
+inline int least_flap(const SmallCase& c) {
+  int least = c.cloth.width;
+  for (const SlowShape& s : slow_shapes(c.panels, false)) {
+    least = std::min(least, c.trim + s.across);
+    const int half = (s.across + 1) / 2;
+    if (s.on_fold && half >= c.trim) least = std::min(least, half);
+  }
+  return least;
+}
+
+// Every place the lines may have, `flap` of usable cloth in each outer leg.
+inline std::vector<Lines> all_lines(const SmallCase& c, const FoldWay& way, int flap) {
   std::vector<Lines> all;
   if (way.plain) all = plain_lines(c.cloth, way);
-  else if (way.kind == FoldKind::off_centre) all = off_centre_lines(c.cloth, c.trim);
-  else if (way.kind == FoldKind::both_edges_in) all = both_edges_in_lines(c.cloth, c.trim);
-  else all = fan_lines(c.cloth, way.legs, c.cloth.selvedge + c.trim);
+  else if (way.kind == FoldKind::off_centre) all = off_centre_lines(c.cloth, flap);
+  else if (way.kind == FoldKind::both_edges_in) all = both_edges_in_lines(c.cloth, flap);
+  else all = fan_lines(c.cloth, way.legs, c.cloth.selvedge + flap);
   std::erase_if(all, [&](const Lines& l) { return SlowFold(c.cloth, l).size() > c.cloth.depth; });
   return all;
 }
 
 // The best over all of them for one height.
 inline SlowCell slow_best(const SmallCase& c, const FoldWay& way, SlowRectangle& rectangles,
-                          int height) {
+                          int height, int flap) {
   SlowStrips strips(rectangles, way.end_to_end, c.copies);
   SlowCell best;
-  for (const Lines& lines : all_lines(c, way)) {
+  for (const Lines& lines : all_lines(c, way, flap)) {
     const SlowCell cell = strips.best(SlowFold(c.cloth, lines), height);
     if (beats(c.aim, cell, best, c.copies)) best = cell;
   }

@@ -1,0 +1,86 @@
+#include "job/roll_planner.h"
+
+#include <gtest/gtest.h>
+
+#include "inspect/inspect_plan.h"
+#include "job/defaults.h"
+
+namespace foldyard {
+namespace {
+
+Job cushions() {
+  Job job = default_job();
+  Fabric fabric = default_fabric();
+  fabric.width = Length::mm(1500);
+  fabric.selvedge = Length::mm(10);
+  job.rolls = {{"grey", fabric, Length::mm(3000)}, {"blue", fabric, Length::mm(5000)}};
+  job.panels = {{"seat", Length::mm(450), Length::mm(900), false, true, Worth::whole(3)},
+                {"arm", Length::mm(300), Length::mm(400), true, true, Worth::whole(1)}};
+  return job;
+}
+
+constexpr FoldWay kHalf{FoldKind::selvedge_to_selvedge, 2, false, true};
+
+// One planner for many ways gives each the plan that a fresh one gives it.
+TEST(RollPlanner, PlansNoWayDifferentlyAfterAnother) {
+  const Job job = cushions();
+  for (const Aim aim : {Aim::most_worth, Aim::worth_less_time}) {
+    RollPlanner shared(job, 1, aim, {});
+    for (const FoldWay& way : all_ways(5)) {
+      const auto one = shared.plan(way), alone = RollPlanner(job, 1, aim, {}).plan(way);
+      ASSERT_EQ(static_cast<bool>(one), static_cast<bool>(alone)) << way_key(way);
+      if (one) {
+        EXPECT_EQ(*one, *alone) << way_key(way);
+      }
+    }
+  }
+}
+
+TEST(RollPlanner, PlansTheRollThatIsAskedFor) {
+  const Job job = cushions();
+  const auto plan = RollPlanner(job, 0, Aim::most_worth, {}).plan(kHalf);
+  ASSERT_TRUE(plan);
+  EXPECT_EQ(plan->roll, 0);
+  EXPECT_EQ(plan->cloth, Length::mm(1500) * Length::mm(3000));
+  EXPECT_EQ(inspect_plan(job, *plan), std::vector<std::string>());
+}
+
+TEST(RollPlanner, StacksNoMoreThanTheCutterTakes) {
+  Job job = cushions();
+  job.cutter = {Length::mm(4), 12};  // two plies of 1 mm a length: two lengths
+  const auto plan = RollPlanner(job, 1, Aim::most_worth, {}).plan(kHalf);
+  ASSERT_TRUE(plan);
+  std::size_t lengths = 0;
+  for (const Lay& lay : plan->lays) {
+    EXPECT_LE(lay.lengths, 2);
+    lengths += static_cast<std::size_t>(lay.lengths);
+  }
+  EXPECT_EQ(lengths, plan->lengths.size());
+}
+
+TEST(RollPlanner, CutsNoLengthThatTheTableCannotHold) {
+  Job job = cushions();
+  job.table.length = Length::mm(900);
+  for (const bool end_to_end : {false, true}) {
+    const FoldWay way{FoldKind::selvedge_to_selvedge, 2, end_to_end, true};
+    const auto plan = RollPlanner(job, 1, Aim::most_worth, {}).plan(way);
+    ASSERT_TRUE(plan);
+    for (const Pattern& pattern : plan->patterns) {
+      EXPECT_LE(pattern.folded_along, Length::mm(900));
+      EXPECT_EQ(pattern.length, pattern.folded_along * (end_to_end ? 2 : 1));
+    }
+  }
+}
+
+TEST(RollPlanner, NamesTheReasonOfARefusal) {
+  Job job = cushions();
+  job.rolls[0].fabric.nap = Nap::one_way;
+  const auto plan =
+      RollPlanner(job, 0, Aim::most_worth, {}).plan({FoldKind::open, 1, true, true});
+  ASSERT_FALSE(plan);
+  EXPECT_EQ(plan.problem().where, "open, end to end");
+  EXPECT_NE(plan.problem().what.find("one-way"), std::string::npos);
+}
+
+}  // namespace
+}  // namespace foldyard
