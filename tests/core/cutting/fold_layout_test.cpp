@@ -115,8 +115,8 @@ class Promises : public testing::TestWithParam<FoldWay> {
       };
       const int from = static_cast<int>(layout.middle_start(Length::units(x)).units());
       const int a = flipped ? size - from - middle : from;
-      return (s.left_pairs == 0 || x == 0 || pairs(!flipped, x) == s.left_pairs) &&
-             (s.right_pairs == 0 || y == 0 || pairs(flipped, y) == s.right_pairs) &&
+      return (s.left_pairs == 0 || x <= 0 || pairs(!flipped, x) == s.left_pairs) &&
+             (s.right_pairs == 0 || y <= 0 || pairs(flipped, y) == s.right_pairs) &&
              (s.plies == 0 || middle == 0 || fold.loose(a, a + middle) >= s.plies);
     };
     EXPECT_TRUE(fits(false) || fits(true));

@@ -187,11 +187,12 @@ TEST(StripChoices, MakeALegOfThirdsAsLongAsOnePanelNeeds) {
   EXPECT_EQ(longest(c, {FoldKind::fan, 3, false, false}).gain, 1);
 }
 
-TEST(StripChoices, MakeALegOfQuartersAsLongAsOnePanelNeeds) {
-  // 24 with selvedges of 2: legs 3, 8, 8 and 5. [1, 7] of the two inner legs is
-  // loose and gives two of 6; with legs of 6 or less none is wide enough.
-  const SmallCase c = by_hand({panel(6, 2, false)}, {24, 2, 100}, 1, 2);
-  EXPECT_EQ(longest(c, {FoldKind::quarters, 4, false, false}).gain, 2);
+TEST(StripChoices, TakeTheBaseUnderAFlapThatHoldsNothing) {
+  // 12 off-centre: the flap is 4 at least (trim 1 and a panel of 3). Folded at
+  // 4, the base is 8 wide and gives one of 6, flap or not; flat beside the flap
+  // are only 4.
+  const SmallCase c = by_hand({panel(6, 3, false), panel(3, 6, false)}, {12, 0, 100}, 1, 3);
+  EXPECT_EQ(longest(c, {FoldKind::off_centre, 2, false, false}).gain, 1);
 }
 
 TEST(StripChoices, TakeWhatOnlyTheInnerLegOfPlainThirdsIsWideEnoughFor) {

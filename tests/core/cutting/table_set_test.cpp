@@ -49,6 +49,7 @@ TEST(TableSet, KnowsTheLeastFlapThatHoldsAPanel) {
   EXPECT_EQ(flap({shape(10, 6, false)}, 2), Length::units(12));         // 2 + 10
   EXPECT_EQ(flap({shape(10, 6, true), shape(2, 6, false)}, 2), Length::units(4));  // 2 + 2
   EXPECT_EQ(flap({shape(10, 6, true)}, 6), Length::units(16));          // half is too near
+  EXPECT_EQ(flap({shape(10, 6, true)}, 5), Length::units(5));           // just far enough
 }
 
 TEST(TableSet, MakesEachTableOnce) {
