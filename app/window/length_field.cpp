@@ -33,6 +33,9 @@ LengthField::LengthField(const QString& name, QWidget* parent)
   connect(line_, &QLineEdit::editingFinished, this, &LengthField::leave);
 }
 
+// The line loses the focus as it goes, and there is nobody left to be told.
+LengthField::~LengthField() { line_->disconnect(this); }
+
 void LengthField::show_length(Length length, Unit unit) {
   const bool is_news = length != length_ || unit != unit_;
   length_ = length;

@@ -23,6 +23,7 @@ class LengthField : public QWidget {
  public:
   // name: what a screen reader says.
   explicit LengthField(const QString& name, QWidget* parent = nullptr);
+  ~LengthField() override;
 
   // The job's value. Text that is being typed and means the same stays.
   void show_length(Length length, Unit unit);
