@@ -184,6 +184,23 @@ TEST(PlanRoll, RefusesWhatIsNotWorthItsTime) {
   EXPECT_NE(plan.problem().what.find("worth the time"), std::string::npos);
 }
 
+// A seat is worth 100 s. One length of three takes four cuts of 60 + 18 s, a
+// lift of 60 and a cross-cut of 60 + 30: 462 s for 300. Five in one lay take
+// 312 + 60 + 450 = 822 s for 1500: 678 s are left.
+TEST(PlanRoll, StacksLengthsThatDoNotPayAlone) {
+  Job job = cushions();
+  job.table.length = Length::mm(1000);
+  job.panels[0].worth = Worth::whole(1);
+  job.pace = {};
+  job.pace.rate = Worth::whole(36);
+  job.pace.mark = job.pace.lift = job.pace.cross_cut = Duration::seconds(60);
+  job.pace.ms_per_metre = 20'000;
+  const auto plan = plan_roll(job, 0, kOpen, Aim::worth_less_time);
+  ASSERT_TRUE(plan) << plan.problem().sentence();
+  EXPECT_EQ(plan->lays, std::vector<Lay>{(Lay{0, 5})});
+  EXPECT_EQ(plan->net, Worth::parts(67'800));
+}
+
 TEST(PlanRoll, ProvesASmallJobAndSaysSo) {
   const auto plan = plan_roll(cushions(), 0, kHalf, Aim::most_worth);
   ASSERT_TRUE(plan);
