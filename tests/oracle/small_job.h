@@ -1,0 +1,41 @@
+#pragma once
+
+// Small jobs in quanta: half of the step in which panels grow, so that half a
+// panel is whole. Panels are even, everything else is any whole number.
+
+#include <string>
+#include <vector>
+
+#include "fold/fold_plan.h"
+#include "job/job.h"
+
+namespace foldyard::test {
+
+struct QuantaPanel {
+  int across = 0;
+  int along = 0;
+  bool may_turn = false;
+  bool on_fold = false;
+  int worth = 0;
+};
+
+struct QuantaJob {
+  std::vector<QuantaPanel> panels;
+  int width = 0;
+  int selvedge = 0;
+  bool one_way = false;
+  int depth = 0;  // the deepest cloth the table takes
+  int table = 0;  // the longest
+  int roll = 0;
+  int squaring = 0;
+  int allowance = 0;
+  int trim = 1;
+};
+
+// A job of the same sizes; a quantum is 60 units, so that a fold at a half, a
+// third, a quarter, a fifth, a sixth or a fifteenth of one is exact.
+Job job_of(const QuantaJob& small);
+QuantaJob throw_job(unsigned seed, const FoldWay& way);
+std::string text(const QuantaJob& small);
+
+}  // namespace foldyard::test
