@@ -1,0 +1,143 @@
+#include "cutting/limited_builds.h"
+
+#include <algorithm>
+#include <bit>
+
+namespace foldyard::limited {
+
+Counting::Counting(const std::vector<std::int64_t>& limits) {
+  int word = 0, shift = 0;
+  for (std::int64_t limit : limits) {
+    const int bits = std::bit_width(static_cast<std::uint64_t>(limit));
+    if (shift + bits + 1 > 64) {
+      ++word;
+      shift = 0;
+    }
+    fits_ = word < kWords && bits < 40;
+    if (!fits_) return;
+    fields_.push_back({word, shift});
+    guards_[word] |= std::uint64_t{1} << (shift + bits);
+    full_[word] |= (static_cast<std::uint64_t>(limit) << shift) | (std::uint64_t{1} << (shift + bits));
+    shift += bits + 1;
+  }
+}
+
+Copies Counting::one(int panel, int uses) const {
+  Copies copies{};
+  copies[fields_[panel].first] = static_cast<std::uint64_t>(uses) << fields_[panel].second;
+  return copies;
+}
+
+std::size_t CopiesHash::operator()(const Copies& c) const {
+  std::uint64_t h = 0x9e3779b97f4a7c15;
+  for (std::uint64_t word : c) {
+    h = (h ^ word) * 0xff51afd7ed558ccd;
+    h ^= h >> 32;
+  }
+  return static_cast<std::size_t>(h);
+}
+
+namespace {
+
+Build joined(const Builds& builds, int first, int second, Made made) {
+  const Build &a = builds[first], &b = builds[second];
+  Build sum;
+  sum.rim = a.rim;
+  sum.made = made;
+  sum.first = first;
+  sum.second = second;
+  sum.gain = a.gain + b.gain;
+  sum.priced = a.priced + b.priced;
+  sum.copies = a.copies + b.copies;
+  return sum;
+}
+
+class TreeWriter {
+ public:
+  TreeWriter(const Builds& builds, const Cloth& cloth, const LimitedProblem& problem)
+      : builds_(builds), cloth_(cloth), problem_(problem) {}
+
+  CutTree write(int root) {
+    add({{Length(), problem_.width}, {Length(), problem_.height}});
+    place(0, root);
+    return std::move(tree_);
+  }
+
+ private:
+  Length length(int units) const { return Length::units(units * cloth_.unit); }
+
+  int add(Rect rect) {
+    CutNode node;
+    node.rect = rect;
+    tree_.nodes.push_back(node);
+    return static_cast<int>(tree_.nodes.size()) - 1;
+  }
+
+  std::pair<int, int> cut(int index, Direction direction, int size) {
+    Rect low = tree_.nodes[index].rect, high = low;
+    Span Rect::*axis = direction == Direction::along ? &Rect::across : &Rect::along;
+    const Length at = (low.*axis).from + length(size);
+    (low.*axis).to = (high.*axis).from = at;
+    const int first = add(low), second = add(high);
+    CutNode& node = tree_.nodes[index];
+    node.kind = NodeKind::cut;
+    node.direction = direction;
+    node.at = at;
+    node.first = first;
+    node.second = second;
+    return {first, second};
+  }
+
+  // Trims the node to the build's size, then parts it as the build was made.
+  void place(int node, int index) {
+    const Build& b = builds_[index];
+    const Rect rect = tree_.nodes[node].rect;
+    if (rect.across.size() > length(b.width)) node = cut(node, Direction::along, b.width).first;
+    if (rect.along.size() > length(b.height)) node = cut(node, Direction::across, b.height).first;
+    switch (b.made) {
+      case Made::panel: return take(node, problem_.shapes[cloth_.source[b.first]]);
+      case Made::opened: return place(cut(node, Direction::along, cloth_.fold_trim).second, b.first);
+      case Made::beside: return place_two(cut(node, Direction::along, builds_[b.first].width), b);
+      case Made::above: return place_two(cut(node, Direction::across, builds_[b.first].height), b);
+    }
+  }
+
+  void place_two(std::pair<int, int> nodes, const Build& b) {
+    place(nodes.first, b.first);
+    place(nodes.second, b.second);
+  }
+
+  void take(int node, const LimitedShape& shape) {
+    CutNode& n = tree_.nodes[node];
+    n.kind = NodeKind::take;
+    n.panel = shape.panel;
+    n.turned = shape.turned;
+  }
+
+  const Builds& builds_;
+  const Cloth& cloth_;
+  const LimitedProblem& problem_;
+  CutTree tree_;
+};
+
+}  // namespace
+
+Build beside(const Builds& builds, int left, int right) {
+  Build sum = joined(builds, left, right, Made::beside);
+  sum.width = builds[left].width + builds[right].width;
+  sum.height = std::max(builds[left].height, builds[right].height);
+  return sum;
+}
+
+Build above(const Builds& builds, int lower, int upper) {
+  Build sum = joined(builds, lower, upper, Made::above);
+  sum.width = std::max(builds[lower].width, builds[upper].width);
+  sum.height = builds[lower].height + builds[upper].height;
+  return sum;
+}
+
+CutTree tree_of(const Builds& builds, int root, const Cloth& cloth, const LimitedProblem& problem) {
+  return TreeWriter(builds, cloth, problem).write(root);
+}
+
+}  // namespace foldyard::limited

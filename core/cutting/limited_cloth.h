@@ -1,0 +1,52 @@
+#pragma once
+
+// A LimitedProblem in the whole units that its sizes share, with the places a
+// build's rim can have. Internal to the limited search.
+
+#include <cstdint>
+#include <vector>
+
+#include "cutting/limited_problem.h"
+
+namespace foldyard::limited {
+
+// Where a build lies: loose anywhere, or with its left rim on the joint.
+enum Rim { kLoose = 0, kJoint = 1 };
+
+struct UnitShape {
+  int across;
+  int along;
+  int panel;
+  int uses;
+  Rim rim;
+  std::int64_t gain;
+};
+
+// Sizes that builds can have along one axis, with look-ups for every size.
+struct Places {
+  std::vector<int> list;   // ascending, > 0
+  std::vector<int> index;  // by size: its place, or −1
+  std::vector<int> floor;  // by size: the largest place ≤ it, or −1
+
+  int count() const { return static_cast<int>(list.size()); }
+};
+
+struct Cloth {
+  explicit Cloth(const LimitedProblem& problem);
+
+  bool in_range = true;
+  std::int64_t unit = 1;
+  int width = 0;
+  int height = 0;
+  int fold_trim = 0;
+  Rim root = kLoose;
+  std::vector<UnitShape> shapes;  // those that fit and have copies left
+  std::vector<int> source;        // index into the problem's shapes
+  std::vector<std::int64_t> limits;
+  Places across[2];  // by rim
+  Places along;
+
+  std::int64_t total_gain() const;  // of all copies allowed
+};
+
+}  // namespace foldyard::limited

@@ -1,0 +1,50 @@
+#pragma once
+
+// A greedy filling within the limits, guided by priced tables: in each
+// rectangle the panel (or a given build) in the corner, and the way of parting
+// the rest, that together promise most. Internal to the limited search.
+
+#include "cutting/limited_builds.h"
+#include "cutting/limited_tables.h"
+
+namespace foldyard::limited {
+
+class Filler {
+ public:
+  Filler(const Cloth& cloth, const Counting& counting, Builds& builds)
+      : cloth_(cloth), counting_(counting), builds_(builds) {}
+
+  // Fills the whole cloth; `corner`, if ≥ 0, is a build that lies at its origin.
+  // true_gains: what a panel promises is its gain, not its priced gain. Gives
+  // the finished build, or −1 if nothing fits.
+  int fill(const InsideTable& inside, const Prices& prices, int corner, bool true_gains);
+
+ private:
+  struct Area {
+    Rim rim;
+    int width;
+    int height;
+  };
+  struct Step {
+    std::int64_t promise = -1;
+    int shape = -1;
+    bool upright = false;  // the first cut runs along the roll
+  };
+
+  int fill_area(const Area& area, int corner);
+  Step best_step(const Area& area) const;
+  std::int64_t rest(const Area& area, int width, int height, bool upright) const;
+  int shape_build(int shape);
+  int join(int first, int second, bool side_by_side);
+  int open(int build);
+
+  const Cloth& cloth_;
+  const Counting& counting_;
+  Builds& builds_;
+  const InsideTable* inside_ = nullptr;
+  const Prices* prices_ = nullptr;
+  bool true_gains_ = false;
+  Copies used_{};
+};
+
+}  // namespace foldyard::limited

@@ -1,0 +1,72 @@
+#pragma once
+
+// Priced tables: the most a rectangle can gain, and the most that can be
+// gained around a build, when copies are not limited but each has a price.
+// Internal to the limited search.
+//
+// Gains here are scaled by kScale; a shape gains gain × kScale less its price.
+// For any prices ≥ 0, gain of a build + around(build) + given_back bounds every
+// limited cutting that contains the build.
+
+#include "cutting/limited_cloth.h"
+
+namespace foldyard::limited {
+
+inline constexpr int kScale = 16;
+
+struct Prices {
+  std::vector<std::int64_t> panel;  // of one copy, scaled
+  std::int64_t given_back(const Cloth& cloth) const;
+  std::int64_t priced(const UnitShape& shape) const {
+    return shape.gain * kScale - panel[shape.panel] * shape.uses;
+  }
+};
+
+class InsideTable {
+ public:
+  InsideTable(const Cloth& cloth, const Prices& prices);
+
+  // The most inside a rectangle of any size; 0 where nothing fits.
+  std::int32_t most(Rim rim, int width, int height) const {
+    const int row = cloth_.along.floor[height];
+    return row < 0 ? 0 : rows_[rim][row][width];
+  }
+  const std::vector<std::int32_t>& row(Rim rim, int place) const { return rows_[rim][place]; }
+  // How many of each panel one best filling of the whole uses.
+  std::vector<std::int64_t> copies_used() const;
+
+ private:
+  void fill_loose(int row);
+  void fill_joint(int row);
+  void start_row(Rim rim, int row);
+
+  const Cloth& cloth_;
+  const Prices& prices_;
+  std::vector<std::vector<std::int32_t>> rows_[2];
+};
+
+class AroundTable {
+ public:
+  static constexpr std::int32_t kNever = -(1 << 30);
+  AroundTable(const Cloth& cloth, const InsideTable& inside);
+
+  // REQUIRES sizes that are places; kNever where no cutting can hold such a build.
+  std::int32_t most(Rim rim, int width, int height) const {
+    return table_[rim][at(rim, cloth_.across[rim].index[width], cloth_.along.index[height])];
+  }
+
+ private:
+  std::size_t at(Rim rim, int x, int y) const {
+    return static_cast<std::size_t>(y) * cloth_.across[rim].count() + x;
+  }
+  void fill(Rim rim);
+  std::int32_t beside(Rim rim, int x, int y) const;
+  std::int32_t above(Rim rim, int x, int y) const;
+  std::int32_t joined(int x, int y) const;
+
+  const Cloth& cloth_;
+  const InsideTable& inside_;
+  std::vector<std::int32_t> table_[2];
+};
+
+}  // namespace foldyard::limited
