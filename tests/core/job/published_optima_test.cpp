@@ -6,60 +6,11 @@
 
 #include <gtest/gtest.h>
 
-#include <fstream>
-#include <regex>
-#include <sstream>
-
-#include "job/defaults.h"
 #include "job/plan_roll.h"
+#include "support/instance_problems.h"
 
 namespace foldyard {
 namespace {
-
-struct Published {
-  Job job;
-  std::int64_t straight = 0;  // no panel turned
-  std::int64_t turned = 0;
-};
-
-void read_optima(const std::string& line, Published& published) {
-  static const std::regex kOptima(R"(no rotation: (\d+); with 90-degree rotation: (\d+))");
-  std::smatch match;
-  if (!std::regex_search(line, match, kOptima)) return;
-  published.straight = std::stoll(match[1]);
-  published.turned = std::stoll(match[2]);
-}
-
-Job bare_job() {
-  Job job = default_job();
-  job.losses.squaring = job.losses.allowance = Length();
-  job.table = {kLongest, kLongest, kLongest, true};
-  return job;
-}
-
-void set_cloth(Job& job, std::int64_t width, std::int64_t length) {
-  job.rolls = {{"cloth", {Length::mm(width), Length(), Length::mm(1), Nap::none, ""},
-                Length::mm(length)}};
-}
-
-Published read(const std::string& name) {
-  std::ifstream file(std::string(FOLDYARD_SOURCE_DIR) + "/tests/data/guillotine/" + name + ".txt");
-  Published published{bare_job()};
-  for (std::string line; std::getline(file, line);) {
-    read_optima(line, published);
-    if (line.empty() || line[0] == '#') continue;
-    std::istringstream numbers(line);
-    std::int64_t across = 0, along = 0, value = 0;
-    numbers >> across >> along >> value;
-    if (published.job.rolls.empty())
-      set_cloth(published.job, across, along);
-    else
-      published.job.panels.push_back({std::to_string(published.job.panels.size()),
-                                      Length::mm(across), Length::mm(along), false, true,
-                                      Worth::parts(value)});
-  }
-  return published;
-}
 
 // The largest of them need more steps than a person would wait for at each edit.
 constexpr SearchBudget kAmple{20'000'000'000};
@@ -75,26 +26,23 @@ void expect_optimum(const Job& job, std::int64_t optimum) {
 }
 
 TEST_P(Optima, AreReachedAndProved) {
-  const Published published = read(GetParam());
-  ASSERT_GT(published.straight, 0);
-  expect_optimum(published.job, published.straight);
+  const test::Instance published = test::read_instance(GetParam());
+  expect_optimum(test::unlimited_job(published, false), *published.straight);
 }
 
 TEST_P(Optima, AreReachedAndProvedTurned) {
-  Published published = read(GetParam());
-  for (Panel& panel : published.job.panels) panel.may_turn = true;
-  ASSERT_GT(published.turned, 0);
-  expect_optimum(published.job, published.turned);
+  const test::Instance published = test::read_instance(GetParam());
+  expect_optimum(test::unlimited_job(published, true), *published.turned);
 }
 
 // gcut13 takes longer to prove than a test may last: the bound must still hold.
 TEST(LargeOptimum, LiesBetweenThePlanAndItsBound) {
-  Published published = read("gcut13");
+  const test::Instance published = test::read_instance("gcut13");
   for (const bool turned : {false, true}) {
-    for (Panel& panel : published.job.panels) panel.may_turn = turned;
-    const auto plan = plan_roll(published.job, 0, FoldWay{}, Aim::most_worth);
+    const Job job = test::unlimited_job(published, turned);
+    const auto plan = plan_roll(job, 0, FoldWay{}, Aim::most_worth);
     ASSERT_TRUE(plan);
-    const Worth optimum = Worth::parts(turned ? published.turned : published.straight);
+    const Worth optimum = Worth::parts(turned ? *published.turned : *published.straight);
     EXPECT_LE(plan->worth, optimum);
     EXPECT_GE(plan->proof.bound, optimum);
     // A part in a hundred is lost at most by the places left out.
