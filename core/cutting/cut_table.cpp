@@ -2,6 +2,19 @@
 
 namespace foldyard {
 
+namespace {
+
+// The place among [0, count) whose cell, with `extra` added, is best and equal
+// to `wanted`; the first such.
+template <class CellAt>
+int place_of(const Cell& wanted, int count, CellAt cell_at) {
+  for (int i = 0; i < count; ++i)
+    if (cell_at(i) == wanted) return i;
+  return -1;
+}
+
+}  // namespace
+
 CutTable::CutTable(TableKind kind, Grid across, Grid along, const std::vector<Shape>& shapes,
                    const Objective& aim, const CutTable* beyond, const CutTable* above,
                    bool all_places)
@@ -9,10 +22,8 @@ CutTable::CutTable(TableKind kind, Grid across, Grid along, const std::vector<Sh
       beyond_(beyond), above_(above), all_places_(all_places), nx_(across_.size()), ny_(along_.size()) {
   const Grid& beyond_grid = this->beyond().across_;
   const Grid& above_grid = this->above().along_;
-  parts_across_ = parts_of(across_, across_, beyond_grid);
-  parts_along_ = parts_of(along_, along_, above_grid);
-  if (beyond_) parts_across_high_ = parts_of(across_, beyond_grid, across_);
-  if (above_) parts_along_high_ = parts_of(along_, above_grid, along_);
+  parts_across_ = parts_of(across_, beyond_grid);
+  parts_along_ = parts_of(along_, above_grid);
   whole_along_.resize(nx_);
   const std::size_t n = static_cast<std::size_t>(nx_) * ny_;
   for (auto* cells : {&cells_, &columns_, &best_across_, &best_along_, &corner_across_, &corner_along_})
@@ -22,21 +33,21 @@ CutTable::CutTable(TableKind kind, Grid across, Grid along, const std::vector<Sh
   aim_.worth_first ? fill<true>() : fill<false>();
 }
 
-// For each place of `own`, the ways to part it with the tight part a place of
-// `tight` and the remainder in `other`.
-CutTable::Parts CutTable::parts_of(const Grid& own, const Grid& tight, const Grid& other) {
+// For each place of `own`, the ways to part it with the lower part a place, too,
+// and the remainder in `other`.
+CutTable::Parts CutTable::parts_of(const Grid& own, const Grid& other) {
   Parts result;
-  result.exact.assign(static_cast<std::size_t>(own.size()) * tight.size(), -1);
+  result.exact.assign(static_cast<std::size_t>(own.size()) * own.size(), -1);
   result.odd_start.push_back(0);
   for (int i = 0; i < own.size(); ++i) {
-    for (int t = 0; t < tight.size() && tight[t] < own[i]; ++t) {
-      const Length remainder = own[i] - tight[t];
+    for (int low = 0; low < i; ++low) {
+      const Length remainder = own[i] - own[low];
       const int floor = other.floor_index(remainder);
       if (floor < 0) break;
       if (other[floor] == remainder)
-        result.exact[static_cast<std::size_t>(i) * tight.size() + t] = floor;
+        result.exact[static_cast<std::size_t>(i) * own.size() + low] = floor;
       else
-        result.odd.push_back({t, floor, remainder.units()});
+        result.odd.push_back({low, floor, remainder.units()});
     }
     result.odd_start.push_back(static_cast<std::int32_t>(result.odd.size()));
   }
@@ -73,11 +84,9 @@ void CutTable::fill() {
 void CutTable::note_whole(int x, int y) {
   const Move move = choice(x, y).move;
   const bool gains = at(x, y).gain > 0;
-  if ((gains || beyond_) && move != Move::part_across && move != Move::part_across_high &&
-      move != Move::trim_across)
+  if ((gains || beyond_) && move != Move::part_across && move != Move::trim_across)
     whole_across_.push_back(x);
-  if ((gains || above_) && move != Move::part_along && move != Move::part_along_high &&
-      move != Move::trim_along)
+  if ((gains || above_) && move != Move::part_along && move != Move::trim_along)
     whole_along_[x].push_back(y);
 }
 
@@ -152,10 +161,7 @@ void CutTable::try_parts_across(int x, int y, Cell& best, Choice& choice) const 
   }
   if (x == 0 || !could_gain<kWorthFirst>(best_across_[index(x - 1, y)], best)) return;
   for (std::int32_t i = parts_across_.odd_start[x]; i < parts_across_.odd_start[x + 1]; ++i)
-    try_odd_across<kWorthFirst>(parts_across_.odd[i], false, y, best, choice);
-  if (!beyond_) return;
-  for (std::int32_t i = parts_across_high_.odd_start[x]; i < parts_across_high_.odd_start[x + 1]; ++i)
-    try_odd_across<kWorthFirst>(parts_across_high_.odd[i], true, y, best, choice);
+    try_odd_across<kWorthFirst>(parts_across_.odd[i], y, best, choice);
 }
 
 // Whether an odd parting might beat `best`: it costs at least one cut more
@@ -166,25 +172,22 @@ bool CutTable::could_gain(Cell smaller, const Cell& best) const {
   return !all_places_ || is_better<kWorthFirst>(smaller, best, kind_.copies);
 }
 
-// The tight part is a place; the remainder is trimmed by two cuts, the first
-// along its uneven side. (Trimmed by one cut it equals a trim and then an even
-// parting.)
+// The remainder is no place. It is trimmed by two cuts, the first along its
+// uneven side. (Trimmed by one cut it equals a trim and then an even parting.)
 template <bool kWorthFirst>
-void CutTable::try_odd_across(const OddPart& part, bool high, int y, Cell& best, Choice& choice) const {
-  const CutTable& tight = high ? beyond() : *this;
-  const CutTable& loose = high ? *this : beyond();
+void CutTable::try_odd_across(const OddPart& part, int y, Cell& best, Choice& choice) const {
+  const CutTable& right = beyond();
   const std::int64_t n = beyond_ ? 2 : 1;
-  const Cell &a = tight.at(part.tight, y), &b = loose.corner_across_[loose.index(part.floor, y)];
-  const std::int64_t gain = high ? b.gain + n * a.gain : a.gain + n * b.gain;
-  if (kWorthFirst && gain < best.gain) return;
-  const Cell rest = loose.better_trim<kWorthFirst>(
-      loose.odd_across(part.floor, y, part.remainder),
-      loose.best_across_[loose.index(part.floor, y)], aim_.cut(along_[y].units()));
-  const Cell cell{high ? rest.gain + n * a.gain : a.gain + n * rest.gain,
-                  a.cost + rest.cost + aim_.cut(along_[y].units())};
+  const std::int64_t cut = aim_.cut(along_[y].units());
+  const std::size_t there = right.index(part.floor, y);
+  const Cell& low = at(part.low, y);
+  if (kWorthFirst && low.gain + n * right.corner_across_[there].gain < best.gain) return;
+  const Cell rest = right.better_trim<kWorthFirst>(right.odd_across(part.floor, y, part.remainder),
+                                                   right.best_across_[there], cut);
+  const Cell cell{low.gain + n * rest.gain, low.cost + rest.cost + cut};
   if (!is_better<kWorthFirst>(cell, best, kind_.copies)) return;
   best = cell;
-  choice = {high ? Move::part_across_high : Move::part_across, part.tight};
+  choice = {Move::part_across, part.low};
 }
 
 template <bool kWorthFirst>
@@ -205,29 +208,24 @@ void CutTable::try_parts_along(int x, int y, Cell& best, Choice& choice) const {
   }
   if (y == 0 || !could_gain<kWorthFirst>(best_along_[index(x, y - 1)], best)) return;
   for (std::int32_t i = parts_along_.odd_start[y]; i < parts_along_.odd_start[y + 1]; ++i)
-    try_odd_along<kWorthFirst>(parts_along_.odd[i], false, x, best, choice);
-  if (!above_) return;
-  for (std::int32_t i = parts_along_high_.odd_start[y]; i < parts_along_high_.odd_start[y + 1]; ++i)
-    try_odd_along<kWorthFirst>(parts_along_high_.odd[i], true, x, best, choice);
+    try_odd_along<kWorthFirst>(parts_along_.odd[i], x, best, choice);
 }
 
 template <bool kWorthFirst>
-void CutTable::try_odd_along(const OddPart& part, bool high, int x, Cell& best, Choice& choice) const {
-  const CutTable& tight = high ? above() : *this;
-  const CutTable& loose = high ? *this : above();
+void CutTable::try_odd_along(const OddPart& part, int x, Cell& best, Choice& choice) const {
+  const CutTable& upper = above();
   const std::int64_t n = above_ ? 2 : 1;
-  const Cell& a = tight.columns_[tight.column_index(x, part.tight)];
-  const Cell& b = loose.corner_along_[loose.column_index(x, part.floor)];
-  const std::int64_t gain = high ? b.gain + n * a.gain : a.gain + n * b.gain;
-  if (kWorthFirst && gain < best.gain) return;
-  const Cell rest = loose.better_trim<kWorthFirst>(
-      loose.odd_along(x, part.floor, part.remainder),
-      loose.best_along_[loose.index(x, part.floor)], aim_.cut(across_[x].units()));
-  const Cell cell{high ? rest.gain + n * a.gain : a.gain + n * rest.gain,
-                  a.cost + rest.cost + aim_.cut(across_[x].units())};
+  const std::int64_t cut = aim_.cut(across_[x].units());
+  const Cell& low = columns_[column_index(x, part.low)];
+  if (kWorthFirst &&
+      low.gain + n * upper.corner_along_[upper.column_index(x, part.floor)].gain < best.gain)
+    return;
+  const Cell rest = upper.better_trim<kWorthFirst>(upper.odd_along(x, part.floor, part.remainder),
+                                                   upper.best_along_[upper.index(x, part.floor)], cut);
+  const Cell cell{low.gain + n * rest.gain, low.cost + rest.cost + cut};
   if (!is_better<kWorthFirst>(cell, best, kind_.copies)) return;
   best = cell;
-  choice = {high ? Move::part_along_high : Move::part_along, part.tight};
+  choice = {Move::part_along, part.low};
 }
 
 template <bool kWorthFirst>
@@ -254,19 +252,6 @@ void CutTable::note_prefixes(int x, int y) {
   corner_across_[here] = by_height;
   corner_along_[in_column] = by_width;
 }
-
-namespace {
-
-// The place among [0, count) whose cell, with `extra` added, is best and equal
-// to `wanted`; the first such.
-template <class CellAt>
-int place_of(const Cell& wanted, int count, CellAt cell_at) {
-  for (int i = 0; i < count; ++i)
-    if (cell_at(i) == wanted) return i;
-  return -1;
-}
-
-}  // namespace
 
 Remainder CutTable::remainder_across(Length width, int y) const {
   const int x = across_.floor_index(width);

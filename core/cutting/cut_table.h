@@ -12,10 +12,10 @@
 //                     along d   F(w,d) + m · U(w,h−d)         d a place
 //
 // where R is the table without the left joint (n = 2, or itself with n = 1)
-// and U the one without the lower joint. One side of each cut is a place of
-// the grid, the other is what remains; a remainder that is no place is trimmed
-// to one (by one cut, or by two where that is shorter). Why this is enough for
-// gain, number of cuts and travel at once: docs/method.md, "One rectangle".
+// and U the one without the lower joint. The lower part of each cut is a place
+// of the grid; an upper part that is no place is trimmed to one before it is
+// cut further (by one cut, or by two where that is shorter). What that is
+// enough for: docs/method.md, "One rectangle".
 // Source of the recursion: Gilmore & Gomory 1966, Operations Research 14;
 // joints, trims and cut cost are our own.
 //
@@ -46,10 +46,8 @@ enum class Move : std::uint8_t {
   take,          // index: shape
   trim_across,   // index: place kept, the rest left
   trim_along,
-  part_across,       // index: place of the lower part; the upper remains
-  part_across_high,  // index: place (in R) of the upper part; the lower remains
+  part_across,  // index: place of the lower part; the upper remains
   part_along,
-  part_along_high,
 };
 
 struct Choice {
@@ -97,21 +95,21 @@ class CutTable {
   Remainder remainder_along(int x, Length height) const;
 
  private:
-  // A way to part a place: the tight part a place, the remainder no place.
+  // A way to part a place: the lower part a place, the remainder no place.
   struct OddPart {
-    std::int32_t tight;
+    std::int32_t low;
     std::int32_t floor;  // of the remainder, in the other table
     std::int64_t remainder;
   };
-  // For every place of an axis, how it may be parted. exact[i * n + t] is the
-  // other table's place that remains beyond place t of place i, or −1.
+  // For every place of an axis, how it may be parted. exact[i * n + l] is the
+  // other table's place that remains beyond place l of place i, or −1.
   struct Parts {
     std::vector<std::int32_t> exact;
     std::vector<OddPart> odd;
     std::vector<std::int32_t> odd_start;
   };
 
-  static Parts parts_of(const Grid& own, const Grid& tight, const Grid& other);
+  static Parts parts_of(const Grid& own, const Grid& other);
   std::size_t index(int x, int y) const { return static_cast<std::size_t>(y) * nx_ + x; }
   std::size_t column_index(int x, int y) const { return static_cast<std::size_t>(x) * ny_ + y; }
   void set_leaves(const std::vector<Shape>& shapes);
@@ -122,9 +120,9 @@ class CutTable {
   template <bool kWorthFirst> void try_parts_along(int x, int y, Cell& best, Choice& choice) const;
   template <bool kWorthFirst> bool could_gain(Cell smaller, const Cell& best) const;
   template <bool kWorthFirst>
-  void try_odd_across(const OddPart& part, bool high, int y, Cell& best, Choice& choice) const;
+  void try_odd_across(const OddPart& part, int y, Cell& best, Choice& choice) const;
   template <bool kWorthFirst>
-  void try_odd_along(const OddPart& part, bool high, int x, Cell& best, Choice& choice) const;
+  void try_odd_along(const OddPart& part, int x, Cell& best, Choice& choice) const;
   template <bool kWorthFirst> void note_prefixes(int x, int y);
   void note_whole(int x, int y);
   template <bool kWorthFirst>
@@ -139,7 +137,7 @@ class CutTable {
   const CutTable* above_;
   bool all_places_;
   int nx_, ny_;
-  Parts parts_across_, parts_across_high_, parts_along_, parts_along_high_;
+  Parts parts_across_, parts_along_;
   // Places not parted, or trimmed, in that direction: a row of parts side by
   // side may begin with any of its parts, so only these need come first.
   std::vector<std::int32_t> whole_across_;                // of the row being filled

@@ -32,6 +32,7 @@ class OffCentreLayout : public FoldLayout {
   OffCentreLayout(const Fabric& f, const FoldLimits& l)
       : FoldLayout(f, {1, 1, 0}), least_(std::max(l.flap, width_ - selvedge_ - l.depth)) {}
   SizeRange left() const override { return {least_, usable() / 2}; }
+  bool goes_under_left() const override { return true; }
   Length middle(Length x, Length) const override { return usable() - x * 2; }
   Length folded(Length x, Length) const override { return width_ - selvedge_ - x; }
   std::vector<Length> lines(Length x, Length) const override { return {x + selvedge_}; }
@@ -48,6 +49,8 @@ class FlapsLayout : public FoldLayout {
   SizeRange right(Length x) const override {
     return {std::max(limits_.flap, usable() - x - limits_.depth), room() - x};
   }
+  bool goes_under_left() const override { return true; }
+  bool goes_under_right() const override { return true; }
   Length middle(Length x, Length y) const override {
     return x + y > room() ? Length::units(-1) : usable() - (x + y) * 2;
   }
@@ -100,6 +103,7 @@ class FanLayout : public FoldLayout {
     return g <= limits_.depth && longest <= g && shortest > Length() ? g - x - y : Length::units(-1);
   }
 
+
  protected:
   virtual Length leg(Length x, Length y) const = 0;
   virtual Length first(Length x, Length y) const = 0;  // its usable part
@@ -117,7 +121,7 @@ class LongOddFan : public FanLayout {
  public:
   LongOddFan(const Fabric& f, int n, const FoldLimits& l)
       : FanLayout(f, n, {(n - 1) / 2, n, (n - 1) / 2}, false, l) {}
-  SizeRange left() const override { return {margin(), usable() / n_}; }
+  SizeRange left() const override { return {margin(), usable() / (n_ - 1) - margin()}; }
   SizeRange right(Length) const override { return left(); }
   Length middle(Length x, Length y) const override {
     const Length covered = last(x, y) - x;  // by the last leg
@@ -146,14 +150,61 @@ class ShortOddFan : public FanLayout {
  public:
   ShortOddFan(const Fabric& f, int n, const FoldLimits& l)
       : FanLayout(f, n, {(n - 1) / 2, n - 2, (n - 1) / 2}, false, l) {}
-  SizeRange left() const override { return {limits_.flap, usable() / n_}; }
+  SizeRange left() const override { return {limits_.flap, usable() / (n_ - 1) - limits_.flap}; }
   SizeRange right(Length x) const override {
-    return {std::max(limits_.flap, usable() - x - limits_.depth * (n_ - 2)), usable() / n_};
+    return {std::max(limits_.flap, usable() - x - limits_.depth * (n_ - 2)), usable() / (n_ - 1) - x};
   }
+
+  bool goes_under_left() const override { return true; }
+  bool goes_under_right() const override { return true; }
 
  protected:
   Length leg(Length x, Length y) const override { return (usable() - x - y) / (n_ - 2); }
   Length first(Length, Length y) const override { return y; }
+};
+
+// n odd, one end leg long and one short: n − 1 plies in the middle. The inner
+// legs take their length from neither strip.
+class MixedOddFan : public FanLayout {
+ public:
+  MixedOddFan(const Fabric& f, int n, const FoldLimits& l)
+      : FanLayout(f, n, {(n - 1) / 2, n - 1, (n - 1) / 2}, false, l) {}
+  SizeRange left() const override { return {limits_.fold_trim, leg({}, {})}; }
+  SizeRange right(Length) const override {
+    // What does not divide by n − 1 lengthens the long leg, up to its selvedge.
+    const Length over = usable() - leg({}, {}) * (n_ - 1);
+    return {std::max(limits_.flap, selvedge_ + over), leg({}, {})};
+  }
+
+ protected:
+  Length leg(Length, Length) const override { return usable() / (n_ - 1); }
+  Length first(Length, Length y) const override { return y; }
+};
+
+// n odd on a table that is less deep than the legs might be long: the inner legs
+// as long as it takes, the ends longer than their strips need. Cut through all
+// plies in the middle, or through the inner ones only.
+class DeepOddFan : public FanLayout {
+ public:
+  DeepOddFan(const Fabric& f, int n, bool through_all, const FoldLimits& l)
+      : FanLayout(f, n, {(n - 1) / 2, through_all ? n : n - 2, (n - 1) / 2}, false, l),
+        through_all_(through_all), ends_(usable() - l.depth * (n - 2)) {}
+  SizeRange left() const override { return {least(), through_all_ ? limits_.depth : ends_ / 2}; }
+  SizeRange right(Length x) const override {
+    if (!through_all_) return {least(), std::min(ends_ / 2, limits_.depth - x)};
+    return {std::max(least(), limits_.depth * 2 - ends_ - x), limits_.depth - x};
+  }
+
+ protected:
+  Length leg(Length, Length) const override { return limits_.depth; }
+  Length first(Length, Length y) const override {
+    return std::min(through_all_ ? ends_ - limits_.depth + y : ends_ / 2, limits_.depth - selvedge_);
+  }
+
+ private:
+  Length least() const { return through_all_ ? margin() : limits_.fold_trim; }
+  bool through_all_;
+  Length ends_;  // of both end legs together, usable
 };
 
 // n even: both ends lie on the right; the first leg long, the last short.
@@ -161,39 +212,91 @@ class EvenFan : public FanLayout {
  public:
   EvenFan(const Fabric& f, int n, bool mirrored, const FoldLimits& l)
       : FanLayout(f, n, {(n - 2) / 2, n - 1, n / 2}, mirrored, l) {}
-  SizeRange left() const override { return {margin(), usable() / (n_ - 1)}; }
+  SizeRange left() const override { return {margin(), (usable() - limits_.flap * n_) / (n_ - 2)}; }
   SizeRange right(Length x) const override {
     return {std::max(limits_.flap, usable() + x - limits_.depth * (n_ - 1)), usable() / n_};
   }
+  bool goes_under_right() const override { return true; }
 
  protected:
   Length leg(Length x, Length y) const override { return (usable() + x - y) / (n_ - 1); }
   Length first(Length x, Length y) const override { return leg(x, y) - x; }
 };
 
-// Equal legs, as folded without measuring.
+// n even, both ends as short as a flap may be: the inner legs may be cut under
+// them, too.
+class ShortEvenFan : public FanLayout {
+ public:
+  ShortEvenFan(const Fabric& f, int n, bool mirrored, const FoldLimits& l)
+      : FanLayout(f, n, {(n - 2) / 2, 0, n / 2}, mirrored, l),
+        flap_(std::max(l.flap, (usable() - l.depth * (n - 2) + Length::units(1)) / 2)) {}
+  SizeRange left() const override { return {limits_.fold_trim, leg({}, {}) - limits_.fold_trim}; }
+  SizeRange right(Length x) const override {
+    return {limits_.fold_trim, std::min(flap_, leg({}, {}) - x)};
+  }
+
+ protected:
+  Length leg(Length, Length) const override { return (usable() - flap_ * 2) / (n_ - 2); }
+  Length first(Length, Length) const override { return flap_; }
+
+ private:
+  Length flap_;
+};
+
+// Equal legs, as folded without measuring. The sizes are where strips are slit;
+// the folds lie where they lie.
 class PlainFan : public FoldLayout {
  public:
-  PlainFan(const Fabric& f, int n, bool mirrored, Length trim)
-      : FoldLayout(f, n % 2 ? Shares{(n - 1) / 2, n, (n - 1) / 2} : Shares{(n - 2) / 2, 0, n / 2},
-                   mirrored),
-        n_(n), leg_((f.width + Length::units(n - 1)) / n), trim_(trim) {}
+  PlainFan(const Fabric& f, int n, Shares shares, bool mirrored, Length trim)
+      : FoldLayout(f, shares, mirrored), n_(n), leg_((f.width + Length::units(n - 1)) / n), trim_(trim) {}
   bool is_fixed() const override { return true; }
-  SizeRange left() const override { return {std::max(selvedge_, trim_), leg_ - selvedge_}; }
-  SizeRange right(Length x) const override {
-    if (n_ % 2) return {std::max(leg_ - last(), trim_), leg_ - selvedge_};
-    const Length y = std::min(leg_ - x, last());
-    return {y, y};
-  }
-  Length middle(Length x, Length y) const override { return leg_ - x - y; }
   Length folded(Length, Length) const override { return leg_; }
   std::vector<Length> lines(Length, Length) const override { return fan_lines(leg_, leg_, n_); }
 
- private:
+ protected:
+  Length first() const { return leg_ - selvedge_; }
   Length last() const { return width_ - leg_ * (n_ - 1) - selvedge_; }
   int n_;
   Length leg_;
   Length trim_;
+};
+
+// Which of the two end legs the middle strip is cut through besides the others.
+struct Ends {
+  bool first;
+  bool last;
+};
+
+class PlainOddFan : public PlainFan {
+ public:
+  PlainOddFan(const Fabric& f, int n, Ends ends, Length trim)
+      : PlainFan(f, n, {(n - 1) / 2, n - 2 + ends.first + ends.last, (n - 1) / 2}, false, trim),
+        ends_(ends) {}
+  SizeRange left() const override { return {trim_, last()}; }
+  SizeRange right(Length x) const override { return {trim_, std::min(first(), leg_ - x)}; }
+  Length middle_start(Length x) const override {
+    return ends_.first ? std::max(x, leg_ - first()) : x;
+  }
+  Length middle(Length x, Length y) const override {
+    if (x + y > leg_) return Length::units(-1);
+    const Length end = ends_.last ? std::min(leg_ - y, last()) : leg_ - y;
+    return std::max(end - middle_start(x), Length());
+  }
+
+ private:
+  Ends ends_;
+};
+
+class PlainEvenFan : public PlainFan {
+ public:
+  PlainEvenFan(const Fabric& f, int n, bool mirrored, Length trim)
+      : PlainFan(f, n, {(n - 2) / 2, 0, n / 2}, mirrored, trim) {}
+  SizeRange left() const override { return {trim_, leg_ - trim_}; }
+  SizeRange right(Length x) const override {
+    const Length y = std::min({leg_ - x, first(), last()});
+    return {y, y};
+  }
+  Length middle(Length x, Length y) const override { return leg_ - x - y; }
 };
 
 template <class Layout, class... Args>
@@ -201,11 +304,32 @@ void add(std::vector<std::unique_ptr<FoldLayout>>& list, Args&&... args) {
   list.push_back(std::make_unique<Layout>(std::forward<Args>(args)...));
 }
 
+void add_fans(std::vector<std::unique_ptr<FoldLayout>>& list, const FoldWay& way,
+              const Fabric& fabric, const FoldLimits& limits) {
+  const bool mirrored = way.kind == FoldKind::quarters;
+  const bool odd = way.legs % 2 == 1;
+  if (way.plain && odd) {
+    for (Ends ends : {Ends{true, true}, Ends{true, false}, Ends{false, true}, Ends{false, false}})
+      add<PlainOddFan>(list, fabric, way.legs, ends, limits.fold_trim);
+  } else if (way.plain) {
+    add<PlainEvenFan>(list, fabric, way.legs, mirrored, limits.fold_trim);
+  } else if (odd) {
+    add<LongOddFan>(list, fabric, way.legs, limits);
+    add<MixedOddFan>(list, fabric, way.legs, limits);
+    add<ShortOddFan>(list, fabric, way.legs, limits);
+    if (fabric.usable_width() <= limits.depth * (way.legs - 2)) return;
+    add<DeepOddFan>(list, fabric, way.legs, true, limits);
+    add<DeepOddFan>(list, fabric, way.legs, false, limits);
+  } else {
+    add<EvenFan>(list, fabric, way.legs, mirrored, limits);
+    add<ShortEvenFan>(list, fabric, way.legs, mirrored, limits);
+  }
+}
+
 }  // namespace
 
 std::vector<std::unique_ptr<FoldLayout>> layouts_of(const FoldWay& way, const Fabric& fabric,
                                                     const FoldLimits& limits) {
-  const bool mirrored = way.kind == FoldKind::quarters;
   std::vector<std::unique_ptr<FoldLayout>> list;
   switch (way.kind) {
     case FoldKind::open: add<OpenLayout>(list, fabric); break;
@@ -217,14 +341,7 @@ std::vector<std::unique_ptr<FoldLayout>> layouts_of(const FoldWay& way, const Fa
       break;
     case FoldKind::fan:
     case FoldKind::quarters:
-      if (way.plain) {
-        add<PlainFan>(list, fabric, way.legs, mirrored, limits.fold_trim);
-      } else if (way.legs % 2) {
-        add<LongOddFan>(list, fabric, way.legs, limits);
-        add<ShortOddFan>(list, fabric, way.legs, limits);
-      } else {
-        add<EvenFan>(list, fabric, way.legs, mirrored, limits);
-      }
+      add_fans(list, way, fabric, limits);
       break;
   }
   return list;

@@ -59,6 +59,10 @@ class FoldLayout {
   // Negative where the strips do not fit.
   virtual Length middle(Length x, Length y) const = 0;
   virtual Length middle_start(Length x) const { return x; }
+  // The plies of the middle go on under the strip: where a strip is slit at
+  // less than its size, the middle may begin there.
+  virtual bool goes_under_left() const { return false; }
+  virtual bool goes_under_right() const { return false; }
   virtual Length folded(Length x, Length y) const = 0;
   virtual std::vector<Length> lines(Length x, Length y) const = 0;
 

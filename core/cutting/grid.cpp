@@ -79,6 +79,17 @@ Grid::Grid(std::vector<Length> places) : places_(std::move(places)) {
   }
 }
 
+Grid Grid::with(std::vector<Length> more) const {
+  more.insert(more.end(), places_.begin(), places_.end());
+  sort_unique(more);
+  Grid grid(std::move(more));
+  for (Length p : grid.places_) {
+    const int i = index_of(p);
+    grid.sums_.push_back(i >= 0 && is_sum(i));
+  }
+  return grid;
+}
+
 int Grid::searched_floor_index(Length length) const {
   return static_cast<int>(std::upper_bound(places_.begin(), places_.end(), length) -
                           places_.begin()) - 1;

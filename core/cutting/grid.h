@@ -22,10 +22,15 @@ class Grid {
  public:
   Grid() = default;
   explicit Grid(std::vector<Length> places);
+  // The same with more places, which are then no sums.
+  Grid with(std::vector<Length> more) const;
 
   int size() const { return static_cast<int>(places_.size()); }
   Length operator[](int i) const { return places_[i]; }
   const std::vector<Length>& places() const { return places_; }
+  // Places that are sums themselves; in a grid widened by remainders
+  // (TableSet) not all are.
+  bool is_sum(int i) const { return sums_.empty() || sums_[i]; }
   // Index of the largest place ≤ length, or −1.
   int floor_index(Length length) const {
     if (steps_.empty()) return searched_floor_index(length);
@@ -40,6 +45,7 @@ class Grid {
   int searched_floor_index(Length length) const;
 
   std::vector<Length> places_;
+  std::vector<char> sums_;  // empty: all
   // The answer for every multiple of the largest unit that all places share;
   // empty where that would be too many.
   std::int64_t unit_ = 1;

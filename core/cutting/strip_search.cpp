@@ -15,8 +15,8 @@ std::vector<Sized> full_strips(const CutTable* table, int v) {
   if (!table) return list;
   for (int x = 0; x < table->across().size(); ++x) {
     const Move move = table->choice(x, v).move;
-    if (move != Move::leave && move != Move::trim_across)
-      list.push_back({table->across()[x], exact_strip(*table, x, v)});
+    if (table->across().is_sum(x) && move != Move::leave && move != Move::trim_across)
+      list.push_back({table->across()[x], table->across()[x], exact_strip(*table, x, v)});
   }
   return list;
 }
@@ -24,10 +24,10 @@ std::vector<Sized> full_strips(const CutTable* table, int v) {
 // One length: all positions of one layout at place v.
 class Positions {
  public:
-  Positions(const StripTables& tables, const FoldLayout& layout, const Objective& aim,
+  Positions(const StripTables& tables, const FoldLayout& layout, const TableSet& set,
             std::int64_t copies, int v, Length length)
-      : tables_(tables), layout_(layout), aim_(aim), copies_(copies), v_(v),
-        slit_(aim.cut(length.units())), lefts_(full_strips(tables.left, v)),
+      : tables_(tables), layout_(layout), aim_(set.aim()), trim_(set.fold_trim()), copies_(copies),
+        v_(v), slit_(aim_.cut(length.units())), lefts_(full_strips(tables.left, v)),
         rights_(full_strips(tables.right, v)) {
     if (tables.right && tables.right->across().size() > 0)
       most_right_ = tables.right->best_up_to(tables.right->across().size() - 1, v).gain;
@@ -36,16 +36,29 @@ class Positions {
   void search(StripChoice& best) {
     const SizeRange range = layout_.left();
     if (range.most < range.least) return;
-    for (const Sized& left : forced_strips(tables_.left, range.least, v_)) try_left(left, best);
+    for (const Sized& left : least_strips(tables_.left, lefts_, range.least, layout_.goes_under_left()))
+      try_left(left, best);
     for (const Sized& left : lefts_)
       if (range.least < left.size && left.size <= range.most) try_left(left, best);
   }
 
  private:
+  // A strip of the least size. Where the middle goes on under it, it may be
+  // slit at any place, or only to open the fold; a larger one never so, as then
+  // the fold might lie nearer.
+  std::vector<Sized> least_strips(const CutTable* table, const std::vector<Sized>& full, Length least,
+                                  bool goes_under) const {
+    if (!goes_under) return forced_strips(table, least, v_);
+    std::vector<Sized> list{{least, std::min(trim_, least), Strip{}}};
+    for (const Sized& s : full)
+      if (s.size <= least) list.push_back({least, s.size, s.strip});
+    return list;
+  }
+
   void try_left(const Sized& left, StripChoice& best) {
     const SizeRange range = layout_.right(left.size);
     if (range.most < range.least || cannot_reach(left, range.least, best)) return;
-    for (const Sized& right : forced_strips(tables_.right, range.least, v_))
+    for (const Sized& right : least_strips(tables_.right, rights_, range.least, layout_.goes_under_right()))
       try_pair(left, right, best);
     for (const Sized& right : rights_)
       if (range.least < right.size && right.size <= range.most) try_pair(left, right, best);
@@ -53,43 +66,41 @@ class Positions {
 
   // No right strip makes this left strip as good as the best so far.
   bool cannot_reach(const Sized& left, Length least_right, const StripChoice& best) const {
-    const FoldLayout::Shares& s = layout_.shares();
-    const Length middle = layout_.middle(left.size, least_right);
-    return aim_.worth_first && left.strip.cell.gain * s.left_pairs + most_right_ * s.right_pairs +
-                                       most_middle(middle) * s.plies < best.cell.gain;
+    if (!aim_.worth_first) return false;
+    const StripsAt at(layout_, left, {least_right, Length(), Strip{}}, slit_);
+    return most_gain(at, left.strip.cell.gain, most_right_) < best.cell.gain;
   }
 
-  std::int64_t most_middle(Length size) const {
-    const int x = tables_.middle ? tables_.middle->across().floor_index(size) : -1;
-    return x >= 0 ? tables_.middle->best_up_to(x, v_).gain : 0;
+  std::int64_t most_gain(const StripsAt& at, std::int64_t left, std::int64_t right) const {
+    const FoldLayout::Shares& s = layout_.shares();
+    const int x = tables_.middle ? tables_.middle->across().floor_index(at.middle) : -1;
+    return left * s.left_pairs + right * s.right_pairs +
+           (x >= 0 ? tables_.middle->best_up_to(x, v_).gain * s.plies : 0);
   }
 
   void try_pair(const Sized& left, const Sized& right, StripChoice& best) {
-    const StripsAt at{&layout_, left.size, right.size, layout_.middle(left.size, right.size), slit_};
+    const StripsAt at(layout_, left, right, slit_);
     if (at.middle < Length()) return;
-    const FoldLayout::Shares& shares = layout_.shares();
-    if (aim_.worth_first && left.strip.cell.gain * shares.left_pairs +
-                                    right.strip.cell.gain * shares.right_pairs +
-                                    most_middle(at.middle) * shares.plies < best.cell.gain)
+    if (aim_.worth_first &&
+        most_gain(at, left.strip.cell.gain, right.strip.cell.gain) < best.cell.gain)
       return;
+    const auto consider = [&](const Strip& middle, Length size) {
+      const Cell cell = total(at, left.strip, middle, size, right.strip);
+      if (cell.gain > 0 && is_better(aim_, cell, best.cell, copies_))
+        best = {&layout_, left.size, right.size, left.slit_at, right.slit_at, cell};
+    };
     const int x = tables_.middle ? tables_.middle->across().floor_index(at.middle) : -1;
-    if (x < 0) return consider(at, total(at, left.strip, Strip{}, Length(), right.strip), best);
+    if (x < 0) return consider(Strip{}, Length());
     // A narrower middle ends before its neighbour: any size short of it will do.
-    const Length size = tables_.middle->across()[x];
-    const Length short_size = at.middle - Length::units(1);
-    consider(at, total(at, left.strip, narrower_strip(*tables_.middle, x, v_), short_size, right.strip), best);
-    if (size == at.middle)
-      consider(at, total(at, left.strip, exact_strip(*tables_.middle, x, v_), size, right.strip), best);
-  }
-
-  void consider(const StripsAt& at, const Cell& cell, StripChoice& best) const {
-    if (cell.gain > 0 && is_better(aim_, cell, best.cell, copies_))
-      best = {&layout_, at.left, at.right, cell};
+    consider(narrower_strip(*tables_.middle, x, v_), at.middle - Length::units(1));
+    if (tables_.middle->across()[x] == at.middle)
+      consider(exact_strip(*tables_.middle, x, v_), at.middle);
   }
 
   const StripTables& tables_;
   const FoldLayout& layout_;
   const Objective& aim_;
+  Length trim_;
   std::int64_t copies_;
   int v_;
   std::int64_t slit_;
@@ -107,7 +118,7 @@ std::vector<StripChoice> strip_choices(TableSet& tables, const Layouts& layouts,
   for (const auto& layout : layouts) {
     const StripTables three = strip_tables(tables, layout->shares(), end_to_end, copies);
     for (int v = 0; v < along.size(); ++v)
-      Positions(three, *layout, tables.aim(), copies, v, along[v]).search(best[v]);
+      if (along.is_sum(v)) Positions(three, *layout, tables, copies, v, along[v]).search(best[v]);
   }
   return best;
 }

@@ -3,11 +3,12 @@
 // The best position of the folds, and the best cutting, for every length of
 // one way at once.
 //
-// For each place v of the grid along (the folded length), strip_choices gives
+// For each sum v of the grid along (the folded length), strip_choices gives
 // the layout and strip sizes whose whole is best, with its Cell: gain of all
 // plies of one length, cost of all cuts through the lay, slits included.
 // `copies` is how many lengths lie in the lay (it matters only to an aim that
-// weighs time). An empty choice (no gain) has layout null.
+// weighs time). An empty choice (no gain, or v no sum)
+// has layout null.
 //
 // Exhaustive over the finite set of positions that FoldLayout names.
 
@@ -22,8 +23,10 @@ namespace foldyard {
 
 struct StripChoice {
   const FoldLayout* layout = nullptr;
-  Length left;
+  Length left;  // sizes that the folds give the strips
   Length right;
+  Length left_slit;  // where they are slit: there, or at less
+  Length right_slit;
   Cell cell;
 };
 

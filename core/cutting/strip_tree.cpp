@@ -20,20 +20,28 @@ struct Segment {
 
 struct Three {
   Strip left, middle, right;
-  Length middle_size;
+  Length middle_start;
 };
 
+// The ways a strip may be that the folds size and that is slit there.
+std::vector<Sized> slit_strips(const CutTable* table, Length size, Length slit_at, int v) {
+  std::vector<Sized> list = forced_strips(table, slit_at, v);
+  for (Sized& s : list) s.size = size;
+  if (size != slit_at) list.push_back({size, slit_at, Strip{}});
+  return list;
+}
+
 // The strips whose total is the choice's cell: the search's own combinations.
-Three strips_of(const StripTables& tables, const StripChoice& choice, const StripsAt& at, int v) {
-  std::vector<Sized> middles =
-      at.middle >= Length() ? forced_strips(tables.middle, at.middle, v) : std::vector<Sized>{{}};
-  for (const Sized& left : forced_strips(tables.left, choice.left, v))
-    for (const Sized& right : forced_strips(tables.right, choice.right, v))
-      for (const Sized& middle : middles) {
+Three strips_of(const StripTables& tables, const StripChoice& choice, std::int64_t slit, int v) {
+  for (const Sized& left : slit_strips(tables.left, choice.left, choice.left_slit, v))
+    for (const Sized& right : slit_strips(tables.right, choice.right, choice.right_slit, v)) {
+      const StripsAt at(*choice.layout, left, right, slit);
+      for (const Sized& middle : forced_strips(tables.middle, at.middle, v)) {
         const Length size = middle.strip.exact ? middle.size : middle.size - Length::units(1);
         if (total(at, left.strip, middle.strip, size, right.strip) == choice.cell)
-          return {left.strip, middle.strip, right.strip, size};
+          return {left.strip, middle.strip, right.strip, at.start};
       }
+    }
   return {};
 }
 
@@ -84,13 +92,11 @@ CutTree strip_tree(TableSet& tables, const StripChoice& choice, bool end_to_end,
   const FoldLayout& layout = *choice.layout;
   const StripTables three = strip_tables(tables, layout.shares(), end_to_end, copies);
   const Length height = tables.along(end_to_end)[v];
-  const StripsAt at{&layout, choice.left, choice.right, layout.middle(choice.left, choice.right),
-                    tables.aim().cut(height.units())};
-  const Three strips = strips_of(three, choice, at, v);
+  const Three strips = strips_of(three, choice, tables.aim().cut(height.units()), v);
   const Length whole = layout.folded(choice.left, choice.right);
   std::vector<Segment> segments;
   add_segment(segments, three.left, strips.left, v, Length(), false);
-  add_segment(segments, three.middle, strips.middle, v, layout.middle_start(choice.left), false);
+  add_segment(segments, three.middle, strips.middle, v, strips.middle_start, false);
   add_segment(segments, three.right, strips.right, v, whole, true);
   if (layout.lies_mirrored()) mirror(segments, whole);
   return slit_and_fill(segments, {{Length(), whole}, {Length(), height}}, tables, v);

@@ -33,21 +33,27 @@ inline Strip narrower_strip(const CutTable& table, int floor_place, int v) {
   return {table.best_up_to(floor_place, v), floor_place, false};
 }
 
-// A strip and the size it has between the slits.
+// A strip, the size the fold gives it, and where it is slit (its size, or less
+// where the middle goes on under it).
 struct Sized {
   Length size;
+  Length slit_at;
   Strip strip;
 };
 
-// A size that need not be a place: cut narrower, or whole if it is a place.
+// A strip of a size that need not be a place: slit narrower, or whole if it is.
 std::vector<Sized> forced_strips(const CutTable* table, Length size, int v);
 
 // The three together; slit is the cost of one cut over the folded length.
 struct StripsAt {
+  StripsAt(const FoldLayout& layout, const Sized& left, const Sized& right, std::int64_t slit);
+
   const FoldLayout* layout;
-  Length left;
-  Length right;
-  Length middle;
+  Length left_slit;
+  Length right_slit;
+  Length whole;
+  Length start;   // of the middle
+  Length middle;  // negative where the strips do not fit
   std::int64_t slit;
 };
 

@@ -30,14 +30,32 @@ TableSet::TableSet(std::vector<Shape> shapes, const Objective& aim, const TableL
     const std::vector<Length> sizes = sizes_of(shapes_, size);
     grids[0] = normal_places(sizes, limit, most);
     grids[1] = places_after(first_sizes(shapes_, size, limits.fold_trim), sizes, joint_limit, most);
-    thinned_ = thinned_ || grids[0].size() >= most || grids[1].size() >= most;
+    const bool cut_off = grids[0].size() >= most || grids[1].size() >= most;
+    thinned_ = thinned_ || cut_off;
+    if (!cut_off) grids[1] = with_remainders(grids[1], grids[0], joint_limit);
   };
   least_flap_ = limits.widest;
   for (const Shape& s : shapes_) least_flap_ = std::min(least_flap_, fold_trim_ + s.across);
-  for (Length half : first_sizes(shapes_, &Shape::across, fold_trim_))
-    if (half > fold_trim_) least_flap_ = std::min(least_flap_, half);
+  const std::vector<Length> firsts = first_sizes(shapes_, &Shape::across, fold_trim_);
+  for (std::size_t i = 1; i < firsts.size(); ++i) least_flap_ = std::min(least_flap_, firsts[i]);
   make(across_, &Shape::across, limits.widest, limits.widest / 2);
   make(along_, &Shape::along, limits.tallest, limits.tallest);
+}
+
+// Beside a joint a part may be kept beyond another of any place, and then the
+// rest at the joint has what remains of some place: those are places, too. So is
+// the limit, whose far rim need not be trimmed.
+Grid TableSet::with_remainders(const Grid& joint, const Grid& normal, Length limit) const {
+  std::vector<Length> wholes = joint.places(), more;
+  wholes.push_back(limit);
+  for (Length whole : wholes) {
+    if (whole >= fold_trim_) more.push_back(whole);
+    for (Length part : normal.places()) {
+      if (whole - part < fold_trim_) break;
+      more.push_back(whole - part);
+    }
+  }
+  return joint.with(std::move(more));
 }
 
 const CutTable& TableSet::table(TableKind kind) {

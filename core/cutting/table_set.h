@@ -38,6 +38,8 @@ class TableSet {
   bool is_thinned() const { return thinned_; }
 
  private:
+  Grid with_remainders(const Grid& joint, const Grid& normal, Length limit) const;
+
   std::vector<Shape> shapes_;
   Objective aim_;
   Grid across_[2];

@@ -80,21 +80,18 @@ void TreeBuilder::fill_remainder(int node, const CutTable& table, const Remainde
 }
 
 void TreeBuilder::part(int node, const CutTable& table, const Choice& choice, int x, int y, bool flip) {
-  const bool across = choice.move == Move::part_across || choice.move == Move::part_across_high;
-  const bool high = choice.move == Move::part_across_high || choice.move == Move::part_along_high;
-  const CutTable& other = across ? table.beyond() : table.above();
+  const bool across = choice.move == Move::part_across;
   const Length whole = across ? table.across()[x] : table.along()[y];
-  const CutTable& tight = high ? other : table;
-  const Length size = across ? tight.across()[choice.index] : tight.along()[choice.index];
-  const Length low = high ? whole - size : size;
+  const Length low = across ? table.across()[choice.index] : table.along()[choice.index];
   int upper = -1;
   const int lower = cut_keeping(node, across ? Direction::along : Direction::across, low, flip, &upper);
-  const CutTable& loose = high ? table : other;
-  const Remainder rest = across ? loose.remainder_across(whole - size, y)
-                                : loose.remainder_along(x, whole - size);
-  const int tight_node = high ? upper : lower, loose_node = high ? lower : upper;
-  across ? fill(tight_node, tight, choice.index, y, flip) : fill(tight_node, tight, x, choice.index, flip);
-  fill_remainder(loose_node, loose, rest, flip);
+  if (across) {
+    fill(lower, table, choice.index, y, flip);
+    fill_remainder(upper, table.beyond(), table.beyond().remainder_across(whole - low, y), flip);
+  } else {
+    fill(lower, table, x, choice.index, flip);
+    fill_remainder(upper, table.above(), table.above().remainder_along(x, whole - low), flip);
+  }
 }
 
 }  // namespace foldyard

@@ -23,9 +23,10 @@
 
 namespace foldyard {
 
-// What a plan is best for. most_worth: the most worth, among equals the fewest
-// cuts (cross-cuts counted), then the least travel. worth_less_time: the most
-// of worth minus the maker's time at their rate.
+// What a plan is best for. most_worth: the most worth; among equals the fewest
+// cuts at the fold positions tried (cross-cuts counted), then the least travel
+// where uneven rests are trimmed first (docs/method.md). worth_less_time: the
+// most of worth minus the maker's time at their rate, on the same terms.
 enum class Aim { most_worth, worth_less_time };
 
 struct PlacedPanel {

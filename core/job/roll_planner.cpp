@@ -83,12 +83,12 @@ std::vector<RollPlanner::LayOption> RollPlanner::lay_options(TableSet& tables, c
   for (std::int64_t copies = 1; copies <= most; ++copies) {
     if (copies == 1 || !tables.aim().worth_first)
       choices = strip_choices(tables, layouts, way.end_to_end, copies);
-    bool any_fits = false;
+    bool any_fits = false;  // so many, of the shortest
     for (int v = 0; v < static_cast<int>(choices.size()); ++v) {
-      LayOption option{v, copies, choices[v]};
-      if (!option.choice.layout || size_of(tables, way, option) > capacity_) continue;
-      options.push_back(option);
+      const LayOption option{v, copies, choices[v]};
+      if (size_of(tables, way, option) > capacity_) continue;
       any_fits = true;
+      if (option.choice.layout) options.push_back(option);
     }
     if (!any_fits) break;
   }
@@ -145,13 +145,16 @@ Worth RollPlanner::area_bound() const {
   return Worth::parts(static_cast<std::int64_t>(cloth.square_units() * best_worth / best_area));
 }
 
+// A ply that covers a panel but not its whole strip gives that panel, too,
+// though the search did not count on it: then the plan is better than what was
+// proved best, and no more is known than the bound by area.
 Proof RollPlanner::prove(const Plan& plan, const Series& series, bool thinned) const {
-  if (series.proved && !thinned)
+  const bool as_searched = aim_ != Aim::most_worth || plan.worth.parts() == series.gain;
+  if (series.proved && !thinned && as_searched)
     return {aim_ == Aim::most_worth ? plan.worth : plan.net, true,
             "every place where a fold or a cut can matter was searched; none gives more"};
   return {area_bound(), false,
-          "the job is too large to search whole; this is the best found, and the bound counts "
-          "every bit of usable cloth"};
+          "this is the best found, not proved best; the bound counts every bit of usable cloth"};
 }
 
 Result<Plan> RollPlanner::plan(const FoldWay& way) {

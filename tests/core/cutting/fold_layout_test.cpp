@@ -65,9 +65,11 @@ TEST(FoldLayout, FlapsMayMeetButNotOverlap) {
 
 TEST(FoldLayout, PlainThirdsAreThree) {
   const auto list = layouts({FoldKind::fan, 3, false, true});
-  ASSERT_EQ(list.size(), 1u);
+  // The middle through all three plies, without either end leg, or the inner one.
+  ASSERT_EQ(list.size(), 4u);
   EXPECT_EQ(list[0]->lines({}, {}), (std::vector<Length>{mm(500), mm(1000)}));
   EXPECT_EQ(list[0]->shares().plies, 3);
+  EXPECT_EQ(list[3]->shares().plies, 1);
 }
 
 TEST(FoldLayout, QuartersLieMirroredAndFansOfFourSixDoNot) {

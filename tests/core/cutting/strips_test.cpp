@@ -15,7 +15,7 @@ class StripsOfFlaps : public testing::Test {
   }
   StripsAt at(int left, int right) const {
     const Length x = Length::units(left), y = Length::units(right);
-    return {layouts_[0].get(), x, y, layouts_[0]->middle(x, y), 1000};
+    return StripsAt(*layouts_[0], {x, x, Strip{}}, {y, y, Strip{}}, 1000);
   }
 
   std::vector<std::unique_ptr<FoldLayout>> layouts_;

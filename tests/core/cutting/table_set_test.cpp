@@ -24,21 +24,24 @@ using Places = std::vector<int>;
 TEST(TableSet, BeginsBesideAJointWithHalvesAndTheTrim) {
   TableSet tables({shape(10, 6, true)}, {}, limits(40, 13, 2));
   EXPECT_EQ(places(tables.across(false)), (Places{10, 20, 30, 40}));
-  // Half the cloth: 20. Trim 2, half 5, each alone or with tens.
-  EXPECT_EQ(places(tables.across(true)), (Places{2, 5, 12, 15}));
-  // Along, a joint does not halve: 2 and 3, each alone or with 6 and 12, to 13.
-  EXPECT_EQ(places(tables.along(true)), (Places{2, 3, 8, 9}));
+  // Half the cloth: 20. Trim 2, half 5, each alone or with tens. And what tens
+  // leave of 20: 10.
+  EXPECT_EQ(places(tables.across(true)), (Places{2, 5, 10, 12, 15, 20}));
+  // Along, a joint does not halve: 2 and 3, each alone or with 6 and 12, to 13;
+  // and 13 with what sixes leave of it: 7 (1 is less than the trim).
+  EXPECT_EQ(places(tables.along(true)), (Places{2, 3, 7, 8, 9, 13}));
 }
 
 TEST(TableSet, HalvesNoPanelThatMayNotBeCutOnTheFold) {
   TableSet tables({shape(10, 6, false), shape(7, 6, true)}, {}, limits(14, 6, 2));
-  // 10 may not, and 7 has no half; the trim alone begins.
-  EXPECT_EQ(places(tables.across(true)), (Places{2}));
+  // 10 may not, and 7 has no half; the trim alone begins. 7 is half the cloth.
+  EXPECT_EQ(places(tables.across(true)), (Places{2, 7}));
 }
 
 TEST(TableSet, HalvesNoPanelThatTheTrimWouldSpoil) {
   TableSet tables({shape(10, 6, true)}, {}, limits(20, 6, 6));
-  EXPECT_EQ(places(tables.across(true)), (Places{6}));
+  // The trim, and half the cloth.
+  EXPECT_EQ(places(tables.across(true)), (Places{6, 10}));
 }
 
 TEST(TableSet, KnowsTheLeastFlapThatHoldsAPanel) {

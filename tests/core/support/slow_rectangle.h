@@ -41,8 +41,10 @@ inline bool beats(const SlowAim& aim, SlowCell a, SlowCell b, std::int64_t copie
 
 class SlowRectangle {
  public:
-  SlowRectangle(std::vector<SlowShape> shapes, SlowAim aim, int fold_trim)
-      : shapes_(std::move(shapes)), aim_(aim), trim_(fold_trim) {}
+  // trim_first: by the rule of docs/method.md, a rectangle with a side that is
+  // no sum of sizes is trimmed (one part of the cut left) before it is parted.
+  SlowRectangle(std::vector<SlowShape> shapes, SlowAim aim, int fold_trim, bool trim_first = false)
+      : shapes_(std::move(shapes)), aim_(aim), trim_(fold_trim), trim_first_(trim_first) {}
 
   // joint_across: the left rim is a fold edge; joint_along: the lower one.
   SlowCell best(int across, int along, bool joint_across, bool joint_along, int copies) {
@@ -50,15 +52,17 @@ class SlowRectangle {
     const auto known = known_.find(key);
     if (known != known_.end()) return known->second;
     SlowCell best = taken(across, along, joint_across, joint_along, copies);
+    const bool uneven = trim_first_ && !(is_sum(&SlowShape::across, across, joint_across) &&
+                                         is_sum(&SlowShape::along, along, joint_along));
     for (int c = joint_across ? trim_ : 1; c < across; ++c) {
       const int n = joint_across ? 2 : 1;
       keep(best, copies, n, this->best(c, along, joint_across, joint_along, copies),
-           this->best(across - c, along, false, joint_along, copies * n), along);
+           uneven ? SlowCell{} : this->best(across - c, along, false, joint_along, copies * n), along);
     }
     for (int d = joint_along ? trim_ : 1; d < along; ++d) {
       const int n = joint_along ? 2 : 1;
       keep(best, copies, n, this->best(across, d, joint_across, joint_along, copies),
-           this->best(across, along - d, joint_across, false, copies * n), across);
+           uneven ? SlowCell{} : this->best(across, along - d, joint_across, false, copies * n), across);
     }
     return known_[key] = best;
   }
@@ -85,9 +89,23 @@ class SlowRectangle {
     if (beats(aim_, cell, best, copies)) best = cell;
   }
 
+  // Whether a size is a sum of sizes; at a joint the first of them may be a half
+  // or the trim.
+  bool is_sum(int SlowShape::*size, int length, bool joint) const {
+    if (length <= 0) return length == 0 && !joint;
+    if (joint && (length == trim_ || is_sum(size, length - trim_, false))) return true;
+    for (const SlowShape& s : shapes_) {
+      if (is_sum(size, length - s.*size, joint)) return true;
+      const bool halved = joint && s.on_fold && s.*size % 2 == 0 && s.*size / 2 >= trim_;
+      if (halved && is_sum(size, length - s.*size / 2, false)) return true;
+    }
+    return false;
+  }
+
   std::vector<SlowShape> shapes_;
   SlowAim aim_;
   int trim_;
+  bool trim_first_;
   std::map<std::array<int, 5>, SlowCell> known_;
 };
 

@@ -86,8 +86,7 @@ inline int least_flap(const SmallCase& c) {
   int least = c.cloth.width;
   for (const SlowShape& s : slow_shapes(c.panels, false)) {
     least = std::min(least, c.trim + s.across);
-    const int half = (s.across + 1) / 2;
-    if (s.on_fold && half >= c.trim) least = std::min(least, half);
+    if (s.on_fold && s.across >= 2 * c.trim) least = std::min(least, (s.across + 1) / 2);
   }
   return least;
 }
