@@ -52,7 +52,7 @@ class FlapsLayout : public FoldLayout {
   bool goes_under_left() const override { return true; }
   bool goes_under_right() const override { return true; }
   Length middle(Length x, Length y) const override {
-    return x + y > room() ? Length::units(-1) : usable() - (x + y) * 2;
+    return x + y > room() ? kNoRoom : usable() - (x + y) * 2;
   }
   Length folded(Length x, Length y) const override { return usable() - x - y; }
   std::vector<Length> lines(Length x, Length y) const override {
@@ -100,7 +100,7 @@ class FanLayout : public FoldLayout {
     const Length g = leg(x, y);
     const Length longest = std::max(first(x, y), last(x, y)) + selvedge_;
     const Length shortest = std::min(first(x, y), last(x, y)) + selvedge_;
-    return g <= limits_.depth && longest <= g && shortest > Length() ? g - x - y : Length::units(-1);
+    return g <= limits_.depth && longest <= g && shortest > Length() ? g - x - y : kNoRoom;
   }
 
 
@@ -150,9 +150,12 @@ class ShortOddFan : public FanLayout {
  public:
   ShortOddFan(const Fabric& f, int n, const FoldLimits& l)
       : FanLayout(f, n, {(n - 1) / 2, n - 2, (n - 1) / 2}, false, l) {}
-  SizeRange left() const override { return {limits_.flap, usable() / (n_ - 1) - limits_.flap}; }
+  SizeRange left() const override {
+    return {limits_.flap, std::max(limits_.flap, usable() / (n_ - 1) - limits_.flap)};
+  }
   SizeRange right(Length x) const override {
-    return {std::max(limits_.flap, usable() - x - limits_.depth * (n_ - 2)), usable() / (n_ - 1) - x};
+    const Length least = std::max(limits_.flap, usable() - x - limits_.depth * (n_ - 2));
+    return {least, std::max(least, usable() / (n_ - 1) - x)};
   }
 
   bool goes_under_left() const override { return true; }
@@ -163,22 +166,24 @@ class ShortOddFan : public FanLayout {
   Length first(Length, Length y) const override { return y; }
 };
 
-// n odd, one end leg long and one short: n − 1 plies in the middle. The inner
-// legs take their length from neither strip.
+// n odd, one end leg long and one short: n − 1 plies in the middle. The short leg
+// is as long as its strip, or as the least flap.
 class MixedOddFan : public FanLayout {
  public:
   MixedOddFan(const Fabric& f, int n, const FoldLimits& l)
       : FanLayout(f, n, {(n - 1) / 2, n - 1, (n - 1) / 2}, false, l) {}
-  SizeRange left() const override { return {limits_.fold_trim, leg({}, {})}; }
+  SizeRange left() const override { return {limits_.fold_trim, usable() / (n_ - 1)}; }
   SizeRange right(Length) const override {
-    // What does not divide by n − 1 lengthens the long leg, up to its selvedge.
-    const Length over = usable() - leg({}, {}) * (n_ - 1);
-    return {std::max(limits_.flap, selvedge_ + over), leg({}, {})};
+    // What does not divide by n − 1 lengthens the long leg, short of its selvedge.
+    const Length over = Length::units(n_ - 2);
+    return {std::max(limits_.fold_trim, selvedge_ + over), usable() / (n_ - 1)};
   }
 
  protected:
-  Length leg(Length, Length) const override { return usable() / (n_ - 1); }
-  Length first(Length, Length y) const override { return y; }
+  Length leg(Length x, Length y) const override {
+    return (usable() - first(x, y) + y) / (n_ - 1);
+  }
+  Length first(Length, Length y) const override { return std::max(y, limits_.flap); }
 };
 
 // n odd on a table that is less deep than the legs might be long: the inner legs
@@ -278,7 +283,7 @@ class PlainOddFan : public PlainFan {
     return ends_.first ? std::max(x, leg_ - first()) : x;
   }
   Length middle(Length x, Length y) const override {
-    if (x + y > leg_) return Length::units(-1);
+    if (x + y > leg_) return kNoRoom;
     const Length end = ends_.last ? std::min(leg_ - y, last()) : leg_ - y;
     return std::max(end - middle_start(x), Length());
   }

@@ -56,7 +56,8 @@ class FoldLayout {
   virtual SizeRange left() const { return {}; }
   // Given the left strip; `least` already keeps the folded cloth within depth.
   virtual SizeRange right(Length) const { return {}; }
-  // Negative where the strips do not fit.
+  // Negative where the strips overlap; kNoRoom where the folds cannot lie so.
+  static constexpr Length kNoRoom = Length::units(-(std::int64_t{1} << 40));
   virtual Length middle(Length x, Length y) const = 0;
   virtual Length middle_start(Length x) const { return x; }
   // The plies of the middle go on under the strip: where a strip is slit at

@@ -24,7 +24,6 @@ StripsAt::StripsAt(const FoldLayout& l, const Sized& left, const Sized& right, s
     : layout(&l), left_slit(left.slit_at), right_slit(right.slit_at),
       whole(l.folded(left.size, right.size)), start(l.middle_start(left.size)),
       middle(l.middle(left.size, right.size)), slit(cost) {
-  if (middle < Length()) return;
   if (l.goes_under_left()) {
     start = left.slit_at;
     middle += left.size - left.slit_at;

@@ -3,6 +3,7 @@
 // TableSet: the cut tables that the fold ways of one cloth share, each made
 // when it is first asked for.
 //
+// A shape without gain is never cut, but counts for where folds may lie.
 // widest and tallest bound the rectangles; a joint halves the width but not
 // the height (a length folded end to end is twice as long as it lies).
 // most_places caps a grid; a capped set says so by is_thinned(), and then its

@@ -46,7 +46,6 @@ AimScale time_scale(const Job& job, const Roll& roll, const FoldWay& way) {
   for (Shape& s : scale.shapes)
     s.gain = static_cast<std::int64_t>(
         (ticks_for(job.panels[s.panel].worth, pace) - pace.handle.ticks()) >> shift);
-  std::erase_if(scale.shapes, [](const Shape& s) { return s.gain <= 0; });
   scale.objective = {false, pace.mark.ticks() >> shift, pace.ms_per_metre >> shift};
   const Duration across = pace.cross_cut + travel_time(roll.fabric.width, pace.ms_per_metre);
   scale.per_length = (across + pace.fold * folds_made(way)).ticks() >> shift;

@@ -114,6 +114,8 @@ void expect_cheapest(const FoldWay& way, std::int64_t (*measure)(std::int64_t), 
   for (unsigned seed = first; seed < first + 200 && !testing::Test::HasFailure(); ++seed) {
     SmallCase c = test::throw_small_case(seed, true, kWorthFirst);
     if (!test::folds_evenly(c, way)) continue;
+    // Without selvedges the cloth itself may be uneven; its strip is slit first.
+    if (trim_first && c.cloth.selvedge == 0) continue;
     SCOPED_TRACE("FOLDYARD_SEED=" + std::to_string(seed) + ": " + test::text(c));
     SlowRectangle rectangles(test::slow_shapes(c.panels, false), c.aim, c.trim, trim_first);
     for (const Found& found : search(c, way, 1)) {
