@@ -57,18 +57,21 @@ class Positions {
 
   void try_left(const Sized& left, StripChoice& best) {
     const SizeRange range = layout_.right(left.size);
-    if (range.most < range.least || cannot_reach(left, range.least, best)) return;
+    if (range.most < range.least) return;
+    const StripsAt widest(layout_, left, {range.least, Length(), Strip{}}, slit_);
+    const std::int64_t without_right = most_gain(widest, left.strip.cell.gain, 0);
+    if (falls_short(without_right, most_right_, best)) return;
     for (const Sized& right : least_strips(tables_.right, rights_, range.least, layout_.goes_under_right()))
-      try_pair(left, right, best);
+      if (!falls_short(without_right, right.strip.cell.gain, best)) try_pair(left, right, best);
     for (const Sized& right : rights_)
-      if (range.least < right.size && right.size <= range.most) try_pair(left, right, best);
+      if (range.least < right.size && right.size <= range.most &&
+          !falls_short(without_right, right.strip.cell.gain, best))
+        try_pair(left, right, best);
   }
 
-  // No right strip makes this left strip as good as the best so far.
-  bool cannot_reach(const Sized& left, Length least_right, const StripChoice& best) const {
-    if (!aim_.worth_first) return false;
-    const StripsAt at(layout_, left, {least_right, Length(), Strip{}}, slit_);
-    return most_gain(at, left.strip.cell.gain, most_right_) < best.cell.gain;
+  // With this much to the right, the others cannot make it the best so far.
+  bool falls_short(std::int64_t others, std::int64_t right, const StripChoice& best) const {
+    return aim_.worth_first && others + right * layout_.shares().right_pairs < best.cell.gain;
   }
 
   std::int64_t most_gain(const StripsAt& at, std::int64_t left, std::int64_t right) const {

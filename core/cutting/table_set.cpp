@@ -60,15 +60,28 @@ Grid TableSet::with_remainders(const Grid& joint, const Grid& normal, Length lim
 
 const CutTable& TableSet::table(TableKind kind) {
   if (aim_.worth_first) kind.copies = 1;  // copies do not change what is best
-  const auto found = tables_.find(kind);
-  if (found != tables_.end()) return *found->second;
+  std::promise<std::unique_ptr<CutTable>> promise;
+  std::shared_future<std::unique_ptr<CutTable>> made;
+  bool is_mine = false;
+  {
+    const std::lock_guard lock(mutex_);
+    const auto found = tables_.find(kind);
+    is_mine = found == tables_.end();
+    made = is_mine ? promise.get_future().share() : found->second;
+    if (is_mine) tables_.emplace(kind, made);
+  }
+  if (is_mine) promise.set_value(make(kind));
+  return *made.get();
+}
+
+// The tables it stands on have fewer joints, so no two wait for each other.
+std::unique_ptr<CutTable> TableSet::make(const TableKind& kind) {
   const CutTable* beyond = nullptr;
   const CutTable* above = nullptr;
   if (kind.joint_across) beyond = &table({false, kind.joint_along, kind.copies * 2});
   if (kind.joint_along) above = &table({kind.joint_across, false, kind.copies * 2});
-  auto made = std::make_unique<CutTable>(kind, across_[kind.joint_across], along_[kind.joint_along],
-                                         shapes_, aim_, beyond, above, !thinned_);
-  return *tables_.emplace(kind, std::move(made)).first->second;
+  return std::make_unique<CutTable>(kind, across_[kind.joint_across], along_[kind.joint_along],
+                                    shapes_, aim_, beyond, above, !thinned_);
 }
 
 }  // namespace foldyard

@@ -8,9 +8,14 @@
 // the height (a length folded end to end is twice as long as it lies).
 // most_places caps a grid; a capped set says so by is_thinned(), and then its
 // answers are good plans but not proved best.
+//
+// table() may be called from several threads at once: who asks first for a kind
+// makes it, the others wait. What is made does not depend on who makes it.
 
+#include <future>
 #include <map>
 #include <memory>
+#include <mutex>
 
 #include "cutting/cut_table.h"
 
@@ -39,6 +44,7 @@ class TableSet {
   bool is_thinned() const { return thinned_; }
 
  private:
+  std::unique_ptr<CutTable> make(const TableKind& kind);
   Grid with_remainders(const Grid& joint, const Grid& normal, Length limit) const;
 
   std::vector<Shape> shapes_;
@@ -48,7 +54,8 @@ class TableSet {
   Length fold_trim_;
   Length least_flap_;
   bool thinned_ = false;
-  std::map<TableKind, std::unique_ptr<CutTable>> tables_;
+  std::mutex mutex_;  // guards tables_
+  std::map<TableKind, std::shared_future<std::unique_ptr<CutTable>>> tables_;
 };
 
 }  // namespace foldyard

@@ -1,6 +1,8 @@
 #include "job/plan_roll.h"
 
 #include <algorithm>
+#include <atomic>
+#include <thread>
 
 #include "inspect/inspect_plan.h"
 #include "job/roll_planner.h"
@@ -53,20 +55,41 @@ Result<Plan> plan_roll(const Job& job, int roll, const FoldWay& way, Aim aim,
   return inspected(job, RollPlanner(job, roll, aim, budget).plan(way));
 }
 
+namespace {
+
+WayResult result_of(const Job& job, RollPlanner& planner, const FoldWay& way) {
+  WayResult result;
+  result.way = way;
+  if (Result<Plan> plan = inspected(job, planner.plan(way)))
+    result.plan = std::move(plan).value();
+  else
+    result.refused = plan.problem().what;
+  return result;
+}
+
+// Plans the ways on as many threads as there are processors, at most four: the
+// tables they share are large. Each way's result has its own place, so it does
+// not matter who plans it.
+std::vector<WayResult> results_of(const Job& job, RollPlanner& planner, const std::vector<FoldWay>& ways) {
+  std::vector<WayResult> results(ways.size());
+  std::atomic<std::size_t> next = 0;
+  const auto work = [&] {
+    for (std::size_t i; (i = next++) < ways.size();) results[i] = result_of(job, planner, ways[i]);
+  };
+  std::vector<std::jthread> threads;
+  for (unsigned n = std::min(4u, std::thread::hardware_concurrency()); n > 1; --n) threads.emplace_back(work);
+  work();
+  return results;
+}
+
+}  // namespace
+
 Comparison compare_ways(const Job& job, int roll, Aim aim, const SearchBudget& budget) {
   Comparison comparison;
   comparison.roll = roll;
   comparison.aim = aim;
   RollPlanner planner(job, roll, aim, budget);
-  for (const FoldWay& way : all_ways(job.longest_fan)) {
-    WayResult result;
-    result.way = way;
-    if (Result<Plan> plan = inspected(job, planner.plan(way)))
-      result.plan = *plan;
-    else
-      result.refused = plan.problem().what;
-    comparison.ways.push_back(std::move(result));
-  }
+  comparison.ways = results_of(job, planner, all_ways(job.longest_fan));
   rank(comparison);
   find_frontier(comparison);
   return comparison;

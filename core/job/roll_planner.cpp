@@ -37,7 +37,16 @@ Problem refused(const FoldWay& way, const std::string& why) { return {way_name(w
 
 RollPlanner::RollPlanner(const Job& job, int roll, Aim aim, const SearchBudget& budget)
     : job_(job), roll_index_(roll), roll_(job.rolls[roll]), aim_(aim), budget_(budget),
-      capacity_(roll_.length - job.losses.squaring * 2) {}
+      capacity_(roll_.length - job.losses.squaring * 2) {
+  if (capacity_ <= job.losses.allowance) return;
+  const AimScale scale = aim_scale(job_, roll_, FoldWay{}, aim_);
+  TableLimits limits;
+  limits.widest = roll_.fabric.usable_width();
+  limits.tallest = std::min(job_.table.length, capacity_ - job_.losses.allowance);
+  limits.fold_trim = std::max(job_.losses.fold_trim, Length::units(1));
+  limits.most_places = most_places(scale.shapes, limits, budget_.steps);
+  tables_ = std::make_unique<TableSet>(scale.shapes, scale.objective, limits);
+}
 
 std::string RollPlanner::refusal(const FoldWay& way) const {
   const auto text = [&](Length l) { return write_length(l, job_.unit); };
@@ -48,24 +57,12 @@ std::string RollPlanner::refusal(const FoldWay& way) const {
     return std::to_string(plies) + " plies make a stack of " + text(roll_.fabric.thickness * plies) +
            "; the cutter takes " + text(job_.cutter.height) + " and " +
            std::to_string(job_.cutter.most_plies) + " plies at most";
-  if (capacity_ <= job_.losses.allowance) return "the roll is no longer than its end losses";
+  if (!tables_) return "the roll is no longer than its end losses";
   return {};
 }
 
 std::int64_t RollPlanner::most_lengths(const FoldWay& way) const {
   return lengths_per_lift(job_.cutter, roll_.fabric.thickness, most_plies(way));
-}
-
-TableSet& RollPlanner::tables_for(const AimScale& scale) {
-  if (!tables_) {
-    TableLimits limits;
-    limits.widest = roll_.fabric.usable_width();
-    limits.tallest = std::min(job_.table.length, capacity_ - job_.losses.allowance);
-    limits.fold_trim = std::max(job_.losses.fold_trim, Length::units(1));
-    limits.most_places = most_places(scale.shapes, limits, budget_.steps);
-    tables_ = std::make_unique<TableSet>(scale.shapes, scale.objective, limits);
-  }
-  return *tables_;
 }
 
 Length RollPlanner::size_of(const TableSet& tables, const FoldWay& way, const LayOption& option) const {
@@ -162,7 +159,7 @@ Result<Plan> RollPlanner::plan(const FoldWay& way) {
   if (!why_not.empty()) return refused(way, why_not);
   const Length depth = deepest_fold(job_.table);
   const AimScale scale = aim_scale(job_, roll_, way, aim_);
-  TableSet& tables = tables_for(scale);
+  TableSet& tables = *tables_;
   Layouts layouts = layouts_of(way, roll_.fabric, {tables.fold_trim(), tables.least_flap(), depth});
   std::erase_if(layouts, [&](const auto& l) { return l->is_fixed() && l->folded({}, {}) > depth; });
   if (layouts.empty())

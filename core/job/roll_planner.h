@@ -2,7 +2,8 @@
 
 // RollPlanner: plans one roll under any way for one aim, sharing the cut
 // tables between the ways. Internal to the doors of job/plan_roll.h; plans
-// come out summed up but not yet inspected.
+// come out summed up but not yet inspected. plan() may be called from several
+// threads at once.
 
 #include <memory>
 
@@ -28,7 +29,6 @@ class RollPlanner {
   };
 
   std::string refusal(const FoldWay& way) const;
-  TableSet& tables_for(const AimScale& scale);
   std::vector<LayOption> lay_options(TableSet& tables, const Layouts& layouts, const FoldWay& way) const;
   std::vector<SeriesEntry> entries_of(const std::vector<LayOption>& options, const TableSet& tables,
                                       const FoldWay& way, const AimScale& scale) const;
@@ -44,7 +44,7 @@ class RollPlanner {
   Aim aim_;
   SearchBudget budget_;
   Length capacity_;  // of the roll, less the squaring of both ends
-  std::unique_ptr<TableSet> tables_;
+  std::unique_ptr<TableSet> tables_;  // null where the roll is too short to cut
 };
 
 }  // namespace foldyard
