@@ -25,13 +25,12 @@ std::vector<Sized> full_strips(const CutTable* table, int v) {
 class Positions {
  public:
   Positions(const StripTables& tables, const FoldLayout& layout, const TableSet& set,
-            std::int64_t copies, int v, Length length)
-      : tables_(tables), layout_(layout), aim_(set.aim()), trim_(set.fold_trim()), copies_(copies),
+            const CutTable& open, std::int64_t copies, int v, Length length)
+      : tables_(tables), layout_(layout), aim_(set.aim()), open_(open),
+        open_bounds_(set.aim().worth_first && !set.is_thinned()), usable_(set.widest()),
+        trim_(set.fold_trim()), copies_(copies),
         v_(v), slit_(aim_.cut(length.units())), lefts_(full_strips(tables.left, v)),
-        rights_(full_strips(tables.right, v)) {
-    if (tables.right && tables.right->across().size() > 0)
-      most_right_ = tables.right->best_up_to(tables.right->across().size() - 1, v).gain;
-  }
+        rights_(full_strips(tables.right, v)) {}
 
   void search(StripChoice& best) {
     const SizeRange range = layout_.left();
@@ -58,20 +57,24 @@ class Positions {
   void try_left(const Sized& left, StripChoice& best) {
     const SizeRange range = layout_.right(left.size);
     if (range.most < range.least) return;
-    const StripsAt widest(layout_, left, {range.least, Length(), Strip{}}, slit_);
-    const std::int64_t without_right = most_gain(widest, left.strip.cell.gain, 0);
-    if (falls_short(without_right, most_right_, best)) return;
+    if (falls_short(left, {}, best)) return;
     for (const Sized& right : least_strips(tables_.right, rights_, range.least, layout_.goes_under_right()))
-      if (!falls_short(without_right, right.strip.cell.gain, best)) try_pair(left, right, best);
+      if (!falls_short(left, right, best)) try_pair(left, right, best);
     for (const Sized& right : rights_)
       if (range.least < right.size && right.size <= range.most &&
-          !falls_short(without_right, right.strip.cell.gain, best))
+          !falls_short(left, right, best))
         try_pair(left, right, best);
   }
 
-  // With this much to the right, the others cannot make it the best so far.
-  bool falls_short(std::int64_t others, std::int64_t right, const StripChoice& best) const {
-    return aim_.worth_first && others + right * layout_.shares().right_pairs < best.cell.gain;
+  // All the cloth that these strips leave, cut open, does not make them the best
+  // so far. (Without a right strip: all that the left one leaves.)
+  bool falls_short(const Sized& left, const Sized& right, const StripChoice& best) const {
+    if (!open_bounds_) return false;
+    const FoldLayout::Shares& s = layout_.shares();
+    const Length rest = usable_ - left.slit_at * (2 * s.left_pairs) - right.slit_at * (2 * s.right_pairs);
+    const int x = open_.across().floor_index(rest);
+    return left.strip.cell.gain * s.left_pairs + right.strip.cell.gain * s.right_pairs +
+               (x >= 0 ? open_.at(x, v_).gain : 0) < best.cell.gain;
   }
 
   std::int64_t most_gain(const StripsAt& at, std::int64_t left, std::int64_t right) const {
@@ -103,13 +106,15 @@ class Positions {
   const StripTables& tables_;
   const FoldLayout& layout_;
   const Objective& aim_;
+  const CutTable& open_;  // of the same length
+  bool open_bounds_;      // it knows every place
+  Length usable_;
   Length trim_;
   std::int64_t copies_;
   int v_;
   std::int64_t slit_;
   std::vector<Sized> lefts_;
   std::vector<Sized> rights_;
-  std::int64_t most_right_ = 0;
 };
 
 }  // namespace
@@ -118,10 +123,11 @@ std::vector<StripChoice> strip_choices(TableSet& tables, const Layouts& layouts,
                                        std::int64_t copies) {
   const Grid& along = tables.along(end_to_end);
   std::vector<StripChoice> best(along.size());
+  const CutTable& open = tables.table({false, end_to_end, copies});
   for (const auto& layout : layouts) {
     const StripTables three = strip_tables(tables, layout->shares(), end_to_end, copies);
     for (int v = 0; v < along.size(); ++v)
-      if (along.is_sum(v)) Positions(three, *layout, tables, copies, v, along[v]).search(best[v]);
+      if (along.is_sum(v)) Positions(three, *layout, tables, open, copies, v, along[v]).search(best[v]);
   }
   return best;
 }

@@ -24,7 +24,7 @@ std::vector<Length> sizes_of(const std::vector<Shape>& shapes, Length Shape::*si
 }  // namespace
 
 TableSet::TableSet(std::vector<Shape> shapes, const Objective& aim, const TableLimits& limits)
-    : shapes_(std::move(shapes)), aim_(aim), fold_trim_(limits.fold_trim) {
+    : shapes_(std::move(shapes)), aim_(aim), widest_(limits.widest), fold_trim_(limits.fold_trim) {
   const int most = limits.most_places;
   const auto make = [&](Grid grids[2], Length Shape::*size, Length limit, Length joint_limit) {
     const std::vector<Length> sizes = sizes_of(shapes_, size);

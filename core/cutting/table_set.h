@@ -37,6 +37,7 @@ class TableSet {
   const std::vector<Shape>& shapes() const { return shapes_; }
   const Grid& across(bool joint) const { return across_[joint]; }
   const Grid& along(bool joint) const { return along_[joint]; }
+  Length widest() const { return widest_; }
   Length fold_trim() const { return fold_trim_; }
   // The least strip at a fold edge that can hold a panel: half of one on the
   // fold, or the fold trim and a whole one.
@@ -51,6 +52,7 @@ class TableSet {
   Objective aim_;
   Grid across_[2];
   Grid along_[2];
+  Length widest_;
   Length fold_trim_;
   Length least_flap_;
   bool thinned_ = false;
