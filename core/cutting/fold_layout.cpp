@@ -99,8 +99,8 @@ class FanLayout : public FoldLayout {
   Length middle(Length x, Length y) const override {
     const Length g = leg(x, y);
     const Length longest = std::max(first(x, y), last(x, y)) + selvedge_;
-    const Length shortest = std::min(first(x, y), last(x, y)) + selvedge_;
-    return g <= limits_.depth && longest <= g && shortest > Length() ? g - x - y : kNoRoom;
+    const Length shortest = std::min(first(x, y), last(x, y));
+    return g <= limits_.depth && longest <= g && shortest >= limits_.flap ? g - x - y : kNoRoom;
   }
 
 
@@ -170,13 +170,12 @@ class ShortOddFan : public FanLayout {
 // is as long as its strip, or as the least flap.
 class MixedOddFan : public FanLayout {
  public:
-  MixedOddFan(const Fabric& f, int n, const FoldLimits& l)
-      : FanLayout(f, n, {(n - 1) / 2, n - 1, (n - 1) / 2}, false, l) {}
+  MixedOddFan(const Fabric& f, int n, Length over, const FoldLimits& l)
+      : FanLayout(f, n, {(n - 1) / 2, n - 1, (n - 1) / 2}, false, l), over_(over) {}
   SizeRange left() const override { return {limits_.fold_trim, usable() / (n_ - 1)}; }
   SizeRange right(Length) const override {
     // What does not divide by n − 1 lengthens the long leg, short of its selvedge.
-    const Length over = Length::units(n_ - 2);
-    return {std::max(limits_.fold_trim, selvedge_ + over), usable() / (n_ - 1)};
+    return {std::max(limits_.fold_trim, selvedge_ + over_), usable() / (n_ - 1)};
   }
 
  protected:
@@ -184,6 +183,9 @@ class MixedOddFan : public FanLayout {
     return (usable() - first(x, y) + y) / (n_ - 1);
   }
   Length first(Length, Length y) const override { return std::max(y, limits_.flap); }
+
+ private:
+  Length over_;
 };
 
 // n odd on a table that is less deep than the legs might be long: the inner legs
@@ -320,7 +322,8 @@ void add_fans(std::vector<std::unique_ptr<FoldLayout>>& list, const FoldWay& way
     add<PlainEvenFan>(list, fabric, way.legs, mirrored, limits.fold_trim);
   } else if (odd) {
     add<LongOddFan>(list, fabric, way.legs, limits);
-    add<MixedOddFan>(list, fabric, way.legs, limits);
+    add<MixedOddFan>(list, fabric, way.legs, Length(), limits);
+    add<MixedOddFan>(list, fabric, way.legs, Length::units(way.legs - 2), limits);
     add<ShortOddFan>(list, fabric, way.legs, limits);
     if (fabric.usable_width() <= limits.depth * (way.legs - 2)) return;
     add<DeepOddFan>(list, fabric, way.legs, true, limits);

@@ -183,11 +183,11 @@ TEST(StripChoices, KeepTheTrimFromBothFoldEdgesOfALeg) {
   EXPECT_EQ(longest(c, {FoldKind::quarters, 4, false, true}).gain, 0);
 }
 
-TEST(StripChoices, MakeALegOfThirdsAsLongAsOnePanelNeeds) {
-  // 12 with selvedges of 1: legs 2, 5 and 5; 4 of the last leg lie usable at
-  // the fold edge, half of 8. A third of 10 would be too little.
-  const SmallCase c = by_hand({panel(8, 2, true)}, {12, 1, 100}, 1, 2);
-  EXPECT_EQ(longest(c, {FoldKind::fan, 3, false, false}).gain, 1);
+TEST(StripChoices, MakeTheLegsOfThirdsAsLongAsOnePanelNeeds) {
+  // 15 with selvedges of 1: legs of 5; 4 of each outer leg are usable, half of 8.
+  // On 12 an outer leg would have less than the least flap of 4.
+  EXPECT_EQ(longest(by_hand({panel(8, 2, true)}, {15, 1, 100}, 1, 2), {FoldKind::fan, 3, false, false}).gain, 1);
+  EXPECT_EQ(longest(by_hand({panel(8, 2, true)}, {12, 1, 100}, 1, 2), {FoldKind::fan, 3, false, false}).gain, 0);
 }
 
 TEST(StripChoices, TakeTheBaseUnderAFlapThatHoldsNothing) {
