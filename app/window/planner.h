@@ -2,13 +2,14 @@
 
 // Planner: plans on another thread, so that the window never waits.
 //
-// One plan runs at a time. A question asked meanwhile replaces the one that
-// waits, and an answer that is no longer the latest is dropped: the latest
-// question wins. Each answer carries the job it belongs to.
+// One plan runs at a time. A question asked meanwhile stops it and replaces the
+// one that waits, and an answer that is no longer the latest is dropped: the
+// latest question wins. Each answer carries the job it belongs to.
 
 #include <QObject>
 #include <QThreadPool>
 
+#include <atomic>
 #include <functional>
 #include <memory>
 #include <optional>
@@ -30,10 +31,11 @@ struct Answer {
 };
 
 using AnswerPtr = std::shared_ptr<const Answer>;
-using Compare = std::function<Comparison(const Question&)>;
+// Ends early, with what it has, once `stopped` is true.
+using Compare = std::function<Comparison(const Question&, const std::atomic<bool>& stopped)>;
 
 // compare_ways of the job room.
-Comparison compare(const Question& question);
+Comparison compare(const Question& question, const std::atomic<bool>& stopped);
 
 class Planner : public QObject {
   Q_OBJECT
@@ -58,6 +60,7 @@ class Planner : public QObject {
   Compare compare_;
   QThreadPool pool_;
   std::optional<Question> waiting_;
+  std::atomic<bool> stopped_ = false;
   bool is_running_ = false;
 };
 

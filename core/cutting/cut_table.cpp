@@ -17,9 +17,9 @@ int place_of(const Cell& wanted, int count, CellAt cell_at) {
 
 CutTable::CutTable(TableKind kind, Grid across, Grid along, const std::vector<Shape>& shapes,
                    const Objective& aim, const CutTable* beyond, const CutTable* above,
-                   bool all_places)
+                   bool all_places, const std::atomic<bool>* cancelled)
     : kind_(kind), across_(std::move(across)), along_(std::move(along)), aim_(aim),
-      beyond_(beyond), above_(above), all_places_(all_places), nx_(across_.size()), ny_(along_.size()) {
+      beyond_(beyond), above_(above), all_places_(all_places), cancelled_(cancelled), nx_(across_.size()), ny_(along_.size()) {
   const Grid& beyond_grid = this->beyond().across_;
   const Grid& above_grid = this->above().along_;
   parts_across_ = parts_of(across_, beyond_grid);
@@ -71,6 +71,7 @@ void CutTable::set_leaves(const std::vector<Shape>& shapes) {
 template <bool kWorthFirst>
 void CutTable::fill() {
   for (int y = 0; y < ny_; ++y) {
+    if (cancelled_ && cancelled_->load(std::memory_order_relaxed)) return;
     whole_across_.clear();
     for (int x = 0; x < nx_; ++x) {
       fill_cell<kWorthFirst>(x, y);

@@ -25,6 +25,7 @@
 //
 // Example: 1000 × 900, shape 450 × 900 of gain 1, no joint: gain 2, two cuts.
 
+#include <atomic>
 #include <cstdint>
 #include <vector>
 
@@ -71,9 +72,10 @@ class CutTable {
   // REQUIRES both to live as long as this, with grids that agree. all_places:
   // the grids hold every normal place; else a remainder may be trimmed by one
   // cut to a place that no even parting reaches, and that is tried too.
+  // cancelled: once true, the higher rectangles are left uncut.
   CutTable(TableKind kind, Grid across, Grid along, const std::vector<Shape>& shapes,
            const Objective& aim, const CutTable* beyond, const CutTable* above,
-           bool all_places = true);
+           bool all_places = true, const std::atomic<bool>* cancelled = nullptr);
   CutTable(const CutTable&) = delete;
   CutTable& operator=(const CutTable&) = delete;
 
@@ -136,6 +138,7 @@ class CutTable {
   const CutTable* beyond_;
   const CutTable* above_;
   bool all_places_;
+  const std::atomic<bool>* cancelled_;
   int nx_, ny_;
   Parts parts_across_, parts_along_;
   // Places not parted, or trimmed, in that direction: a row of parts side by

@@ -126,7 +126,7 @@ std::vector<StripChoice> strip_choices(TableSet& tables, const Layouts& layouts,
   const CutTable& open = tables.table({false, end_to_end, copies});
   for (const auto& layout : layouts) {
     const StripTables three = strip_tables(tables, layout->shares(), end_to_end, copies);
-    for (int v = 0; v < along.size(); ++v)
+    for (int v = 0; v < along.size() && !tables.is_cancelled(); ++v)
       if (along.is_sum(v)) Positions(three, *layout, tables, open, copies, v, along[v]).search(best[v]);
   }
   return best;

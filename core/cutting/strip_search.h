@@ -8,7 +8,7 @@
 // plies of one length, cost of all cuts through the lay, slits included.
 // `copies` is how many lengths lie in the lay (it matters only to an aim that
 // weighs time). An empty choice (no gain, or v no sum)
-// has layout null.
+// has layout null; so have those not reached when the tables are cancelled.
 //
 // Exhaustive over the finite set of positions that FoldLayout names.
 

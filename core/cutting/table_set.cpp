@@ -24,7 +24,7 @@ std::vector<Length> sizes_of(const std::vector<Shape>& shapes, Length Shape::*si
 }  // namespace
 
 TableSet::TableSet(std::vector<Shape> shapes, const Objective& aim, const TableLimits& limits)
-    : shapes_(std::move(shapes)), aim_(aim), widest_(limits.widest), fold_trim_(limits.fold_trim) {
+    : shapes_(std::move(shapes)), aim_(aim), limits_(limits) {
   const int most = limits.most_places;
   const auto make = [&](Grid grids[2], Length Shape::*size, Length limit, Length joint_limit) {
     const std::vector<Length> sizes = sizes_of(shapes_, size);
@@ -35,8 +35,8 @@ TableSet::TableSet(std::vector<Shape> shapes, const Objective& aim, const TableL
     if (!cut_off) grids[1] = with_remainders(grids[1], grids[0], joint_limit);
   };
   least_flap_ = limits.widest;
-  for (const Shape& s : shapes_) least_flap_ = std::min(least_flap_, fold_trim_ + s.across);
-  const std::vector<Length> firsts = first_sizes(shapes_, &Shape::across, fold_trim_);
+  for (const Shape& s : shapes_) least_flap_ = std::min(least_flap_, limits_.fold_trim + s.across);
+  const std::vector<Length> firsts = first_sizes(shapes_, &Shape::across, limits_.fold_trim);
   for (std::size_t i = 1; i < firsts.size(); ++i) least_flap_ = std::min(least_flap_, firsts[i]);
   make(across_, &Shape::across, limits.widest, limits.widest / 2);
   make(along_, &Shape::along, limits.tallest, limits.tallest);
@@ -49,9 +49,9 @@ Grid TableSet::with_remainders(const Grid& joint, const Grid& normal, Length lim
   std::vector<Length> wholes = joint.places(), more;
   wholes.push_back(limit);
   for (Length whole : wholes) {
-    if (whole >= fold_trim_) more.push_back(whole);
+    if (whole >= limits_.fold_trim) more.push_back(whole);
     for (Length part : normal.places()) {
-      if (whole - part < fold_trim_) break;
+      if (whole - part < limits_.fold_trim) break;
       more.push_back(whole - part);
     }
   }
@@ -70,7 +70,13 @@ const CutTable& TableSet::table(TableKind kind) {
     made = is_mine ? promise.get_future().share() : found->second;
     if (is_mine) tables_.emplace(kind, made);
   }
-  if (is_mine) promise.set_value(make(kind));
+  if (is_mine) {
+    try {
+      promise.set_value(make(kind));
+    } catch (...) {
+      promise.set_exception(std::current_exception());
+    }
+  }
   return *made.get();
 }
 
@@ -81,7 +87,8 @@ std::unique_ptr<CutTable> TableSet::make(const TableKind& kind) {
   if (kind.joint_across) beyond = &table({false, kind.joint_along, kind.copies * 2});
   if (kind.joint_along) above = &table({kind.joint_across, false, kind.copies * 2});
   return std::make_unique<CutTable>(kind, across_[kind.joint_across], along_[kind.joint_along],
-                                    shapes_, aim_, beyond, above, !thinned_);
+                                    shapes_, aim_, beyond, above, !thinned_,
+                                    limits_.cancelled);
 }
 
 }  // namespace foldyard

@@ -12,6 +12,7 @@
 // table() may be called from several threads at once: who asks first for a kind
 // makes it, the others wait. What is made does not depend on who makes it.
 
+#include <atomic>
 #include <future>
 #include <map>
 #include <memory>
@@ -26,6 +27,9 @@ struct TableLimits {
   Length tallest;
   Length fold_trim;
   int most_places = kAllPlaces;
+  const std::atomic<bool>* cancelled = nullptr;  // true: tables stay unfinished
+
+  bool is_cancelled() const { return cancelled && cancelled->load(std::memory_order_relaxed); }
 };
 
 class TableSet {
@@ -37,12 +41,15 @@ class TableSet {
   const std::vector<Shape>& shapes() const { return shapes_; }
   const Grid& across(bool joint) const { return across_[joint]; }
   const Grid& along(bool joint) const { return along_[joint]; }
-  Length widest() const { return widest_; }
-  Length fold_trim() const { return fold_trim_; }
+  Length widest() const { return limits_.widest; }
+  Length fold_trim() const { return limits_.fold_trim; }
   // The least strip at a fold edge that can hold a panel: half of one on the
   // fold, or the fold trim and a whole one.
   Length least_flap() const { return least_flap_; }
   bool is_thinned() const { return thinned_; }
+  // Tables made since may be unfinished: what they give can be cut, but more may
+  // be had.
+  bool is_cancelled() const { return limits_.is_cancelled(); }
 
  private:
   std::unique_ptr<CutTable> make(const TableKind& kind);
@@ -52,8 +59,7 @@ class TableSet {
   Objective aim_;
   Grid across_[2];
   Grid along_[2];
-  Length widest_;
-  Length fold_trim_;
+  TableLimits limits_;
   Length least_flap_;
   bool thinned_ = false;
   std::mutex mutex_;  // guards tables_

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <atomic>
+#include <future>
 #include <thread>
 
 #include "inspect/inspect_plan.h"
@@ -76,9 +77,11 @@ std::vector<WayResult> results_of(const Job& job, RollPlanner& planner, const st
   const auto work = [&] {
     for (std::size_t i; (i = next++) < ways.size();) results[i] = result_of(job, planner, ways[i]);
   };
-  std::vector<std::jthread> threads;
-  for (unsigned n = std::min(4u, std::thread::hardware_concurrency()); n > 1; --n) threads.emplace_back(work);
+  std::vector<std::future<void>> others;
+  for (unsigned n = std::min(4u, std::thread::hardware_concurrency()); n > 1; --n)
+    others.push_back(std::async(std::launch::async, work));
   work();
+  for (std::future<void>& other : others) other.get();  // passes on what it threw
   return results;
 }
 

@@ -12,6 +12,8 @@
 //
 // REQUIRES the invariants of Job, 0 ≤ roll < job.rolls.size().
 
+#include <atomic>
+
 #include "job/job.h"
 #include "job/plan.h"
 #include "measure/result.h"
@@ -21,8 +23,14 @@ namespace foldyard {
 // What a search may spend, counted in steps, not time, so that the answer is
 // the same everywhere. A search that would need more works on fewer places
 // and says by its bound what that may have cost.
+// cancelled: looked at every millisecond or so; once it is true, a search ends
+// with what it has: plan_roll with a plan that is not proved or a refusal,
+// compare_ways with the ways planned by then and the others refused.
 struct SearchBudget {
   std::int64_t steps = 40'000'000;
+  const std::atomic<bool>* cancelled = nullptr;
+
+  bool is_cancelled() const { return cancelled && cancelled->load(std::memory_order_relaxed); }
 };
 
 Result<Plan> plan_roll(const Job& job, int roll, const FoldWay& way, Aim aim,

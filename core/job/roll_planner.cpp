@@ -45,6 +45,7 @@ RollPlanner::RollPlanner(const Job& job, int roll, Aim aim, const SearchBudget& 
   limits.tallest = std::min(job_.table.length, capacity_ - job_.losses.allowance);
   limits.fold_trim = std::max(job_.losses.fold_trim, Length::units(1));
   limits.most_places = most_places(scale.shapes, limits, budget_.steps);
+  limits.cancelled = budget_.cancelled;
   tables_ = std::make_unique<TableSet>(scale.shapes, scale.objective, limits);
 }
 
@@ -147,7 +148,7 @@ Worth RollPlanner::area_bound() const {
 // proved best, and no more is known than the bound by area.
 Proof RollPlanner::prove(const Plan& plan, const Series& series, bool thinned) const {
   const bool as_searched = aim_ != Aim::most_worth || plan.worth.parts() == series.gain;
-  if (series.proved && !thinned && as_searched)
+  if (series.proved && !thinned && as_searched && !budget_.is_cancelled())
     return {aim_ == Aim::most_worth ? plan.worth : plan.net, true,
             "every place where a fold or a cut can matter was searched; none gives more"};
   return {area_bound(), false,
@@ -155,6 +156,7 @@ Proof RollPlanner::prove(const Plan& plan, const Series& series, bool thinned) c
 }
 
 Result<Plan> RollPlanner::plan(const FoldWay& way) {
+  if (budget_.is_cancelled()) return refused(way, "planning was stopped before this way");
   const std::string why_not = refusal(way);
   if (!why_not.empty()) return refused(way, why_not);
   const Length depth = deepest_fold(job_.table);

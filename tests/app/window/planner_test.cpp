@@ -32,7 +32,7 @@ TEST(Planner, TheLatestQuestionWins) {
   std::atomic<int> runs = 0;
   std::vector<int> answered;
   {
-    Planner planner([&](const Question& asked) {
+    Planner planner([&](const Question& asked, const std::atomic<bool>&) {
       ++runs;
       gate.acquire();
       return sample::comparison(asked);
@@ -49,7 +49,7 @@ TEST(Planner, TheLatestQuestionWins) {
 
 TEST(Planner, PlansOnAnotherThread) {
   std::atomic<QThread*> thread = nullptr;
-  Planner planner([&](const Question& asked) {
+  Planner planner([&](const Question& asked, const std::atomic<bool>&) {
     thread = QThread::currentThread();
     return sample::comparison(asked);
   });
@@ -58,8 +58,26 @@ TEST(Planner, PlansOnAnotherThread) {
   EXPECT_NE(thread.load(), QThread::currentThread());
 }
 
+TEST(Planner, StopsWhatIsNoLongerAskedFor) {
+  std::atomic<int> stopped_runs = 0;
+  std::vector<int> answered;
+  Planner planner([&](const Question& asked, const std::atomic<bool>& stopped) {
+    // The first plans until it is stopped.
+    while (asked.roll == 0 && !stopped) QThread::msleep(1);
+    stopped_runs += stopped;
+    return sample::comparison(asked);
+  });
+  QObject::connect(&planner, &Planner::answered,
+                   [&](const AnswerPtr& a) { answered.push_back(a->comparison.roll); });
+  planner.ask(question(0));
+  planner.ask(question(1));
+  ASSERT_TRUE(sample::waited_for([&] { return !planner.is_busy(); }));
+  EXPECT_EQ(answered, std::vector<int>{1});
+  EXPECT_EQ(stopped_runs, 1);  // and the second ran to its end
+}
+
 TEST(Planner, TellsAFault) {
-  Planner planner([](const Question&) -> Comparison { throw std::runtime_error("too little memory"); });
+  Planner planner([](const Question&, const std::atomic<bool>&) -> Comparison { throw std::runtime_error("too little memory"); });
   QString reason;
   QObject::connect(&planner, &Planner::failed, [&](const QString& r) { reason = r; });
   planner.ask(question(0));

@@ -5,6 +5,7 @@
 
 #include <QTest>
 
+#include <atomic>
 #include <functional>
 
 #include "job/defaults.h"
@@ -31,7 +32,8 @@ inline Job job() {
 
 // Open cloth gives four panels in 20 min; selvedge to selvedge three in 12 min;
 // quarters are refused.
-inline Comparison comparison(const Question& question) {
+inline Comparison comparison(const Question& question,
+                             const std::atomic<bool>& = std::atomic<bool>(false)) {
   Plan open;
   open.roll = question.roll;
   open.yield = {3, 1};

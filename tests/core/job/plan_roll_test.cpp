@@ -2,6 +2,9 @@
 
 #include <gtest/gtest.h>
 
+#include <chrono>
+#include <thread>
+
 #include "core/support/slow_roll.h"
 #include "core/support/way_title.h"
 #include "inspect/inspect_plan.h"
@@ -223,6 +226,41 @@ TEST(PlanRoll, BoundsWhatItCannotProve) {
   EXPECT_FALSE(hasty->proof.proved);
   EXPECT_LE(hasty->worth, whole->worth);
   EXPECT_GE(hasty->proof.bound, whole->worth);
+}
+
+// Stopped at once nothing is planned, and every way says so.
+TEST(CompareWays, RefusesWhatItWasStoppedBefore) {
+  const std::atomic<bool> stopped = true;
+  SearchBudget budget;
+  budget.cancelled = &stopped;
+  const Comparison c = compare_ways(cushions(), 0, Aim::most_worth, budget);
+  EXPECT_TRUE(c.ranking.empty());
+  for (const WayResult& way : c.ways)
+    EXPECT_EQ(way.refused, "planning was stopped before this way") << way_name(way.way);
+}
+
+// Stopped anywhere, what there is is sound, and nothing is called proved that
+// the whole search does not reach.
+TEST(CompareWays, GivesSoundPlansWheneverItIsStopped) {
+  const Comparison whole = compare_ways(cushions(), 0, Aim::most_worth);
+  for (const int ms : {1, 2, 5, 10, 20, 50}) {
+    std::atomic<bool> stopped = false;
+    SearchBudget budget;
+    budget.cancelled = &stopped;
+    std::thread stop([&] {
+      std::this_thread::sleep_for(std::chrono::milliseconds(ms));
+      stopped = true;
+    });
+    const Comparison c = compare_ways(cushions(), 0, Aim::most_worth, budget);
+    stop.join();
+    for (std::size_t i = 0; i < c.ways.size(); ++i) {
+      if (!c.ways[i].plan) continue;
+      EXPECT_EQ(inspect_plan(cushions(), *c.ways[i].plan), std::vector<std::string>());
+      if (c.ways[i].plan->proof.proved) {
+        EXPECT_EQ(*c.ways[i].plan, *whole.ways[i].plan);
+      }
+    }
+  }
 }
 
 TEST(CompareWays, RanksByTheAimAndKeepsRefusals) {
