@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <bit>
 
+#include "cutting/tree_builder.h"
+
 namespace foldyard::limited {
 
 Counting::Counting(const std::vector<std::int64_t>& limits) {
@@ -58,44 +60,29 @@ class TreeWriter {
       : builds_(builds), cloth_(cloth), problem_(problem) {}
 
   CutTree write(int root) {
-    add({{Length(), problem_.width}, {Length(), problem_.height}});
-    place(0, root);
-    return std::move(tree_);
+    place(tree_.add({{Length(), problem_.width}, {Length(), problem_.height}}), root);
+    return tree_.take_tree();
   }
 
  private:
   Length length(int units) const { return Length::units(units * cloth_.unit); }
 
-  int add(Rect rect) {
-    CutNode node;
-    node.rect = rect;
-    tree_.nodes.push_back(node);
-    return static_cast<int>(tree_.nodes.size()) - 1;
-  }
-
-  std::pair<int, int> cut(int index, Direction direction, int size) {
-    Rect low = tree_.nodes[index].rect, high = low;
-    Span Rect::*axis = direction == Direction::along ? &Rect::across : &Rect::along;
-    const Length at = (low.*axis).from + length(size);
-    (low.*axis).to = (high.*axis).from = at;
-    const int first = add(low), second = add(high);
-    CutNode& node = tree_.nodes[index];
-    node.kind = NodeKind::cut;
-    node.direction = direction;
-    node.at = at;
-    node.first = first;
-    node.second = second;
-    return {first, second};
+  std::pair<int, int> cut(int node, Direction direction, int size) {
+    const Rect& rect = tree_.rect(node);
+    const Length from = direction == Direction::along ? rect.across.from : rect.along.from;
+    return tree_.cut(node, direction, from + length(size));
   }
 
   // Trims the node to the build's size, then parts it as the build was made.
   void place(int node, int index) {
     const Build& b = builds_[index];
-    const Rect rect = tree_.nodes[node].rect;
-    if (rect.across.size() > length(b.width)) node = cut(node, Direction::along, b.width).first;
-    if (rect.along.size() > length(b.height)) node = cut(node, Direction::across, b.height).first;
+    if (tree_.rect(node).across.size() > length(b.width)) node = cut(node, Direction::along, b.width).first;
+    if (tree_.rect(node).along.size() > length(b.height)) node = cut(node, Direction::across, b.height).first;
     switch (b.made) {
-      case Made::panel: return take(node, problem_.shapes[cloth_.source[b.first]]);
+      case Made::panel: {
+        const LimitedShape& shape = problem_.shapes[cloth_.source[b.first]];
+        return tree_.take(node, shape.panel, shape.turned);
+      }
       case Made::opened: return place(cut(node, Direction::along, cloth_.fold_trim).second, b.first);
       case Made::beside: return place_two(cut(node, Direction::along, builds_[b.first].width), b);
       case Made::above: return place_two(cut(node, Direction::across, builds_[b.first].height), b);
@@ -107,20 +94,35 @@ class TreeWriter {
     place(nodes.second, b.second);
   }
 
-  void take(int node, const LimitedShape& shape) {
-    CutNode& n = tree_.nodes[node];
-    n.kind = NodeKind::take;
-    n.panel = shape.panel;
-    n.turned = shape.turned;
-  }
-
   const Builds& builds_;
   const Cloth& cloth_;
   const LimitedProblem& problem_;
-  CutTree tree_;
+  TreeBuilder tree_;
 };
 
 }  // namespace
+
+Build panel_build(const Cloth& cloth, const Counting& counting, int shape) {
+  const UnitShape& s = cloth.shapes[shape];
+  Build b;
+  b.width = s.across;
+  b.height = s.along;
+  b.rim = s.rim;
+  b.first = shape;
+  b.gain = s.gain;
+  b.copies = counting.one(s.panel, s.uses);
+  return b;
+}
+
+Build opened(const Builds& builds, int loose, const Cloth& cloth) {
+  Build b = builds[loose];
+  b.made = Made::opened;
+  b.first = loose;
+  b.second = -1;
+  b.rim = kJoint;
+  b.width += cloth.fold_trim;
+  return b;
+}
 
 Build beside(const Builds& builds, int left, int right) {
   Build sum = joined(builds, left, right, Made::beside);

@@ -62,6 +62,10 @@ struct Build {
 
 using Builds = std::vector<Build>;
 
+// One panel, not yet priced.
+Build panel_build(const Cloth& cloth, const Counting& counting, int shape);
+// A loose build moved on to the joint by opening the fold before it.
+Build opened(const Builds& builds, int loose, const Cloth& cloth);
 // The two side by side (the left keeps the joint) or one above the other.
 Build beside(const Builds& builds, int left, int right);
 Build above(const Builds& builds, int lower, int upper);

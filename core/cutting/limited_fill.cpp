@@ -33,35 +33,13 @@ Filler::Step Filler::best_step(const Area& a) const {
   return best;
 }
 
-int Filler::shape_build(int shape) {
-  const UnitShape& s = cloth_.shapes[shape];
-  Build b;
-  b.width = s.across;
-  b.height = s.along;
-  b.rim = s.rim;
-  b.first = shape;
-  b.gain = s.gain;
-  b.copies = counting_.one(s.panel, s.uses);
-  builds_.push_back(b);
-  return static_cast<int>(builds_.size()) - 1;
-}
-
 int Filler::join(int first, int second, bool side_by_side) {
   if (first < 0 || second < 0) return first < 0 ? second : first;
-  builds_.push_back(side_by_side ? beside(builds_, first, second) : above(builds_, first, second));
-  return static_cast<int>(builds_.size()) - 1;
+  return add(side_by_side ? beside(builds_, first, second) : above(builds_, first, second));
 }
 
-// A loose build, moved on to the joint by opening the fold before it.
-int Filler::open(int build) {
-  if (build < 0) return -1;
-  Build b = builds_[build];
-  b.made = Made::opened;
-  b.first = build;
-  b.second = -1;
-  b.rim = kJoint;
-  b.width += cloth_.fold_trim;
-  builds_.push_back(b);
+int Filler::add(const Build& build) {
+  builds_.push_back(build);
   return static_cast<int>(builds_.size()) - 1;
 }
 
@@ -73,9 +51,12 @@ int Filler::fill_area(const Area& a, int corner) {
     step.upright = rest(a, b.width, b.height, true) > rest(a, b.width, b.height, false);
   } else {
     step = best_step(a);
-    if (step.shape < 0)
-      return a.rim == kJoint ? open(fill_area({kLoose, a.width - cloth_.fold_trim, a.height}, -1)) : -1;
-    corner = shape_build(step.shape);
+    if (step.shape < 0 && a.rim == kLoose) return -1;
+    if (step.shape < 0) {
+      const int loose = fill_area({kLoose, a.width - cloth_.fold_trim, a.height}, -1);
+      return loose < 0 ? -1 : add(opened(builds_, loose, cloth_));
+    }
+    corner = add(panel_build(cloth_, counting_, step.shape));
     used_ = used_ + builds_[corner].copies;
   }
   const int width = builds_[corner].width, height = builds_[corner].height;

@@ -34,9 +34,8 @@ class Filler {
   int fill_area(const Area& area, int corner);
   Step best_step(const Area& area) const;
   std::int64_t rest(const Area& area, int width, int height, bool upright) const;
-  int shape_build(int shape);
   int join(int first, int second, bool side_by_side);
-  int open(int build);
+  int add(const Build& build);
 
   const Cloth& cloth_;
   const Counting& counting_;

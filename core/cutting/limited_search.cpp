@@ -82,7 +82,7 @@ class Search {
     inside_.emplace(cloth_, prices_);
     around_.emplace(cloth_, *inside_);
     given_back_ = prices_.given_back(cloth_);
-    for (int i = 0; i < static_cast<int>(cloth_.shapes.size()); ++i) add(panel_build(i));
+    for (int i = 0; i < static_cast<int>(cloth_.shapes.size()); ++i) add(priced_panel(i));
     while (!waiting_.empty()) {
       const Waiting top = waiting_.top();
       bound_ = std::min(bound_, top.bound / kScale);
@@ -96,16 +96,9 @@ class Search {
     bound_ = best_gain_;
   }
 
-  Build panel_build(int shape) const {
-    const UnitShape& s = cloth_.shapes[shape];
-    Build b;
-    b.width = s.across;
-    b.height = s.along;
-    b.rim = s.rim;
-    b.first = shape;
-    b.gain = s.gain;
-    b.priced = prices_.priced(s);
-    b.copies = counting_.one(s.panel, s.uses);
+  Build priced_panel(int shape) const {
+    Build b = panel_build(cloth_, counting_, shape);
+    b.priced = prices_.priced(cloth_.shapes[shape]);
     return b;
   }
 
@@ -144,17 +137,7 @@ class Search {
     const int index = static_cast<int>(builds_.size()) - 1;
     if (is_best) keep(index);
     waiting_.push({bound, index});
-    if (b.rim != cloth_.root) add_opened(index);
-  }
-
-  void add_opened(int loose) {
-    Build b = builds_[loose];
-    b.made = Made::opened;
-    b.first = loose;
-    b.second = -1;
-    b.rim = kJoint;
-    b.width += cloth_.fold_trim;
-    add(b);
+    if (b.rim != cloth_.root) add(opened(builds_, index, cloth_));
   }
 
   void join_with_all(int index) {

@@ -71,7 +71,7 @@ void mirror(std::vector<Segment>& segments, Length whole) {
 }
 
 CutTree slit_and_fill(const std::vector<Segment>& segments, Rect whole, const TableSet& tables, int v) {
-  TreeBuilder builder(tables.shapes());
+  TreeBuilder builder(&tables.shapes());
   int node = builder.add(whole);
   Length at;
   for (const Segment& s : segments) {

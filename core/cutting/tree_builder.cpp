@@ -36,16 +36,20 @@ int TreeBuilder::cut_keeping(int node, Direction direction, Length keep, bool fl
   return from_far ? high : low;
 }
 
+void TreeBuilder::take(int node, int panel, bool turned) {
+  CutNode& n = tree_.nodes[node];
+  n.kind = NodeKind::take;
+  n.panel = panel;
+  n.turned = turned;
+}
+
 void TreeBuilder::fill(int node, const CutTable& table, int x, int y, bool flip) {
   const Choice& choice = table.choice(x, y);
   switch (choice.move) {
     case Move::leave: return;
     case Move::take: {
-      CutNode& n = tree_.nodes[node];
-      n.kind = NodeKind::take;
-      n.panel = shapes_[choice.index].panel;
-      n.turned = shapes_[choice.index].turned;
-      return;
+      const Shape& shape = (*shapes_)[choice.index];
+      return take(node, shape.panel, shape.turned);
     }
     case Move::trim_across:
     case Move::trim_along: return trim(node, table, choice.move, x, y, flip);

@@ -14,12 +14,15 @@ namespace foldyard {
 
 class TreeBuilder {
  public:
-  explicit TreeBuilder(const std::vector<Shape>& shapes) : shapes_(shapes) {}
+  // shapes: those of the tables that fill is called with; none if it is not.
+  explicit TreeBuilder(const std::vector<Shape>* shapes = nullptr) : shapes_(shapes) {}
 
   // Adds a node for rect, left for the caller to fill, and gives its index.
   int add(Rect rect);
   // Makes `node` a cut; gives the indices of the lower and the upper part.
   std::pair<int, int> cut(int node, Direction direction, Length at);
+  void take(int node, int panel, bool turned);
+  const Rect& rect(int node) const { return tree_.nodes[node].rect; }
   // Fills `node` with the best cutting of place (x, y) of the table.
   void fill(int node, const CutTable& table, int x, int y, bool flip);
   CutTree take_tree() { return std::move(tree_); }
@@ -30,7 +33,7 @@ class TreeBuilder {
   void part(int node, const CutTable& table, const Choice& choice, int x, int y, bool flip);
   void trim(int node, const CutTable& table, Move move, int x, int y, bool flip);
 
-  const std::vector<Shape>& shapes_;
+  const std::vector<Shape>* shapes_;
   CutTree tree_;
 };
 

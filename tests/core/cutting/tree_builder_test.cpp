@@ -13,7 +13,7 @@ Rect rect(int a, int b, int c, int d) { return {{u(a), u(b)}, {u(c), u(d)}}; }
 const std::vector<Shape> kShapes{{u(4), u(3), 7, true, true, 1}};
 
 TEST(TreeBuilder, CutsANodeInTwo) {
-  TreeBuilder builder(kShapes);
+  TreeBuilder builder(&kShapes);
   EXPECT_EQ(builder.add(rect(0, 10, 0, 6)), 0);
   EXPECT_EQ(builder.cut(0, Direction::along, u(4)), std::make_pair(1, 2));
   EXPECT_EQ(builder.cut(2, Direction::across, u(5)), std::make_pair(3, 4));
@@ -32,7 +32,7 @@ class Filled : public testing::Test {
 
   CutTree filled(TableKind kind, int across, int along, bool flip) {
     const CutTable& table = tables_.table(kind);
-    TreeBuilder builder(kShapes);
+    TreeBuilder builder(&kShapes);
     builder.add(rect(100, 100 + across, 0, along));
     builder.fill(0, table, table.across().index_of(u(across)), table.along().index_of(u(along)),
                  flip);
