@@ -1,0 +1,15 @@
+#pragma once
+
+// What is measured, each section as Markdown. quick: fewer and shorter runs.
+
+#include <string>
+
+namespace foldyard::bench {
+
+std::string comparison_section(bool quick);  // all fold ways of one roll, piece by piece
+std::string growth_section(bool quick);      // as rolls, goods, widths and plies grow
+std::string limited_section(bool quick);     // published instances with limited copies
+std::string unlimited_section(bool quick);   // published instances without limits
+std::string solver_section(bool quick);      // side by side with a general solver
+
+}  // namespace foldyard::bench
