@@ -41,7 +41,8 @@ double seconds(const timeval& time) {
   return static_cast<double>(time.tv_sec) + static_cast<double>(time.tv_usec) * 1e-6;
 }
 
-[[noreturn]] void work_and_leave(const std::function<Numbers()>& work, int most_seconds, int pipe_end) {
+[[noreturn]] void work_and_leave(const std::function<Numbers()>& work, int most_seconds,
+                                 int pipe_end) {
   const rlimit limit{static_cast<rlim_t>(most_seconds), static_cast<rlim_t>(most_seconds + 1)};
   setrlimit(RLIMIT_CPU, &limit);
   bool written = false;

@@ -78,7 +78,8 @@ class Pieces {
     const Layouts all = layouts(set, way);
     std::vector<SeriesEntry> entries;
     for (std::int64_t copies = 1; copies <= most_copies(way); ++copies) {
-      const auto choices = strip_choices(set, all, way.end_to_end, set.aim().worth_first ? 1 : copies);
+      const auto choices =
+          strip_choices(set, all, way.end_to_end, set.aim().worth_first ? 1 : copies);
       for (int v = 0; v < static_cast<int>(choices.size()); ++v) {
         const StripChoice& choice = choices[static_cast<std::size_t>(v)];
         const Length length = set.along(way.end_to_end)[v] * (way.end_to_end ? 2 : 1);
@@ -113,17 +114,20 @@ Numbers measured(Aim aim, int runs) {
   Pieces pieces(job, aim, comparison);
   pieces.measure();
   Numbers numbers;
-  for (const double seconds : {whole.elapsed, whole.processor, pieces.tables, pieces.strips, pieces.series,
-                               pieces.inspection})
+  for (const double seconds : {whole.elapsed, whole.processor, pieces.tables, pieces.strips,
+                               pieces.series, pieces.inspection})
     numbers.push_back(static_cast<std::int64_t>(seconds * 1e9));
   std::int64_t proved = 0;
-  for (const WayResult& result : comparison.ways) proved += result.plan && result.plan->proof.proved;
+  for (const WayResult& result : comparison.ways)
+    proved += result.plan && result.plan->proof.proved;
   numbers.insert(numbers.end(), {std::ssize(comparison.ranking), proved});
   return numbers;
 }
 
 void add_row(Table& table, const std::string& name, const Outcome& outcome) {
-  const auto seconds = [&](std::size_t i) { return static_cast<double>(outcome.numbers[i]) * 1e-9; };
+  const auto seconds = [&](std::size_t i) {
+    return static_cast<double>(outcome.numbers[i]) * 1e-9;
+  };
   const double elapsed = seconds(0), processor = seconds(1);
   double rest = processor;
   std::vector<std::string> row{name, times(elapsed / kFrame), fixed(processor / elapsed, 1)};
@@ -141,13 +145,15 @@ void add_row(Table& table, const std::string& name, const Outcome& outcome) {
 }  // namespace
 
 std::string comparison_section(bool quick) {
-  Table table({"aim", "of a frame (16 ms)", "processors busy", "tables", "strips", "series", "inspection", "the rest",
-               "proved", "ms", "MB at most"});
+  Table table({"aim", "of a frame (16 ms)", "processors busy", "tables", "strips", "series",
+               "inspection", "the rest", "proved", "ms", "MB at most"});
   const int runs = quick ? 2 : 7;
   add_row(table, "most worth", run_apart([&] { return measured(Aim::most_worth, runs); }));
-  add_row(table, "worth less time", run_apart([&] { return measured(Aim::worth_less_time, runs); }));
+  add_row(table, "worth less time",
+          run_apart([&] { return measured(Aim::worth_less_time, runs); }));
   return "## Comparing all fold ways of one roll\n\n"
-         "A roll of 50 m, 150 cm wide, eight goods in steps of 5 mm, a table of 3 m. Shares are of\n"
+         "A roll of 50 m, 150 cm wide, eight goods in steps of 5 mm, a table of 3 m. Shares are "
+         "of\n"
          "processor time, each search run apart; the rest is writing the plans, and what is\n"
          "saved or lost by running together.\n\n" +
          table.text();

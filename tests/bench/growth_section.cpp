@@ -22,7 +22,8 @@ Job changed(const std::function<void(Job&)>& change) {
 }
 
 std::vector<Growth> growths() {
-  return {{"roll ten times as long", changed([](Job& j) { j.rolls[0].length = j.rolls[0].length * 10; })},
+  return {{"roll ten times as long",
+           changed([](Job& j) { j.rolls[0].length = j.rolls[0].length * 10; })},
           {"twice as many goods", workshop_job(16)},
           {"cloth twice as wide, and the table twice as deep", changed([](Job& j) {
              j.rolls[0].fabric.width = j.rolls[0].fabric.width * 2;
@@ -53,7 +54,8 @@ Cost cost_of(const Job& job, Aim aim, int runs) {
     return {static_cast<std::int64_t>(seconds * 1e9), proved};
   });
   if (!outcome.finished) return {0, outcome.megabytes, false};
-  return {static_cast<double>(outcome.numbers[0]) * 1e-9, outcome.megabytes, outcome.numbers[1] == 1};
+  return {static_cast<double>(outcome.numbers[0]) * 1e-9, outcome.megabytes,
+          outcome.numbers[1] == 1};
 }
 
 std::string in_words(const Cost& cost) { return cost.proved ? "all" : "not all"; }
@@ -65,8 +67,8 @@ std::string growth_section(bool quick) {
   const Job base = workshop_job();
   const Cost worth = cost_of(base, Aim::most_worth, runs);
   const Cost net = cost_of(base, Aim::worth_less_time, runs);
-  Table table({"what grows", "most worth: time", "memory", "proved", "worth less time: time", "memory",
-               "proved"});
+  Table table({"what grows", "most worth: time", "memory", "proved", "worth less time: time",
+               "memory", "proved"});
   for (const Growth& growth : growths()) {
     const Cost w = cost_of(growth.job, Aim::most_worth, runs);
     const Cost n = cost_of(growth.job, Aim::worth_less_time, runs);
@@ -74,7 +76,8 @@ std::string growth_section(bool quick) {
                in_words(w), times(n.seconds / net.seconds), times(n.megabytes / net.megabytes),
                in_words(n)});
   }
-  return "## Growth\n\nThe same comparison with one thing changed, as ratios to it as it is;\nof processor time.\n\n" +
+  return "## Growth\n\nThe same comparison with one thing changed, as ratios to it as it is;\nof "
+         "processor time.\n\n" +
          table.text();
 }
 

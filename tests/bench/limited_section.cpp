@@ -34,7 +34,8 @@ Numbers search(const LimitedProblem& problem, bool quick) {
 void add_runs(const std::string& name, std::vector<Run>& runs) {
   const test::Instance instance = test::read_instance(name);
   if (!instance.is_limited() && !instance.single) return;
-  runs.push_back({instance, false, instance.is_limited() ? instance.straight : instance.single, {}});
+  runs.push_back(
+      {instance, false, instance.is_limited() ? instance.straight : instance.single, {}});
   runs.push_back({instance, true, instance.is_limited() ? instance.turned : std::nullopt, {}});
 }
 
@@ -65,10 +66,16 @@ std::vector<std::string> row_of(const Run& run, double median) {
                            (run.turned ? ", turned" : "");
   if (!run.outcome.finished)
     return {name, "–", "–", "–", "not finished", "–", "–", milliseconds(run.outcome.seconds), "–"};
-  const double gap = static_cast<double>(run.bound() - run.gain()) / static_cast<double>(run.bound());
-  return {name, times(run.outcome.seconds / median), std::to_string(run.gain()), agreement(run),
-          run.proved() ? "proved" : "gap " + fixed(gap * 100, 2) + " %", std::to_string(run.bound()),
-          fixed(static_cast<double>(run.outcome.numbers[3]) / 1e6, 1), milliseconds(run.outcome.seconds),
+  const double gap =
+      static_cast<double>(run.bound() - run.gain()) / static_cast<double>(run.bound());
+  return {name,
+          times(run.outcome.seconds / median),
+          std::to_string(run.gain()),
+          agreement(run),
+          run.proved() ? "proved" : "gap " + fixed(gap * 100, 2) + " %",
+          std::to_string(run.bound()),
+          fixed(static_cast<double>(run.outcome.numbers[3]) / 1e6, 1),
+          milliseconds(run.outcome.seconds),
           fixed(run.outcome.megabytes, 0)};
 }
 
@@ -94,8 +101,8 @@ std::string summary(const std::vector<Run>& runs) {
 std::string limited_section(bool quick) {
   const std::vector<Run> runs = all_runs(quick);
   const double median = median_seconds(runs);
-  Table table({"instance", "of the median time", "gain", "known best", "state", "bound", "million steps",
-               "ms", "MB at most"});
+  Table table({"instance", "of the median time", "gain", "known best", "state", "bound",
+               "million steps", "ms", "MB at most"});
   for (const Run& run : runs) table.add(row_of(run, median));
   return "## Limited copies\n\n" + summary(runs) + table.text();
 }

@@ -50,7 +50,8 @@ Call read_call(const std::vector<std::string>& words) {
     else if (words[i] == "--write" && has_next) call.file = words[++i];
     else call.understood = false;
   }
-  if (!call.only.empty()) call.understood = call.understood && is_section(call.only) && call.file.empty();
+  if (!call.only.empty())
+    call.understood = call.understood && is_section(call.only) && call.file.empty();
   return call;
 }
 

@@ -26,7 +26,8 @@ class PlateModel {
       if (turned && p.across != p.along) shapes_.push_back({{p.along, p.across}, i});
       limit_rows_.push_back(model_.add_row(-static_cast<int>(p.most)));
     }
-    for (const int axis : {0, 1}) places_[axis] = sums(axis, axis == 0 ? instance.width : instance.length);
+    for (const int axis : {0, 1})
+      places_[axis] = sums(axis, axis == 0 ? instance.width : instance.length);
   }
 
   std::int64_t most() {
@@ -49,7 +50,8 @@ class PlateModel {
   }
 
   Size floored(Size size) const {
-    for (const std::size_t axis : {0, 1}) size[axis] = *std::prev(places_[axis].upper_bound(size[axis]));
+    for (const std::size_t axis : {0, 1})
+      size[axis] = *std::prev(places_[axis].upper_bound(size[axis]));
     return size;
   }
 
@@ -60,7 +62,8 @@ class PlateModel {
     rows_.emplace(plate, row);
     for (const Shape& s : shapes_)
       if (s.size == plate)
-        model_.add_unknown(instance_.panels[s.panel].value, {{row, -1}, {limit_rows_[s.panel], -1}});
+        model_.add_unknown(instance_.panels[s.panel].value,
+                           {{row, -1}, {limit_rows_[s.panel], -1}});
     for (const std::size_t axis : {0, 1})
       for (const int at : places_[axis])
         if (0 < at && at < plate[axis]) add_cut(plate, row, axis, at);

@@ -48,8 +48,9 @@ void add_rolls(Table& table, const FoldWay& way, int jobs) {
   const Outcome solver = run_apart([&] { return rolls.by_solver(); });
   int equal = 0;
   for (std::size_t i = 0; i < solver.numbers.size(); ++i) equal += solver.numbers[i] == found[i];
-  table.add({way_name(way), ratio(solver, search), std::to_string(equal) + " of " + std::to_string(jobs),
-             milliseconds(search), milliseconds_or_more(solver)});
+  table.add({way_name(way), ratio(solver, search),
+             std::to_string(equal) + " of " + std::to_string(jobs), milliseconds(search),
+             milliseconds_or_more(solver)});
 }
 
 std::string rolls_table(bool quick) {

@@ -17,8 +17,8 @@ SearchBudget budget(bool quick) {
 
 Outcome plan_apart(const test::Instance& instance, bool turned, bool quick) {
   return run_apart([&]() -> Numbers {
-    const auto plan = plan_roll(test::unlimited_job(instance, turned), 0, FoldWay{}, Aim::most_worth,
-                                budget(quick));
+    const auto plan = plan_roll(test::unlimited_job(instance, turned), 0, FoldWay{},
+                                Aim::most_worth, budget(quick));
     if (!plan) return {};
     return {plan->worth.parts(), plan->proof.bound.parts(), plan->proof.proved};
   });
@@ -46,7 +46,8 @@ std::string unlimited_section(bool quick) {
     const test::Instance instance = test::read_instance(name);
     if (instance.is_limited()) continue;
     for (const bool turned : {false, true}) {
-      rows.push_back({name + (turned ? ", turned" : ""), turned ? *instance.turned : *instance.straight,
+      rows.push_back({name + (turned ? ", turned" : ""),
+                      turned ? *instance.turned : *instance.straight,
                       plan_apart(instance, turned, quick)});
       all += rows.back().outcome.seconds;
     }
@@ -56,7 +57,8 @@ std::string unlimited_section(bool quick) {
     table.add({row.name, share(row.outcome.seconds, all), std::to_string(row.published),
                state(row.outcome, row.published), milliseconds(row.outcome.seconds),
                fixed(row.outcome.megabytes, 0)});
-  return "## Any number of copies\n\nEach as a roll, through the same door as any job, with cuts and "
+  return "## Any number of copies\n\nEach as a roll, through the same door as any job, with cuts "
+         "and "
          "travel made least too.\nThe whole set both ways takes " +
          times(all / kGoal) + " of the goal of 0.3 s.\n\n" + table.text();
 }

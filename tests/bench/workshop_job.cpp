@@ -14,12 +14,14 @@ struct Good {
 };
 
 constexpr Good kGoods[] = {
-    {"seat", 560, 640, false},     {"back", 560, 780, false},   {"arm", 310, 705, false},
-    {"front band", 640, 185, true}, {"cushion", 465, 465, true}, {"bolster", 245, 910, false},
-    {"bag", 420, 385, true},       {"pouch", 230, 155, true},
-    {"wide seat", 720, 655, false}, {"wide back", 720, 815, false}, {"high arm", 335, 840, false},
-    {"wide band", 790, 195, true}, {"large cushion", 515, 515, true}, {"long bolster", 260, 1130, false},
-    {"large bag", 475, 430, true}, {"large pouch", 275, 180, true},
+    {"seat", 560, 640, false},         {"back", 560, 780, false},
+    {"arm", 310, 705, false},          {"front band", 640, 185, true},
+    {"cushion", 465, 465, true},       {"bolster", 245, 910, false},
+    {"bag", 420, 385, true},           {"pouch", 230, 155, true},
+    {"wide seat", 720, 655, false},    {"wide back", 720, 815, false},
+    {"high arm", 335, 840, false},     {"wide band", 790, 195, true},
+    {"large cushion", 515, 515, true}, {"long bolster", 260, 1130, false},
+    {"large bag", 475, 430, true},     {"large pouch", 275, 180, true},
 };
 
 }  // namespace
@@ -35,7 +37,8 @@ Job workshop_job(int goods) {
   for (int i = 0; i < goods; ++i) {
     const Good& good = kGoods[i];
     const Length across = Length::mm(good.across), along = Length::mm(good.along);
-    job.panels.push_back({good.name, across, along, good.may_turn, true, default_worth(across * along)});
+    job.panels.push_back(
+        {good.name, across, along, good.may_turn, true, default_worth(across * along)});
   }
   return job;
 }

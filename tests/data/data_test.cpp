@@ -59,7 +59,8 @@ TEST(Instances, BecomeProblemsWithEachPanelInBothPositions) {
 }
 
 TEST(Instances, BecomeJobsWithoutLosses) {
-  const Job job = unlimited_job(read_instance_text("any", "cloth 10 6\nstraight 5\npanel 4 6 5\n"), true);
+  const Job job =
+      unlimited_job(read_instance_text("any", "cloth 10 6\nstraight 5\npanel 4 6 5\n"), true);
   EXPECT_EQ(job.rolls[0].fabric.usable_width(), Length::mm(10));
   EXPECT_EQ(job.rolls[0].length, Length::mm(6));
   EXPECT_EQ(job.losses.squaring + job.losses.allowance, Length());

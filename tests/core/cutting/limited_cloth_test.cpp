@@ -34,8 +34,8 @@ TEST(LimitedCloth, CountsInTheUnitThatAllSizesShare) {
 }
 
 TEST(LimitedCloth, LeavesOutWhatCannotBeCut) {
-  const Cloth cloth(problem(10, 10, {shape(11, 1, 0), shape(1, 11, 0), shape(2, 3, 1), shape(3, 3, 2)},
-                            {5, 0, 5}));
+  const Cloth cloth(problem(
+      10, 10, {shape(11, 1, 0), shape(1, 11, 0), shape(2, 3, 1), shape(3, 3, 2)}, {5, 0, 5}));
   ASSERT_EQ(cloth.shapes.size(), 1u);
   EXPECT_EQ(cloth.source[0], 3);  // of the problem's shapes
 }

@@ -70,7 +70,8 @@ TEST(LimitedFill, GrowsFromABuildInTheCorner) {
   filled.builds = {corner};
   const Prices prices{{0, 0}};
   const InsideTable inside(filled.cloth, prices);
-  const int root = Filler(filled.cloth, filled.counting, filled.builds).fill(inside, prices, 0, true);
+  const int root =
+      Filler(filled.cloth, filled.counting, filled.builds).fill(inside, prices, 0, true);
   ASSERT_GE(root, 0);
   const auto tree = tree_of(filled.builds, root, filled.cloth, filled.problem);
   EXPECT_EQ(test::replay(filled.problem, tree).fault, "");

@@ -57,9 +57,11 @@ TEST_P(LimitedOptima, AreReachedAndProved) {
   EXPECT_EQ(replayed.gain, answer.gain);
 }
 
-INSTANTIATE_TEST_SUITE_P(Guillotine, LimitedOptima, testing::ValuesIn(all_cases()), [](const auto& test) {
-  return (test.param.name[0] < 'A' ? "set_" : "") + test.param.name + (test.param.turned ? "_turned" : "");
-});
+INSTANTIATE_TEST_SUITE_P(Guillotine, LimitedOptima, testing::ValuesIn(all_cases()),
+                         [](const auto& test) {
+                           return (test.param.name[0] < 'A' ? "set_" : "") + test.param.name +
+                                  (test.param.turned ? "_turned" : "");
+                         });
 
 }  // namespace
 }  // namespace foldyard

@@ -17,7 +17,8 @@ struct Replayed {
 
 class LimitedReplay {
  public:
-  LimitedReplay(const LimitedProblem& problem, const CutTree& tree) : problem_(problem), tree_(tree) {
+  LimitedReplay(const LimitedProblem& problem, const CutTree& tree)
+      : problem_(problem), tree_(tree) {
     out_.copies.assign(problem.limits.size(), 0);
     visit(0, {{Length(), problem.width}, {Length(), problem.height}});
     for (std::size_t p = 0; p < out_.copies.size(); ++p)
@@ -61,8 +62,9 @@ class LimitedReplay {
 
   void take(const CutNode& node) {
     for (const LimitedShape& s : problem_.shapes) {
-      if (s.panel != node.panel || s.turned != node.turned || s.at_joint != is_at_joint(node.rect) ||
-          s.across != node.rect.across.size() || s.along != node.rect.along.size())
+      if (s.panel != node.panel || s.turned != node.turned ||
+          s.at_joint != is_at_joint(node.rect) || s.across != node.rect.across.size() ||
+          s.along != node.rect.along.size())
         continue;
       out_.gain += s.gain;
       out_.copies[static_cast<std::size_t>(s.panel)] += s.uses;

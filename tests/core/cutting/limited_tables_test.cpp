@@ -46,8 +46,12 @@ class SlowTable {
   }
 
  private:
-  std::size_t count() const { return static_cast<std::size_t>((cloth_.width + 1) * (cloth_.height + 1)); }
-  std::size_t at(int w, int h) const { return static_cast<std::size_t>(w * (cloth_.height + 1) + h); }
+  std::size_t count() const {
+    return static_cast<std::size_t>((cloth_.width + 1) * (cloth_.height + 1));
+  }
+  std::size_t at(int w, int h) const {
+    return static_cast<std::size_t>(w * (cloth_.height + 1) + h);
+  }
   int nearest(int rim) const { return rim == kJoint ? std::max(cloth_.fold_trim, 1) : 1; }
 
   template <class Visit>
@@ -61,7 +65,8 @@ class SlowTable {
     std::int64_t most = 0;
     for (const UnitShape& s : cloth_.shapes)
       if (s.rim == r && s.across == w && s.along == h) most = std::max(most, prices_.priced(s));
-    for (int u = nearest(r); u < w; ++u) most = std::max(most, inside(r, u, h) + inside(kLoose, w - u, h));
+    for (int u = nearest(r); u < w; ++u)
+      most = std::max(most, inside(r, u, h) + inside(kLoose, w - u, h));
     for (int v = 1; v < h; ++v) most = std::max(most, inside(r, w, v) + inside(r, w, h - v));
     return most;
   }

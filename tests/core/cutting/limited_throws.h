@@ -12,8 +12,8 @@ namespace foldyard::test {
 
 // In the quanta of a problem beside a fold edge half a panel is whole: there
 // loose panels are twice as many quanta across, and take two copies.
-inline void add_panel(LimitedProblem& problem, int across, int along, std::int64_t worth, bool on_fold,
-                      bool turned) {
+inline void add_panel(LimitedProblem& problem, int across, int along, std::int64_t worth,
+                      bool on_fold, bool turned) {
   LimitedShape shape;
   shape.panel = static_cast<int>(problem.limits.size()) - 1;
   shape.turned = turned;
@@ -69,7 +69,8 @@ inline std::string text(const LimitedProblem& problem) {
   for (const LimitedShape& p : problem.shapes)
     s += "; panel " + number(p.panel) + ": " + number(p.across.units()) + " x " +
          number(p.along.units()) + (p.at_joint ? " at the joint" : "") + " gain " + number(p.gain) +
-         " uses " + number(p.uses) + " of " + number(problem.limits[static_cast<std::size_t>(p.panel)]);
+         " uses " + number(p.uses) + " of " +
+         number(problem.limits[static_cast<std::size_t>(p.panel)]);
   return s;
 }
 

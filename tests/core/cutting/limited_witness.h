@@ -39,7 +39,8 @@ class LimitedWitness {
     std::vector<std::int64_t> shares;
     for (std::int64_t share = 0; share <= code; ++share) {
       bool fits = true;
-      for (std::size_t p = 0; p < steps_.size(); ++p) fits = fits && copies(share, p) <= copies(code, p);
+      for (std::size_t p = 0; p < steps_.size(); ++p)
+        fits = fits && copies(share, p) <= copies(code, p);
       if (fits) shares.push_back(share);
     }
     return shares;
