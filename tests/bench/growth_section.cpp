@@ -1,3 +1,4 @@
+#include <algorithm>
 #include <functional>
 
 #include "bench/apart.h"
@@ -40,7 +41,8 @@ std::vector<Growth> growths() {
 struct Cost {
   double seconds = 0;
   double megabytes = 0;
-  bool proved = true;
+  std::int64_t plans = 0;
+  std::int64_t proved = 0;
 };
 
 Cost cost_of(const Job& job, Aim aim, int runs) {
@@ -48,17 +50,19 @@ Cost cost_of(const Job& job, Aim aim, int runs) {
     Comparison comparison;
     const double seconds =
         spent_on([&] { comparison = compare_ways(job, 0, aim); }, runs).processor;
-    bool proved = true;
-    for (const WayResult& result : comparison.ways)
-      proved = proved && (!result.plan || result.plan->proof.proved);
-    return {static_cast<std::int64_t>(seconds * 1e9), proved};
+    const std::int64_t proved = std::count_if(
+        comparison.ways.begin(), comparison.ways.end(),
+        [](const WayResult& result) { return result.plan && result.plan->proof.proved; });
+    return {static_cast<std::int64_t>(seconds * 1e9), std::ssize(comparison.ranking), proved};
   });
-  if (!outcome.finished) return {0, outcome.megabytes, false};
-  return {static_cast<double>(outcome.numbers[0]) * 1e-9, outcome.megabytes,
-          outcome.numbers[1] == 1};
+  if (!outcome.finished) return {0, outcome.megabytes, 0, 0};
+  return {static_cast<double>(outcome.numbers[0]) * 1e-9, outcome.megabytes, outcome.numbers[1],
+          outcome.numbers[2]};
 }
 
-std::string in_words(const Cost& cost) { return cost.proved ? "all" : "not all"; }
+std::string in_words(const Cost& cost) {
+  return std::to_string(cost.proved) + " of " + std::to_string(cost.plans);
+}
 
 }  // namespace
 

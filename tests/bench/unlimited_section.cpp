@@ -9,6 +9,7 @@ namespace foldyard::bench {
 namespace {
 
 constexpr double kGoal = 0.3;  // for the whole set both ways
+constexpr const char* kLargest = "gcut13";
 
 // The default budget is what a person waits for at each edit.
 SearchBudget budget(bool quick) {
@@ -41,7 +42,7 @@ std::string unlimited_section(bool quick) {
     Outcome outcome;
   };
   std::vector<Row> rows;
-  double all = 0;
+  double all = 0, largest = 0;
   for (const std::string& name : test::instance_names()) {
     const test::Instance instance = test::read_instance(name);
     if (instance.is_limited()) continue;
@@ -50,6 +51,7 @@ std::string unlimited_section(bool quick) {
                       turned ? *instance.turned : *instance.straight,
                       plan_apart(instance, turned, quick)});
       all += rows.back().outcome.seconds;
+      if (name == kLargest) largest += rows.back().outcome.seconds;
     }
   }
   Table table({"instance", "of the set's time", "published best", "state", "ms", "MB at most"});
@@ -58,9 +60,9 @@ std::string unlimited_section(bool quick) {
                state(row.outcome, row.published), milliseconds(row.outcome.seconds),
                fixed(row.outcome.megabytes, 0)});
   return "## Any number of copies\n\nEach as a roll, through the same door as any job, with cuts "
-         "and "
-         "travel made least too.\nThe whole set both ways takes " +
-         times(all / kGoal) + " of the goal of 0.3 s.\n\n" + table.text();
+         "and travel made least too.\nThe whole set both ways takes " +
+         times(all / kGoal) + " of the goal of 0.3 s, without " + kLargest + " " +
+         times((all - largest) / kGoal) + ".\n\n" + table.text();
 }
 
 }  // namespace foldyard::bench
