@@ -83,11 +83,12 @@ Cloth::Cloth(const LimitedProblem& p) : limits(p.limits) {
   for (int i = 0; i < static_cast<int>(p.shapes.size()); ++i) {
     const LimitedShape& s = p.shapes[i];
     if (s.across > p.width || s.along > p.height || s.gain <= 0 || limits[s.panel] < s.uses) continue;
+    if (s.at_joint && s.across < p.fold_trim) continue;  // its cut would lie too near the fold
     shapes.push_back({static_cast<int>(s.across.units() / unit), static_cast<int>(s.along.units() / unit),
                       s.panel, s.uses, s.at_joint ? kJoint : kLoose, s.gain});
     source.push_back(i);
   }
-  in_range = total_gain() < kMostGain;
+  in_range = total_gain() < kMostGain && free_gain() < kMostGain;
   std::vector<char> start(width + 1, 0), low(height + 1, 0);
   start[0] = low[0] = 1;
   across[kLoose] = places_from(sums(*this, start, &UnitShape::across, false));
@@ -98,6 +99,13 @@ Cloth::Cloth(const LimitedProblem& p) : limits(p.limits) {
   for (const UnitShape& s : shapes)
     if (s.rim == kJoint) start[s.across] = 1;
   across[kJoint] = places_from(sums(*this, start, &UnitShape::across, false));
+}
+
+std::int64_t Cloth::free_gain() const {
+  double densest = 0;
+  for (const UnitShape& s : shapes)
+    densest = std::max(densest, static_cast<double>(s.gain) / (static_cast<double>(s.across) * s.along));
+  return static_cast<std::int64_t>(densest * width * height);
 }
 
 std::int64_t Cloth::total_gain() const {

@@ -47,6 +47,7 @@ struct Cloth {
   Places along;
 
   std::int64_t total_gain() const;  // of all copies allowed
+  std::int64_t free_gain() const;   // no less than any number of copies gain
 };
 
 }  // namespace foldyard::limited

@@ -7,6 +7,7 @@
 // plies, k panels each. joint: the left rim is a fold edge; shapes at_joint lie
 // on it (their across is half the panel's), the others beyond it, a cut keeps
 // fold_trim from it. Cutting is edge to edge.
+// REQUIRES of all shapes of a panel the same gain for each copy used.
 //
 // Example: 100 × 60, a shape 40 × 60 of gain 5, limit 1: gain 5 though two fit.
 
@@ -45,7 +46,8 @@ struct LimitedBudget {
 
 // gain: of the best cutting found, which `tree` gives; bound: no cutting has
 // more; proved: gain == bound. searched: false where the problem is out of the
-// search's range (sizes over 16 000 common units, gains of 2^26 or more in all).
+// search's range (sizes over 16 000 common units, gains of 2^26 or more in all, or
+// if copies were free).
 struct LimitedAnswer {
   std::int64_t gain = 0;
   std::int64_t bound = 0;

@@ -233,6 +233,12 @@ LimitedAnswer best_limited(const LimitedProblem& problem, const LimitedBudget& b
     answer.tree = limited::uncut(problem);
     return answer;
   }
+  if (cloth.shapes.empty()) {
+    LimitedAnswer nothing;
+    nothing.proved = true;
+    nothing.tree = limited::uncut(problem);
+    return nothing;
+  }
   return limited::Search(problem, cloth, budget).run();
 }
 

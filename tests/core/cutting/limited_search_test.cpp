@@ -131,14 +131,35 @@ TEST(LimitedSearch, SaysWhenTheClothIsTooLarge) {
   expect_sound(large, answer);
 }
 
-// All copies together gain less than 2^26 = 67 108 864.
+// As many copies as fit gain less than 2^26 = 67 108 864, whatever the limit:
+// sixty here, so 1 118 481 each and no more.
 TEST(LimitedSearch, SaysWhenTheGainsAreTooLarge) {
-  const std::int64_t most = std::int64_t{1} << 26;
-  EXPECT_TRUE(best_limited(one_panel(Length::units(40), most - 1, 1)).searched);
-  const LimitedAnswer answer = best_limited(one_panel(Length::units(40), most, 1));
+  EXPECT_TRUE(best_limited(one_panel(Length::units(40), 1'118'481, 1)).searched);
+  const LimitedAnswer answer = best_limited(one_panel(Length::units(40), 1'118'482, 1));
   EXPECT_FALSE(answer.searched);
   EXPECT_FALSE(answer.proved);
-  EXPECT_GE(answer.bound, most);
+  EXPECT_GE(answer.bound, 1'118'482);
+}
+
+// No shape at all: nothing is the best there is.
+TEST(LimitedSearch, ProvesNothingWhereThereIsNothingToCut) {
+  LimitedProblem empty;
+  empty.width = empty.height = Length::units(9);
+  const LimitedAnswer answer = best_limited(empty);
+  EXPECT_EQ(answer.gain, 0);
+  EXPECT_TRUE(answer.proved);
+}
+
+// Half a panel narrower than the fold trim cannot be cut free beside the fold.
+TEST(LimitedSearch, TakesNoPanelNearerTheFoldThanTheTrim) {
+  LimitedProblem problem;
+  problem.width = Length::units(3);
+  problem.height = Length::units(7);
+  problem.joint = true;
+  problem.fold_trim = Length::units(3);
+  problem.limits = {4};
+  problem.shapes = {{Length::units(1), Length::units(2), 0, false, true, 1, 1}};
+  EXPECT_EQ(best_limited(problem).gain, 0);
 }
 
 // Copies are counted in 384 bits, 20 of them for a limit of 2^19 − 1 with its
