@@ -12,8 +12,8 @@
 //   open            –            1              –
 //   off-centre    1 pair         1              –
 //   both edges in 1 pair         1            1 pair
-//   fan of 3      1 pair       3 or 1         1 pair
-//   fan of 4      1 pair         3            2 pairs
+//   fan of 3      1 pair     3, 2 or 1        1 pair
+//   fan of 4      1 pair       3 or –         2 pairs
 //
 // A layout knows, for sizes x and y, the middle that is left and the fold
 // lines. Found positions: the middle shrinks as x or y grows, and what a strip
