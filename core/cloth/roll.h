@@ -6,14 +6,25 @@
 // is the strip along each edge that ends in no panel; width − 2 × selvedge is
 // the usable width. thickness is that of one ply. Nap::one_way says that the
 // cloth looks different turned end for end (pile or print), so that all panels
-// keep one direction along the roll. length is the cloth on the roll, from the
-// free end; a length is known here (an estimate is rounded down before).
+// keep one direction. On railroaded cloth pattern and nap run from the left
+// selvedge to the right one, else from the free end along the roll.
+//
+// length is the cloth on the roll, from the free end, that plans may count on:
+// as known or found, or else the low end of what `measured` says (it is rounded
+// down). measured: how the length was estimated; is_found: the length of a
+// measured roll that has been unrolled since.
 //
 // Invariants, held by the reader of job files: all > 0 but selvedge ≥ 0,
-// 2 × selvedge < width.
+// 2 × selvedge < width; flaws lie on the cloth, in order of where they begin.
 
+#include <optional>
 #include <string>
+#include <vector>
 
+#include "cloth/flaw.h"
+#include "cloth/repeat.h"
+#include "cloth/roll_measure.h"
+#include "cloth/shrinkage.h"
 #include "measure/length.h"
 #include "measure/rect.h"
 
@@ -27,6 +38,9 @@ struct Fabric {
   Length thickness;
   Nap nap = Nap::none;
   std::string colour;  // "#rrggbb", only for pictures
+  Repeat repeat = {};
+  bool railroaded = false;
+  Shrinkage shrinkage = {};
 
   Length usable_width() const { return width - selvedge * 2; }
   Span usable() const { return {selvedge, width - selvedge}; }
@@ -37,6 +51,9 @@ struct Roll {
   std::string name;
   Fabric fabric;
   Length length;
+  std::optional<RollMeasure> measured = {};
+  bool is_found = false;
+  std::vector<Flaw> flaws = {};
   bool operator==(const Roll&) const = default;
 };
 

@@ -8,7 +8,7 @@
 // (stacks of folded lengths that go under the cutter together).
 //
 // Conservation (inspected): in a pattern, panels + rests = width × length; on
-// the roll, lengths + losses + remnant = the roll.
+// the roll, lengths + cloth cut out for flaws + losses + remnant = the roll.
 
 #include <cstdint>
 #include <optional>
@@ -83,6 +83,16 @@ struct LengthOnRoll {
   bool operator==(const LengthOnRoll&) const = default;
 };
 
+// A panel that is cut and touches a flaw: it counts neither in yield nor in
+// worth. Indices into Plan::lengths, Pattern::panels and Roll::flaws (the first
+// flaw that it touches).
+struct LostPanel {
+  int length = 0;
+  int panel = 0;
+  int flaw = 0;
+  bool operator==(const LostPanel&) const = default;
+};
+
 // bound: no plan of the kind that `bound_of` names has more worth (for
 // worth_less_time: net worth). proved: the plan reaches it, or the search was
 // exhaustive. note: how, in one sentence.
@@ -100,6 +110,8 @@ struct Plan {
   std::vector<Pattern> patterns;
   std::vector<Lay> lays;
   std::vector<LengthOnRoll> lengths;  // from the free end
+  std::vector<Span> cut_out;          // of the roll, between lengths, for flaws
+  std::vector<LostPanel> lost;        // in the order of lengths, then panels
   Span remnant;                       // on the roll; may be empty
   bool remnant_kept = false;          // large enough by Losses::keep_*
 
