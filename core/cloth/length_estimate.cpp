@@ -1,67 +1,13 @@
 #include "cloth/length_estimate.h"
 
-#include <algorithm>
-#include <optional>
-#include <string>
-
+#include "cloth/figure.h"
 #include "cloth/fraction.h"
 
 namespace foldyard {
+
+using namespace figure;
+
 namespace {
-
-// Above this no figure is counted: 10^9 turns, grams or tenths of a gram. All
-// products below then keep to 127 bits.
-constexpr std::int64_t kMostCounted = 1'000'000'000;
-
-// A figure with its give, as whole numbers of whatever it counts.
-struct Box {
-  std::int64_t low = 0, value = 0, high = 0;
-};
-
-Box box_of(std::int64_t value, std::int64_t give) {
-  return {std::max<std::int64_t>(0, value - give), value, value + give};
-}
-Box box_of(MeasuredLength m) { return box_of(m.value.units(), m.give.units()); }
-Box box_of(MeasuredCount m) { return box_of(m.value, m.give); }
-
-using Fault = std::optional<Problem>;
-
-Fault countable(const std::string& where, std::int64_t value, std::int64_t give, std::int64_t most) {
-  if (value < 0 || give < 0)
-    return Problem{where, "the figure or its give is below zero", "give zero or more"};
-  if (value > most || give > most)
-    return Problem{where, "the figure or its give is too large", "measure again"};
-  return {};
-}
-Fault countable(const std::string& where, MeasuredLength m) {
-  return countable(where, m.value.units(), m.give.units(), kLongest.units() / 2);
-}
-Fault countable(const std::string& where, MeasuredCount m) {
-  return countable(where, m.value, m.give, kMostCounted / 2);
-}
-
-Fault above_zero(const std::string& where, Box box) {
-  if (box.value == 0) return Problem{where, "zero gives no length", "give more than zero"};
-  if (box.low > 0) return {};
-  return Problem{where, "with its give the figure could be zero", "give a smaller give"};
-}
-
-// The tube against what surrounds it: its roll, by diameter or by weight.
-Fault surrounds(const Box& tube, const Box& roll, const std::string& as, const std::string& field) {
-  if (tube.value >= roll.value)
-    return Problem{"tube", "the tube is as " + as + " as the roll, so no cloth is left",
-                   "correct tube or " + field};
-  if (tube.high >= roll.low)
-    return Problem{"tube", "with the gives the tube could be as " + as + " as the roll",
-                   "give smaller gives, or correct tube or " + field};
-  return {};
-}
-
-Fault first_of(std::initializer_list<Fault> faults) {
-  for (const Fault& fault : faults)
-    if (fault) return fault;
-  return {};
-}
 
 Result<LengthEstimate> between(Fraction least, Fraction likely, Fraction most) {
   if (rounded_up(most) > kLongest.units())
@@ -140,10 +86,8 @@ Result<LengthEstimate> estimate_of_rest(MeasuredLength full_length, MeasuredLeng
   const Box length = box_of(full_length), full = box_of(full_outer), now = box_of(outer),
             bare = box_of(tube);
   if (const Fault fault =
-          first_of({countable("full_length", full_length.value.units(), full_length.give.units(),
-                              kLongest.units()),
-                    countable("full_outer", full_outer), countable("outer", outer),
-                    countable("tube", tube), above_zero("full_length", length),
+          first_of({known("full_length", full_length), countable("full_outer", full_outer),
+                    countable("outer", outer), countable("tube", tube),
                     surrounds(bare, now, "wide", "outer")}))
     return *fault;
   if (now.high > full.low)
