@@ -57,9 +57,15 @@ void inspect_panels(const Subject& subject, const FoldedCloth& cloth, Findings& 
 // is of the kind it is called. REQUIRES a sound tree.
 void inspect_cover(const Subject& subject, const FoldedCloth& cloth, Findings& findings);
 
-// inspect_roll: lengths, losses and remnant along the roll; lays against them.
-// False if an index names nothing, so that no sums can be made.
+// inspect_roll: lengths, cloth cut out, losses and remnant along the roll; lays
+// against them. False if an index names nothing, so that no sums can be made.
 bool inspect_roll(const Job& job, const Plan& plan, Findings& findings);
+
+// inspect_flaws: the panels that touch a flaw of the roll where they lie on it,
+// in the order of lengths and panels, each with the first flaw it touches; and
+// whether the plan names just these as lost. REQUIRES that indices name things.
+std::vector<LostPanel> find_lost_panels(const Job& job, const Plan& plan);
+void inspect_lost_panels(const Job& job, const Plan& plan, Findings& findings);
 
 // inspect_sums: what the plan says it yields, uses and costs, and its bound.
 void inspect_sums(const Job& job, const Plan& plan, Findings& findings);

@@ -59,7 +59,10 @@ std::vector<std::string> inspect_plan(const Job& job, const Plan& plan) {
   if (findings.require(has_roll, "The plan names no roll of the job")) {
     const bool patterns = inspection::inspect_patterns(job, plan, findings);
     const bool roll = inspection::inspect_roll(job, plan, findings);
-    if (patterns && roll) inspection::inspect_sums(job, plan, findings);
+    if (patterns && roll) {
+      inspection::inspect_lost_panels(job, plan, findings);
+      inspection::inspect_sums(job, plan, findings);
+    }
   }
   return std::move(findings).take();
 }

@@ -55,18 +55,33 @@ void inspect_patterns_used(const Plan& plan, Findings& findings) {
   }
 }
 
+// Cloth cut out before a length: it begins where the cloth before it ends and
+// ends where the length begins. Gives where the length has to begin.
+Length inspect_cut_out(const Plan& plan, Length at, Length next, std::size_t& used,
+                       Findings& findings) {
+  if (used >= plan.cut_out.size() || plan.cut_out[used].from >= next) return at;
+  const Span out = plan.cut_out[used];
+  findings.require(at < next && out == Span{at, next}, "Cut-out ", ++used, ": it does not lie from ",
+                   at, " to the next length at ", next);
+  return next;
+}
+
 // Gives where the last length ends.
 Length inspect_lengths(const Job& job, const Plan& plan, Findings& findings) {
   Length at = job.losses.squaring;
+  std::size_t used = 0;
   for (std::size_t i = 0; i < plan.lengths.size(); ++i) {
     const Span span = plan.lengths[i].on_roll;
     const Pattern& pattern = pattern_of(plan, lay_of(plan, plan.lengths[i]));
+    at = inspect_cut_out(plan, at, span.from, used, findings);
     findings.require(span.from == at, "Length ", i + 1, ": it begins at ", span.from,
                      " on the roll and not at ", at);
     findings.agree(span.size(), pattern.length + job.losses.allowance, "Length ", i + 1,
                    ": its size along the roll");
     at = span.to;
   }
+  for (; used < plan.cut_out.size(); ++used)
+    findings.require(false, "Cut-out ", used + 1, ": no length follows it");
   return at;
 }
 

@@ -12,7 +12,7 @@ struct Sums {
   std::vector<std::int64_t> yield;
   Worth worth;
   Area used;
-  std::int64_t panels = 0;
+  std::int64_t panels = 0;  // cut, lost ones included
   std::int64_t cuts = 0;
   std::int64_t folds = 0;
   Length travel;
@@ -45,6 +45,20 @@ void add_panels(Sums& sums, const Job& job, const Pattern& pattern, std::int64_t
   }
 }
 
+// Lost panels have been cut all the same.
+void take_off_lost(Sums& sums, const Job& job, const Plan& plan) {
+  for (const LostPanel& lost : find_lost_panels(job, plan)) {
+    const LengthOnRoll& length = plan.lengths[static_cast<std::size_t>(lost.length)];
+    const Lay& lay = plan.lays[static_cast<std::size_t>(length.lay)];
+    const Pattern& pattern = plan.patterns[static_cast<std::size_t>(lay.pattern)];
+    const auto index =
+        static_cast<std::size_t>(pattern.panels[static_cast<std::size_t>(lost.panel)].panel);
+    --sums.yield[index];
+    sums.worth = sums.worth - job.panels[index].worth;
+    sums.used -= job.panels[index].area();
+  }
+}
+
 Sums add_up(const Job& job, const Plan& plan) {
   Sums sums;
   sums.yield.resize(job.panels.size());
@@ -55,6 +69,7 @@ Sums add_up(const Job& job, const Plan& plan) {
     sums.travel += pattern.travel;
     sums.folds += std::int64_t{folds_by_hand(pattern.fold.way)} * lay.lengths;
   }
+  take_off_lost(sums, job, plan);
   return sums;
 }
 

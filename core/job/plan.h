@@ -76,10 +76,13 @@ struct Lay {
   bool operator==(const Lay&) const = default;
 };
 
-// A length where it lies on the roll; its allowance is included in the span.
+// A length where it lies on the roll; its allowance is included in the span,
+// half of it (rounded down to a unit) before its pattern, the rest behind.
 struct LengthOnRoll {
   int lay = 0;
   Span on_roll;
+  // The place on the roll where its pattern's y is 0.
+  Length pattern_start(Length allowance) const { return on_roll.from + allowance / 2; }
   bool operator==(const LengthOnRoll&) const = default;
 };
 

@@ -1,5 +1,7 @@
 #include "job/sum_up.h"
 
+#include "job/lost_panels.h"
+
 namespace foldyard {
 
 namespace {
@@ -11,6 +13,7 @@ Work work_of(const Plan& plan, const Roll& roll) {
   work.lifts = static_cast<std::int64_t>(plan.lays.size());
   work.cuts = plan.cuts;
   for (std::int64_t n : plan.yield) work.panels += n;
+  work.panels += std::ssize(plan.lost);
   work.cut_travel = plan.travel;
   work.cross_cut_travel = roll.fabric.width * work.lengths;
   return work;
@@ -24,17 +27,31 @@ void add_pattern(const Job& job, const Pattern& pattern, int lengths, Plan& plan
   plan.worth += pattern.worth * lengths;
 }
 
+void take_off_lost(const Job& job, Plan& plan) {
+  for (const LostPanel& lost : plan.lost) {
+    const Lay& lay = plan.lays[plan.lengths[lost.length].lay];
+    const int panel = plan.patterns[lay.pattern].panels[lost.panel].panel;
+    --plan.yield[panel];
+    plan.used -= job.panels[panel].area();
+    plan.worth = plan.worth - job.panels[panel].worth;
+  }
+}
+
 }  // namespace
 
 void lay_along(const Job& job, Plan& plan) {
-  const Roll& roll = job.rolls[plan.roll];
   Length at = job.losses.squaring;
   for (int i = 0; i < static_cast<int>(plan.lays.size()); ++i) {
     const Length size = plan.patterns[plan.lays[i].pattern].length + job.losses.allowance;
     for (int n = 0; n < plan.lays[i].lengths; ++n, at += size)
       plan.lengths.push_back({i, {at, at + size}});
   }
-  plan.remnant = {at, roll.length - job.losses.squaring};
+  set_remnant(job, at, plan);
+}
+
+void set_remnant(const Job& job, Length last, Plan& plan) {
+  const Roll& roll = job.rolls[plan.roll];
+  plan.remnant = {last, roll.length - job.losses.squaring};
   plan.remnant_kept = !plan.remnant.is_empty() && roll.fabric.width >= job.losses.keep_across &&
                       plan.remnant.size() >= job.losses.keep_along;
 }
@@ -48,6 +65,8 @@ void sum_up(const Job& job, Plan& plan) {
     plan.cuts += static_cast<std::int64_t>(pattern.cuts.size());
     plan.travel += pattern.travel;
   }
+  plan.lost = lost_panels(job, plan);
+  take_off_lost(job, plan);
   plan.cloth = roll.fabric.width * roll.length;
   plan.cross_cuts = static_cast<std::int64_t>(plan.lengths.size());
   plan.time = time_of(work_of(plan, roll), job.pace);

@@ -74,6 +74,20 @@ TEST_F(TwoLays, AddUpPanelsByLengthsAndCutsByLays) {
   EXPECT_EQ(plan_.travel, mm(2700 + 300));
 }
 
+// One seat of the second length is lost: it counts in the time alone.
+TEST_F(TwoLays, CountLostPanelsInTheTimeAndInNothingElse) {
+  job_.pace.handle = Duration::seconds(1);
+  plan_.patterns[0].panels[1].flat = {{mm(500), mm(950)}, {mm(0), mm(900)}};
+  lay_along(job_, plan_);
+  job_.rolls[0].flaws = {{{mm(1100), mm(1110)}, {mm(600), mm(610)}, "stain"}};
+  sum_up(job_, plan_);
+  EXPECT_EQ(plan_.lost, (std::vector<LostPanel>{{1, 1, 0}}));
+  EXPECT_EQ(plan_.yield, (std::vector<std::int64_t>{3, 1}));
+  EXPECT_EQ(plan_.worth, Worth::whole(3 * 3 + 1));
+  EXPECT_EQ(plan_.used, mm(450) * mm(900) * 3 + mm(200) * mm(300));
+  EXPECT_EQ(plan_.time, Duration::seconds(5));
+}
+
 TEST_F(TwoLays, TakeTheTimeOfEveryStep) {
   const auto s = [](std::int64_t n) { return Duration::seconds(n); };
   // Each step a power of ten of seconds, so each count is a digit.
