@@ -16,12 +16,16 @@
 // begins at the start of a repeat; centred: instead, the motif's centre lies in
 // its middle.
 //
+// sewn: what it is sewn into; across and along are then its cut size
+// (goods/cut_size.h), one way round or the other.
+//
 // Example: a carrier of 450 × 900 mm with the grain: across 450, along 900.
 
 #include <cstdint>
 #include <optional>
 #include <string>
 
+#include "goods/sewn.h"
 #include "measure/length.h"
 #include "measure/worth.h"
 
@@ -40,6 +44,7 @@ struct Panel {
   std::optional<std::int64_t> at_most = {};
   Grain grain = Grain::pattern;
   Match match = Match::none;
+  std::optional<Sewn> sewn = {};
 
   Area area() const { return across * along; }
   bool operator==(const Panel&) const = default;
