@@ -137,6 +137,10 @@ FieldReader FieldReader::group(const char* key) {
 
 std::vector<FieldReader> FieldReader::list(const char* key) {
   need(key, "write a list between [ and ]");
+  return list_or_none(key);
+}
+
+std::vector<FieldReader> FieldReader::list_or_none(const char* key) {
   if (has(key) && !value(key).isArray()) {
     refuse(key, kind_of(value(key)) + " is not a list", "write it between [ and ]");
   }

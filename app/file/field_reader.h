@@ -41,6 +41,8 @@ class FieldReader {
 
   FieldReader group(const char* key);
   std::vector<FieldReader> list(const char* key);
+  // The same, but that it may be left out.
+  std::vector<FieldReader> list_or_none(const char* key);
 
  private:
   bool is_absent(const char* key) const;

@@ -4,7 +4,8 @@
 #include <QFileInfo>
 #include <QJsonDocument>
 
-#include "file/field_reader.h"
+#include "cloth/flaw_order.h"
+#include "file/read_roll.h"
 #include "file/strict_json.h"
 #include "job/check_job.h"
 #include "job/defaults.h"
@@ -13,39 +14,35 @@ namespace foldyard {
 namespace {
 
 const QStringList kUnits = {"mm", "cm", "m", "in", "yd"};  // in the order of Unit
-const QStringList kNaps = {"none", "one-way"};             // in the order of Nap
+const QStringList kGrains = {"pattern", "warp"};           // in the order of Grain
+const QStringList kMatches = {"none", "start", "centred"};  // in the order of Match
 
-void read_version(FieldReader& file, std::optional<Problem>& fault) {
-  file.need("foldyard_job", "write \"foldyard_job\": 1 at the head of the file");
+const std::string kThisVersion = std::to_string(kJobFileVersion);
+
+// The version of the file; the present one where there is a fault.
+int read_version(const QJsonObject& fields, std::optional<Problem>& fault) {
+  FieldReader file(fields, "", fault);
+  file.need("foldyard_job", "write \"foldyard_job\": " + kThisVersion + " at the head of the file");
   const int version = file.whole("foldyard_job", kJobFileVersion);
-  if (fault || version == kJobFileVersion) return;
+  if (fault || (1 <= version && version <= kJobFileVersion)) return version;
   fault = version > kJobFileVersion
               ? Problem{"foldyard_job",
                         "the file has version " + std::to_string(version) +
-                            " and this program reads version 1",
+                            " and this program reads up to version " + kThisVersion,
                         "open it with a newer Foldyard"}
-              : Problem{"foldyard_job", "there is no version 0", "write 1"};
+              : Problem{"foldyard_job", "there is no version 0", "write " + kThisVersion};
+  return kJobFileVersion;
 }
 
-Roll read_roll(FieldReader& fields) {
-  const Fabric usual = default_fabric();
-  fields.only({"name", "width", "selvedge", "thickness", "length", "nap", "colour"});
-  fields.need("name", "give the roll a name");
-  fields.need("length", "say how much cloth is on the roll, like \"23.4 m\"");
-  Roll roll;
-  roll.name = fields.text("name");
-  roll.fabric.width = fields.length("width", usual.width);
-  roll.fabric.selvedge = fields.length("selvedge", usual.selvedge);
-  roll.fabric.thickness = fields.length("thickness", usual.thickness);
-  roll.length = fields.length("length", {});
-  roll.fabric.nap =
-      static_cast<Nap>(fields.choice("nap", kNaps, static_cast<int>(usual.nap)));
-  roll.fabric.colour = fields.text("colour", usual.colour);
-  return roll;
+// The word that holds where the file says nothing, as its index.
+int usual_word(std::string_view key, const QStringList& words) {
+  const std::string_view word = default_of(key).value;
+  return static_cast<int>(words.indexOf(QLatin1String(word.data(), qsizetype(word.size()))));
 }
 
 Panel read_panel(FieldReader& fields) {
-  fields.only({"name", "across", "along", "may_turn", "on_fold", "worth"});
+  fields.only({"name", "across", "along", "may_turn", "on_fold", "worth", "at_most", "grain",
+               "match"});
   fields.need("name", "give the panel a name");
   fields.need("across", "give its size from selvedge to selvedge, like \"45 cm\"");
   fields.need("along", "give its size in the direction of the roll, like \"90 cm\"");
@@ -56,6 +53,11 @@ Panel read_panel(FieldReader& fields) {
   panel.may_turn = fields.flag("may_turn", default_of("panels[].may_turn").value == "true");
   panel.on_fold = fields.flag("on_fold", default_of("panels[].on_fold").value == "true");
   panel.worth = fields.worth("worth", default_worth(panel.area()));
+  if (fields.has("at_most")) panel.at_most = fields.decimal("at_most", 0, 0);
+  panel.grain = static_cast<Grain>(
+      fields.choice("grain", kGrains, usual_word("panels[].grain", kGrains)));
+  panel.match = static_cast<Match>(
+      fields.choice("match", kMatches, usual_word("panels[].match", kMatches)));
   return panel;
 }
 
@@ -119,7 +121,6 @@ void read_pace(FieldReader fields, Pace& pace) {
 
 Job read_fields(FieldReader& file, std::optional<Problem>& fault) {
   Job job = default_job();
-  read_version(file, fault);
   file.only({"foldyard_job", "name", "unit", "rolls", "panels", "table", "cutter", "losses",
              "pace", "longest_fan"});
   job.name = file.text("name");
@@ -150,9 +151,14 @@ Result<Job> read_job(const QByteArray& bytes) {
     return Problem{"", "the file cannot be read as JSON (" + error.errorString().toStdString() + ")",
                    "correct it"};
   }
-  FieldReader file(json.object(), "", fault);
-  const Job job = read_fields(file, fault);
-  if (!fault) fault = check_job(job);
+  const int version = read_version(json.object(), fault);
+  if (fault) return *fault;
+  const Result<QJsonObject> fields = migrate_job(json.object(), version);
+  if (!fields) return fields.problem();
+  FieldReader file(*fields, "", fault);
+  Job job = read_fields(file, fault);
+  if (!fault) fault = check_unordered_job(job);
+  for (Roll& roll : job.rolls) put_in_order(roll.flaws);
   if (fault) return *fault;
   return job;
 }

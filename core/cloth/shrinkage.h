@@ -25,4 +25,11 @@ struct Shrinkage {
   bool operator==(const Shrinkage&) const = default;
 };
 
+// The size to cut for one that is to measure `after`, which is at most kLongest
+// and at least 0; hundredths: the shrinkage of that direction.
+constexpr Length before_shrinking(Length after, std::int64_t hundredths) {
+  const std::int64_t left = Shrinkage::kWhole - hundredths;
+  return Length::units((after.units() * Shrinkage::kWhole + left - 1) / left);
+}
+
 }  // namespace foldyard

@@ -25,6 +25,18 @@ const std::vector<Default> kDefaults = {
      true},
     {"rolls[].nap", "none", "assumption: look at the cloth turned end for end", true},
     {"rolls[].colour", "#c9b79c", "assumption: for pictures only", true},
+    {"rolls[].railroaded", "false",
+     "assumption: most cloth is woven with its pattern along the roll", true},
+    {"rolls[].repeat.along", "0 cm", "assumption: plain cloth; measure from motif to motif", true},
+    {"rolls[].repeat.across", "0 cm", "assumption: plain cloth; measure from motif to motif", true},
+    {"rolls[].repeat.start_along", "0 cm", "assumption: the roll was cut at a repeat", true},
+    {"rolls[].repeat.start_across", "0 cm", "assumption: the cloth begins with a repeat", true},
+    {"rolls[].repeat.symmetric", "false", "assumption: look at the motif in a mirror", true},
+    {"rolls[].shrinkage.along_percent", "0", "assumption: wash a piece and measure it", true},
+    {"rolls[].shrinkage.across_percent", "0", "assumption: wash a piece and measure it", true},
+    {"panels[].grain", "pattern", "assumption: the pattern is to stand upright in use", true},
+    {"panels[].match", "none", "assumption: plain cloth, or a pattern that may fall as it falls",
+     true},
     {"panels[].may_turn", "false", "assumption: panels keep the direction of the cloth", true},
     {"panels[].on_fold", "true", "assumption: a crease presses out", true},
     {"panels[].worth_per_square_metre", "20", "assumption: put in what your cloth costs", true},
@@ -76,6 +88,17 @@ int whole_of(std::string_view key) { return static_cast<int>(number_of(key, 0));
 Worth worth_of(std::string_view key) { return Worth::parts(number_of(key, 4)); }
 Duration duration_of(std::string_view key) { return Duration::ms(number_of(key, 3)); }
 
+Repeat default_repeat() {
+  return {length_of("rolls[].repeat.along"), length_of("rolls[].repeat.across"),
+          length_of("rolls[].repeat.start_along"), length_of("rolls[].repeat.start_across"),
+          flag_of("rolls[].repeat.symmetric")};
+}
+
+Shrinkage default_shrinkage() {
+  return {number_of("rolls[].shrinkage.along_percent", 2),
+          number_of("rolls[].shrinkage.across_percent", 2)};
+}
+
 Losses default_losses() {
   return {length_of("losses.squaring"), length_of("losses.allowance"),
           length_of("losses.fold_trim"), length_of("losses.keep_across"),
@@ -106,10 +129,15 @@ const Default& default_of(std::string_view key) {
 }
 
 Fabric default_fabric() {
-  return {length_of("rolls[].width"), length_of("rolls[].selvedge"),
+  const Nap nap = value_of("rolls[].nap") == "one-way" ? Nap::one_way : Nap::none;
+  return {length_of("rolls[].width"),
+          length_of("rolls[].selvedge"),
           length_of("rolls[].thickness"),
-          value_of("rolls[].nap") == "one-way" ? Nap::one_way : Nap::none,
-          std::string(value_of("rolls[].colour"))};
+          nap,
+          std::string(value_of("rolls[].colour")),
+          default_repeat(),
+          flag_of("rolls[].railroaded"),
+          default_shrinkage()};
 }
 
 Job default_job() {

@@ -26,11 +26,17 @@ namespace limits {
 inline constexpr std::size_t kMostRolls = 200;
 inline constexpr std::size_t kMostPanels = 50;
 inline constexpr std::size_t kLongestName = 80;  // characters
+inline constexpr std::size_t kMostFlaws = 200;   // a roll
 
 inline constexpr LengthLimit kRollWidth{Length::mm(10), Length::mm(10'000), "1 cm to 10 m"};
 inline constexpr LengthLimit kSelvedge{Length::mm(0), Length::mm(1'000), "0 cm to 1 m"};
 inline constexpr LengthLimit kThickness{Length::units(16), Length::mm(50), "0.05 mm to 50 mm"};
 inline constexpr LengthLimit kRollLength{Length::mm(10), kLongest, "1 cm to 1 km (1000 m)"};
+inline constexpr LengthLimit kOuter{Length::mm(10), Length::mm(5'000), "1 cm to 5 m"};
+inline constexpr LengthLimit kTube{Length::mm(0), Length::mm(5'000), "0 cm to 5 m"};
+inline constexpr LengthLimit kGive{Length::mm(0), Length::mm(1'000), "0 cm to 1 m"};
+// Of a pattern that repeats; 0 where it does not.
+inline constexpr LengthLimit kRepeat{Length::mm(1), Length::mm(10'000), "1 mm to 10 m"};
 inline constexpr LengthLimit kPanelAcross{Length::mm(5), Length::mm(10'000), "5 mm to 10 m"};
 inline constexpr LengthLimit kPanelAlong{Length::mm(5), kLongest, "5 mm to 1 km (1000 m)"};
 inline constexpr LengthLimit kTableLength{Length::mm(100), kLongest, "10 cm to 1 km (1000 m)"};
@@ -49,6 +55,14 @@ inline constexpr NumberLimit kStepMs{0, 900'000};          // 15 min
 inline constexpr NumberLimit kMsPerMetre{0, 600'000};      // 10 min a metre
 inline constexpr NumberLimit kPanelWorth{1, 1'000'000'000};  // 0.0001 to 100 000
 inline constexpr NumberLimit kRate{0, 100'000'000};          // 0 to 10 000 an hour
+inline constexpr NumberLimit kAtMost{1, 1'000'000};
+inline constexpr NumberLimit kShrinkage{0, 5'000};                // 0 to 50 %
+inline constexpr NumberLimit kTurns{1, 50'000};
+inline constexpr NumberLimit kTurnsGive{0, 50'000};
+inline constexpr NumberLimit kGrams{1, 100'000'000};              // 1 g to 100 t
+inline constexpr NumberLimit kGramsOrNone{0, 100'000'000};
+inline constexpr NumberLimit kSquareMetreGrams{1, 100'000};       // 0.1 g to 10 kg
+inline constexpr NumberLimit kSquareMetreGive{0, 100'000};
 
 // Of the smallest panel, by area, on one roll.
 inline constexpr std::int64_t kMostPanelsOnRoll = 1'000'000;

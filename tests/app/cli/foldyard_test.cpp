@@ -228,7 +228,7 @@ const Change kChanges[] = {
     {"wide_panel", "25 cm", "101 cm", "job.json: panels[0]: 101 cm × 50 cm fits"},
     {"no_unit", "103 cm", "103", "job.json: rolls[0].width: "},
     {"selvedges", "1.5 cm", "52 cm", "job.json: rolls[0].selvedge: "},
-    {"newer", "_job\": 1", "_job\": 2", "job.json: foldyard_job: the file has version 2"},
+    {"newer", "_job\": 1", "_job\": 3", "job.json: foldyard_job: the file has version 3"},
     {"cut_short", "}]", "}", "job.json: line "},
 };
 

@@ -52,11 +52,22 @@ TEST(JobFilePage, NamesTheLimitsOfLengths) {
       {"table.reach", limits::kReach},             {"cutter.height", limits::kCutterHeight},
       {"losses.squaring", limits::kSquaring},      {"losses.allowance", limits::kAllowance},
       {"losses.fold_trim", limits::kFoldTrim},     {"losses.keep_across", limits::kKeep},
-      {"losses.keep_along", limits::kKeep},
+      {"losses.keep_along", limits::kKeep},        {"rolls[].repeat.along", limits::kRepeat},
+      {"rolls[].repeat.across", limits::kRepeat},
   };
   for (const auto& [key, limit] : rows) {
     const QString words = QString::fromUtf8(limit.in_words.data(), static_cast<qsizetype>(limit.in_words.size()));
     EXPECT_TRUE(row_of(key).contains(words)) << key;
+  }
+}
+
+TEST(JobFilePage, NamesTheLimitsOfMeasures) {
+  for (const LengthLimit& limit : {limits::kOuter, limits::kTube, limits::kThickness}) {
+    const QString words = QString::fromUtf8(limit.in_words.data(), static_cast<qsizetype>(limit.in_words.size()));
+    EXPECT_TRUE(page().contains(words)) << words.toStdString();
+  }
+  for (const NumberLimit& limit : {limits::kTurns, limits::kGrams}) {
+    EXPECT_TRUE(page().contains(QStringLiteral("to %1, whole").arg(limit.most))) << limit.most;
   }
 }
 

@@ -1,0 +1,42 @@
+#include "file/migrate_job.h"
+
+#include <QJsonArray>
+#include <QStringList>
+
+namespace foldyard {
+namespace {
+
+const QString kVersion = QStringLiteral("foldyard_job");
+
+// The first field of the list's entries that a later version brought.
+std::optional<Problem> newer_field(const QJsonObject& file, const char* list,
+                                   const QStringList& newer) {
+  const QJsonArray entries = file.value(QLatin1String(list)).toArray();
+  for (qsizetype i = 0; i < entries.size(); ++i) {
+    for (const QString& key : entries[i].toObject().keys()) {
+      if (!newer.contains(key)) continue;
+      return Problem{std::string(list) + "[" + std::to_string(i) + "]." + key.toStdString(),
+                     "no such field is known in a file of version 1",
+                     "write \"foldyard_job\": 2 at the head of the file, or leave the field out"};
+    }
+  }
+  return {};
+}
+
+Result<QJsonObject> to_version_2(QJsonObject file) {
+  auto fault = newer_field(file, "rolls",
+                           {"measured", "railroaded", "repeat", "shrinkage", "flaws"});
+  if (!fault) fault = newer_field(file, "panels", {"at_most", "grain", "match"});
+  if (fault) return *fault;
+  file.insert(kVersion, 2);
+  return file;
+}
+
+}  // namespace
+
+Result<QJsonObject> migrate_job(QJsonObject fields, int version) {
+  if (version == 1) return to_version_2(std::move(fields));
+  return fields;
+}
+
+}  // namespace foldyard

@@ -1,0 +1,221 @@
+#include "job/check_roll.h"
+
+#include <algorithm>
+
+#include "cloth/length_estimate.h"
+
+namespace foldyard {
+namespace {
+
+bool is_colour(const std::string& text) {
+  return text.size() == 7 && text[0] == '#' &&
+         text.find_first_not_of("0123456789abcdefABCDEF", 1) == std::string::npos;
+}
+
+// Whether its length is only the low end of an estimate.
+bool is_estimated(const Roll& roll) { return roll.measured && !roll.is_found; }
+
+// Holds each figure of a measure to its limits.
+struct MeasureLimits {
+  FirstFault& faults;
+  std::string where;  // "rolls[1].measured."
+
+  void length(const char* key, const MeasuredLength& figure, const LengthLimit& limit) const {
+    faults.length(where + key, figure.value, limit);
+    faults.length(where + key + "_give", figure.give, limits::kGive);
+  }
+  void count(const char* key, const MeasuredCount& figure, NumberLimit limit, NumberLimit give,
+             int places = 0) const {
+    faults.number(where + key, figure.value, limit, places);
+    faults.number(where + key + "_give", figure.give, give, places);
+  }
+
+  void operator()(const ByDiameters& by) const {
+    length("outer", by.outer, limits::kOuter);
+    length("tube", by.tube, limits::kTube);
+    length("thickness", by.thickness, limits::kThickness);
+  }
+  void operator()(const ByTurns& by) const {
+    count("turns", by.turns, limits::kTurns, limits::kTurnsGive);
+    length("outer", by.outer, limits::kOuter);
+    length("tube", by.tube, limits::kTube);
+  }
+  void operator()(const ByWeight& by) const {
+    count("roll", by.roll, limits::kGrams, limits::kGramsOrNone);
+    count("tube", by.tube, limits::kGramsOrNone, limits::kGramsOrNone);
+    count("per_square_metre", by.per_square_metre, limits::kSquareMetreGrams,
+          limits::kSquareMetreGive, 1);
+  }
+};
+
+void estimate_sense(FirstFault& faults, const std::string& where, const Roll& roll) {
+  const Result<LengthEstimate> length = estimate(*roll.measured, roll.fabric.width);
+  if (!length) {
+    const Problem& problem = length.problem();
+    faults.keep(where + "measured" + (problem.where.empty() ? "" : "." + problem.where),
+                problem.what, problem.next);
+  } else if (roll.is_found) {
+    return;
+  } else if (length->least < limits::kRollLength.least) {
+    faults.keep(where + "measured",
+                "the cloth may be as short as " + faults.text_of(length->least),
+                "measure more closely, or give the length that is found; a roll has " +
+                    std::string(limits::kRollLength.in_words));
+  } else if (roll.length != length->least) {
+    faults.keep(where + "length", "it is not the low end of what was measured",
+                "give the length that was found, or what was measured alone");
+  }
+}
+
+void length_limits(FirstFault& faults, const std::string& where, const Roll& roll) {
+  if (!is_estimated(roll)) faults.length(where + "length", roll.length, limits::kRollLength);
+  if (!roll.measured && roll.is_found) {
+    faults.keep(where + "measured", "the length counts as found and nothing was measured before",
+                "give what was measured");
+  }
+  if (!roll.measured) return;
+  std::visit(MeasureLimits{faults, where + "measured."}, *roll.measured);
+  if (!faults.fault()) estimate_sense(faults, where, roll);
+}
+
+void repeat_limits(FirstFault& faults, const std::string& where, const Repeat& repeat) {
+  const auto one = [&](const char* key, Length value) {
+    if (value != Length()) faults.length(where + key, value, limits::kRepeat);
+  };
+  const auto start = [&](const char* key, Length value) {
+    faults.length(where + key, value, {Length(), limits::kRepeat.most, "less than one repeat"});
+  };
+  one("along", repeat.along);
+  one("across", repeat.across);
+  start("start_along", repeat.start_along);
+  start("start_across", repeat.start_across);
+}
+
+std::string flaw_at(const std::string& where, std::size_t i) {
+  return where + "flaws[" + std::to_string(i) + "].";
+}
+
+void flaw_limits(FirstFault& faults, const std::string& where, const std::vector<Flaw>& flaws) {
+  faults.no_more(where + "flaws", flaws.size(), limits::kMostFlaws);
+  for (std::size_t i = 0; i < flaws.size(); ++i) {
+    faults.name(flaw_at(where, i) + "kind", flaws[i].kind, false);
+  }
+}
+
+// One side of a flaw, along or across; end: of the cloth that way.
+void flaw_side(FirstFault& faults, const std::string& where, const char* from, const char* to,
+               Span side, Length end, const std::string& end_words) {
+  if (side.from < Length()) {
+    faults.keep(where + from, "the flaw begins before the cloth", "give 0 cm or more");
+  }
+  if (side.is_empty()) {
+    faults.keep(where + to,
+                "the flaw is empty: it goes from " + faults.text_of(side.from) + " to " +
+                    faults.text_of(side.to),
+                std::string("give more than its \"") + from + "\"");
+  }
+  if (side.to > end) {
+    faults.keep(where + to,
+                "the flaw goes to " + faults.text_of(side.to) + " and the cloth ends at " +
+                    faults.text_of(end),
+                "correct the flaw or " + end_words);
+  }
+}
+
+void flaw_sense(FirstFault& faults, const std::string& where, const Roll& roll) {
+  for (std::size_t i = 0; i < roll.flaws.size(); ++i) {
+    const Flaw& flaw = roll.flaws[i];
+    const std::string at = flaw_at(where, i);
+    flaw_side(faults, at, "from", "to", flaw.along, roll.length,
+              is_estimated(roll) ? "what was measured of the roll (its low end counts)"
+                                 : "the length of the roll");
+    flaw_side(faults, at, "left", "right", flaw.across, roll.fabric.width,
+              "the width of the roll");
+  }
+}
+
+void repeat_start(FirstFault& faults, const std::string& where, const std::string& way,
+                  Length repeat, Length start) {
+  if (start == Length() || start < repeat) return;
+  if (repeat == Length()) {
+    faults.keep(where + "start_" + way, "no pattern repeats " + way + " there, so none begins",
+                "give repeat." + way + ", or leave the start out");
+  }
+  faults.keep(where + "start_" + way,
+              "a repeat of " + faults.text_of(repeat) + " begins before " + faults.text_of(start),
+              "give where the first one begins, less than one repeat");
+}
+
+// For panels that are to match a repeat.
+void repeat_room(FirstFault& faults, const std::string& where, Length repeat, Length room,
+                 const std::string& room_words) {
+  if (repeat <= room) return;
+  faults.keep(where,
+              "a repeat of " + faults.text_of(repeat) + " is " + room_words + " of " +
+                  faults.text_of(room) + ", and panels are to match it",
+              "correct it, or let no panel match");
+}
+
+void repeat_sense(FirstFault& faults, const std::string& where, const Fabric& fabric,
+                  const Job& job) {
+  const Repeat& repeat = fabric.repeat;
+  repeat_start(faults, where, "along", repeat.along, repeat.start_along);
+  repeat_start(faults, where, "across", repeat.across, repeat.start_across);
+  if (std::all_of(job.panels.begin(), job.panels.end(),
+                  [](const Panel& panel) { return panel.match == Match::none; })) {
+    return;
+  }
+  repeat_room(faults, where + "along", repeat.along, job.table.length, "longer than the table");
+  repeat_room(faults, where + "across", repeat.across, fabric.width, "wider than the cloth");
+}
+
+}  // namespace
+
+Length longest_length(const Roll& roll, const Losses& losses) {
+  return roll.length - losses.squaring * 2 - losses.allowance;
+}
+
+void check_roll_limits(FirstFault& faults, const std::string& where, const Roll& roll) {
+  const Fabric& fabric = roll.fabric;
+  faults.name(where + "name", roll.name, true);
+  faults.length(where + "width", fabric.width, limits::kRollWidth);
+  faults.length(where + "selvedge", fabric.selvedge, limits::kSelvedge);
+  faults.length(where + "thickness", fabric.thickness, limits::kThickness);
+  length_limits(faults, where, roll);
+  if (!is_colour(fabric.colour)) {
+    faults.keep(where + "colour", "\"" + fabric.colour + "\" is not a colour",
+                "write it like \"#3a6ea5\"");
+  }
+  repeat_limits(faults, where + "repeat.", fabric.repeat);
+  faults.number(where + "shrinkage.along_percent", fabric.shrinkage.along, limits::kShrinkage, 2);
+  faults.number(where + "shrinkage.across_percent", fabric.shrinkage.across, limits::kShrinkage,
+                2);
+  flaw_limits(faults, where, roll.flaws);
+}
+
+void check_roll_sense(FirstFault& faults, const std::string& where, const Roll& roll,
+                      const Job& job) {
+  const Fabric& fabric = roll.fabric;
+  if (fabric.usable_width() <= Length()) {
+    faults.keep(where + "selvedge",
+                "two selvedges of " + faults.text_of(fabric.selvedge) +
+                    " take the whole width of " + faults.text_of(fabric.width),
+                "give a smaller selvedge or a larger width");
+  }
+  if (fabric.thickness > job.cutter.height) {
+    faults.keep(where + "thickness",
+                "one ply of " + faults.text_of(fabric.thickness) + " is over the cutter's height of " +
+                    faults.text_of(job.cutter.height),
+                "correct it or cutter.height");
+  }
+  if (longest_length(roll, job.losses) <= Length()) {
+    faults.keep(where + (is_estimated(roll) ? "measured" : "length"),
+                "squaring both ends and the allowance of a length take the whole " +
+                    faults.text_of(roll.length),
+                "leave the roll out or give a smaller losses.squaring or losses.allowance");
+  }
+  repeat_sense(faults, where + "repeat.", fabric, job);
+  flaw_sense(faults, where, roll);
+}
+
+}  // namespace foldyard
