@@ -197,9 +197,28 @@ FoldedCloth fold_cloth(const Subject& s) {
           twice ? fold_axis(length, {length / 2}, {1, 0}) : fold_axis(length, {}, {0})};
 }
 
+namespace {
+
+// A leg laid reversed turns the direction in which the nap runs.
+bool lies_one_way(const FoldedAxis& axis) {
+  return std::none_of(axis.legs.begin(), axis.legs.end(),
+                      [](const FoldedLeg& leg) { return leg.reversed; });
+}
+
+void inspect_nap(const Subject& s, const FoldedCloth& cloth, Findings& findings) {
+  if (s.fabric.nap == Nap::none) return;
+  if (s.fabric.railroaded) {
+    findings.require(lies_one_way(cloth.across), s.name,
+                     "one-way cloth whose nap runs across is folded along the roll");
+  } else {
+    findings.require(lies_one_way(cloth.along), s.name, "one-way cloth is folded end to end");
+  }
+}
+
+}  // namespace
+
 void inspect_fold(const Subject& s, const FoldedCloth& cloth, Findings& findings) {
-  findings.require(!s.pattern.fold.way.end_to_end || s.fabric.nap == Nap::none, s.name,
-                   "one-way cloth is folded end to end");
+  inspect_nap(s, cloth, findings);
   inspect_kind(s, cloth, findings);
   inspect_turning(s, cloth.across, findings);
   findings.agree(s.pattern.folded_across, cloth.across.size, s.name, "the folded size across");

@@ -41,12 +41,30 @@ struct PanelCase {
   }
 };
 
+// The least even number of units that leaves no less than `sewn` once the cloth
+// has lost its share in hundredths of a percent.
+bool is_cut_for(Length cut, Length sewn, std::int64_t lost) {
+  const std::int64_t kept = Shrinkage::kWhole - lost;
+  const std::int64_t wanted = sewn.units() * Shrinkage::kWhole;
+  if (lost == 0) return cut == sewn;
+  return cut.is_even() && wanted <= cut.units() * kept && (cut.units() - 2) * kept < wanted;
+}
+
+// The panel's own width runs across the roll, unless it is turned; on railroaded
+// cloth what follows the pattern is a quarter round from there.
+bool has_width_across(const PanelCase& c) {
+  const bool round = c.s.fabric.railroaded && c.goods().grain == Grain::pattern;
+  return c.placed.turned ? round : !round;
+}
+
 void inspect_size(const PanelCase& c) {
   const Panel& goods = c.goods();
   const Rect& flat = c.placed.flat;
+  const Shrinkage& lost = c.s.fabric.shrinkage;
   const bool turned = c.placed.turned;
-  c.require(flat.across.size() == (turned ? goods.along : goods.across) &&
-                flat.along.size() == (turned ? goods.across : goods.along),
+  const bool upright = has_width_across(c);
+  c.require(is_cut_for(flat.across.size(), upright ? goods.across : goods.along, lost.across) &&
+                is_cut_for(flat.along.size(), upright ? goods.along : goods.across, lost.along),
             "is not cut to its size");
   c.require(!turned || goods.may_turn, "is turned but may not be");
   c.require(!turned || c.s.fabric.nap == Nap::none, "is turned on one-way cloth");

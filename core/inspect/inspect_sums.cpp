@@ -40,7 +40,7 @@ void add_panels(Sums& sums, const Job& job, const Pattern& pattern, std::int64_t
     const auto index = static_cast<std::size_t>(placed.panel);
     sums.yield[index] += times;
     sums.worth += job.panels[index].worth * times;
-    sums.used += job.panels[index].area() * times;
+    sums.used += placed.flat.area() * times;
     sums.panels += times;
   }
 }
@@ -51,11 +51,11 @@ void take_off_lost(Sums& sums, const Job& job, const Plan& plan) {
     const LengthOnRoll& length = plan.lengths[static_cast<std::size_t>(lost.length)];
     const Lay& lay = plan.lays[static_cast<std::size_t>(length.lay)];
     const Pattern& pattern = plan.patterns[static_cast<std::size_t>(lay.pattern)];
-    const auto index =
-        static_cast<std::size_t>(pattern.panels[static_cast<std::size_t>(lost.panel)].panel);
+    const PlacedPanel& placed = pattern.panels[static_cast<std::size_t>(lost.panel)];
+    const auto index = static_cast<std::size_t>(placed.panel);
     --sums.yield[index];
     sums.worth = sums.worth - job.panels[index].worth;
-    sums.used -= job.panels[index].area();
+    sums.used -= placed.flat.area();
   }
 }
 

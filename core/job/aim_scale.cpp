@@ -32,7 +32,7 @@ int shift_for(const Job& job, const Roll& roll) {
 
 AimScale worth_scale(const Job& job, const Roll& roll) {
   AimScale scale;
-  scale.shapes = shapes_of(job.panels, roll.fabric.nap);
+  scale.shapes = shapes_of(job.panels, roll.fabric);
   for (Shape& s : scale.shapes) s.gain = job.panels[s.panel].worth.parts();
   scale.per_length = scale.objective.cut(roll.fabric.width.units());
   return scale;
@@ -42,7 +42,7 @@ AimScale time_scale(const Job& job, const Roll& roll, const FoldWay& way) {
   const Pace& pace = job.pace;
   const int shift = shift_for(job, roll);
   AimScale scale;
-  scale.shapes = shapes_of(job.panels, roll.fabric.nap);
+  scale.shapes = shapes_of(job.panels, roll.fabric);
   for (Shape& s : scale.shapes)
     s.gain = static_cast<std::int64_t>(
         (ticks_for(job.panels[s.panel].worth, pace) - pace.handle.ticks()) >> shift);

@@ -31,6 +31,17 @@ int most_places(const std::vector<Shape>& shapes, const TableLimits& limits, std
   return most;
 }
 
+// Why a way cannot keep the nap of one-way cloth; empty where it can.
+std::string against_nap(const FoldWay& way, const Fabric& fabric) {
+  if (fabric.nap == Nap::none) return {};
+  if (!fabric.railroaded && way.end_to_end)
+    return "the cloth is one-way: folded end to end, every second ply would lie against the nap";
+  if (fabric.railroaded && way.kind != FoldKind::open)
+    return "the cloth is one-way and its nap runs from selvedge to selvedge: folded along the "
+           "roll, every second ply would lie against the nap";
+  return {};
+}
+
 Problem refused(const FoldWay& way, const std::string& why) { return {way_name(way), why, ""}; }
 
 }  // namespace
@@ -51,8 +62,8 @@ RollPlanner::RollPlanner(const Job& job, int roll, Aim aim, const SearchBudget& 
 
 std::string RollPlanner::refusal(const FoldWay& way) const {
   const auto text = [&](Length l) { return write_length(l, job_.unit); };
-  if (way.end_to_end && roll_.fabric.nap == Nap::one_way)
-    return "the cloth is one-way: folded end to end, every second ply would lie against the nap";
+  const std::string against = against_nap(way, roll_.fabric);
+  if (!against.empty()) return against;
   const int plies = most_plies(way);
   if (lengths_per_lift(job_.cutter, roll_.fabric.thickness, plies) < 1)
     return std::to_string(plies) + " plies make a stack of " + text(roll_.fabric.thickness * plies) +

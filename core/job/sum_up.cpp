@@ -19,10 +19,10 @@ Work work_of(const Plan& plan, const Roll& roll) {
   return work;
 }
 
-void add_pattern(const Job& job, const Pattern& pattern, int lengths, Plan& plan) {
+void add_pattern(const Pattern& pattern, int lengths, Plan& plan) {
   for (const PlacedPanel& p : pattern.panels) {
     plan.yield[p.panel] += lengths;
-    plan.used += job.panels[p.panel].area() * lengths;
+    plan.used += p.flat.area() * lengths;
   }
   plan.worth += pattern.worth * lengths;
 }
@@ -30,10 +30,10 @@ void add_pattern(const Job& job, const Pattern& pattern, int lengths, Plan& plan
 void take_off_lost(const Job& job, Plan& plan) {
   for (const LostPanel& lost : plan.lost) {
     const Lay& lay = plan.lays[plan.lengths[lost.length].lay];
-    const int panel = plan.patterns[lay.pattern].panels[lost.panel].panel;
-    --plan.yield[panel];
-    plan.used -= job.panels[panel].area();
-    plan.worth = plan.worth - job.panels[panel].worth;
+    const PlacedPanel& placed = plan.patterns[lay.pattern].panels[lost.panel];
+    --plan.yield[placed.panel];
+    plan.used -= placed.flat.area();
+    plan.worth = plan.worth - job.panels[placed.panel].worth;
   }
 }
 
@@ -61,7 +61,7 @@ void sum_up(const Job& job, Plan& plan) {
   plan.yield.assign(job.panels.size(), 0);
   for (const Lay& lay : plan.lays) {
     const Pattern& pattern = plan.patterns[lay.pattern];
-    add_pattern(job, pattern, lay.lengths, plan);
+    add_pattern(pattern, lay.lengths, plan);
     plan.cuts += static_cast<std::int64_t>(pattern.cuts.size());
     plan.travel += pattern.travel;
   }

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "cutting/shape.h"
 #include "fold/fold_map.h"
 
 namespace foldyard {
@@ -61,10 +62,9 @@ class PatternWriter {
 
   void take(const CutNode& node) {
     const Panel& panel = job_.panels[node.panel];
-    const Length across = node.turned ? panel.along : panel.across;
-    const Length along = node.turned ? panel.across : panel.along;
+    const CutSize size = cut_size(panel, fabric_, node.turned);
     for_each_piece(node.rect, [&](const Rect& flat) {
-      if (flat.across.size() != across || flat.along.size() != along ||
+      if (flat.across.size() != size.across || flat.along.size() != size.along ||
           !fabric_.usable().covers(flat.across))
         return add_rests(flat);
       const bool creased = map_.across.is_creased(flat.across) || map_.along.is_creased(flat.along);

@@ -115,7 +115,7 @@ std::int64_t most_up_to(const Grid& heights, const std::vector<StripChoice>& cho
 RC_GTEST_PROP(OpenCloth, GivesNoLessThanTheSameLengthFolded, ()) {
   const Job job = *test::any_job();
   const Fabric& fabric = job.rolls[0].fabric;
-  std::vector<Shape> shapes = shapes_of(job.panels, fabric.nap);
+  std::vector<Shape> shapes = shapes_of(job.panels, fabric);
   for (Shape& s : shapes) s.gain = job.panels[static_cast<std::size_t>(s.panel)].worth.parts();
   const TableLimits limits{fabric.usable_width(), job.table.length, job.losses.fold_trim};
   TableSet tables(shapes, {}, limits);

@@ -13,7 +13,7 @@ namespace {
 Length room_of(const Job& job) { return job.rolls[0].length - job.losses.squaring * 2; }
 
 TableSet tables_of(const Job& job) {
-  std::vector<Shape> shapes = shapes_of(job.panels, job.rolls[0].fabric.nap);
+  std::vector<Shape> shapes = shapes_of(job.panels, job.rolls[0].fabric);
   for (Shape& s : shapes) s.gain = job.panels[static_cast<std::size_t>(s.panel)].worth.parts();
   return TableSet(shapes, {},
                   {job.rolls[0].fabric.usable_width(),

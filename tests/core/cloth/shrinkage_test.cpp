@@ -5,28 +5,39 @@
 namespace foldyard {
 namespace {
 
-TEST(BeforeShrinking, IsTheSizeThatLosesItsShare) {
-  // 100 cm less 3 % is 97 cm; 50 % halves.
+TEST(BeforeShrinking, IsTheSizeOverWhatIsLeft) {
   EXPECT_EQ(before_shrinking(Length::mm(970), 300), Length::mm(1000));
-  EXPECT_EQ(before_shrinking(Length::mm(450), 5000), Length::mm(900));
   EXPECT_EQ(before_shrinking(Length::mm(450), 0), Length::mm(450));
+  EXPECT_EQ(before_shrinking(Length(), 5000), Length());
 }
 
-TEST(BeforeShrinking, RoundsUpToAWholeUnit) {
-  // 100 / 0.97 = 103.09…; 97 / 0.97 = 100 with nothing to round.
-  EXPECT_EQ(before_shrinking(Length::units(100), 300), Length::units(104));
+// Published: 20 measured before and 17 after is a shrinkage of 15 %
+// (kembrel.com): what is to measure 17 is cut 20.
+TEST(BeforeShrinking, TurnsAPublishedExampleRound) {
+  EXPECT_EQ(before_shrinking(Length::mm(170), 1500), Length::mm(200));
+}
+
+// 400 / 0.95 = 421.0526 mm = 134 736.84 units: the next even number is 134 738.
+TEST(BeforeShrinking, RoundsUpToAnEvenUnit) {
+  EXPECT_EQ(before_shrinking(Length::mm(400), 500), Length::units(134'738));
+  // 97 / 0.97 = 100 exactly; 98 / 0.97 = 101.03, and 102 is even.
   EXPECT_EQ(before_shrinking(Length::units(97), 300), Length::units(100));
-  EXPECT_EQ(before_shrinking(Length::units(1), 1), Length::units(2));
+  EXPECT_EQ(before_shrinking(Length::units(98), 300), Length::units(102));
 }
 
-TEST(BeforeShrinking, LeavesEnoughAndNoUnitTooMuch) {
-  for (std::int64_t hundredths : {1, 99, 300, 1250, 4999, 9999}) {
-    for (std::int64_t after : {1, 319, 144'000, 320'000'000}) {
-      const std::int64_t cut = before_shrinking(Length::units(after), hundredths).units();
-      EXPECT_GE(cut * (Shrinkage::kWhole - hundredths), after * Shrinkage::kWhole);
-      EXPECT_LT((cut - 1) * (Shrinkage::kWhole - hundredths), after * Shrinkage::kWhole);
+TEST(BeforeShrinking, LeavesNoLessThanAskedAndTheLeastThatDoes) {
+  for (std::int64_t lost : {1, 99, 300, 1234, 5000, 9999})
+    for (std::int64_t units = 1; units < 2000; ++units) {
+      const std::int64_t cut = before_shrinking(Length::units(units), lost).units();
+      const std::int64_t kept = Shrinkage::kWhole - lost;
+      ASSERT_EQ(cut % 2, 0);
+      ASSERT_GE(cut * kept, units * Shrinkage::kWhole) << units << " at " << lost;
+      ASSERT_LT((cut - 2) * kept, units * Shrinkage::kWhole) << units << " at " << lost;
     }
-  }
+}
+
+TEST(BeforeShrinking, HoldsTheLongestLengthThereMayBe) {
+  EXPECT_EQ(before_shrinking(kLongest, 5000), kLongest * 2);
 }
 
 }  // namespace

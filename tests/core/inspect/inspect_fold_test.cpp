@@ -83,6 +83,14 @@ TEST(InspectFold, FindsBrokenPromises) {
        end_to_end,
        [](Sound& s) { s.roll().fabric.nap = Nap::one_way; },
        {"Pattern 1: one-way cloth is folded end to end."}},
+      {"one-way railroaded cloth folded along",
+       selvedge_to_selvedge,
+       [](Sound& s) {
+         s.roll().fabric.nap = Nap::one_way;
+         s.roll().fabric.railroaded = true;
+         std::swap(s.job.panels[0].across, s.job.panels[0].along);
+       },
+       {"Pattern 1: one-way cloth whose nap runs across is folded along the roll."}},
       {"not at half the width",
        off_centre,
        [](Sound& s) {

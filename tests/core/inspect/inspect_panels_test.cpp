@@ -47,6 +47,14 @@ TEST(InspectPanels, FindsPanelsThatAreNotTheGoods) {
        open_turned,
        [](Sound& s) { s.roll().fabric.nap = Nap::one_way; },
        {"Pattern 1: panel 1 (carrier) is turned on one-way cloth."}},
+      {"not cut for the wash",
+       quarters,
+       [](Sound& s) { s.roll().fabric.shrinkage.along = 1; },
+       {"Pattern 1: panel 1 (carrier) is not cut to its size."}},
+      {"not laid along the pattern",
+       quarters,
+       [](Sound& s) { s.roll().fabric.railroaded = true; },
+       {"Pattern 1: panel 1 (carrier) is not cut to its size."}},
       {"a crease it may not carry",
        selvedge_to_selvedge,
        [](Sound& s) { s.job.panels[0].on_fold = false; },
@@ -64,6 +72,32 @@ TEST(InspectPanels, FindsPanelsThatAreNotTheGoods) {
        [](Sound& s) { placed(s, 1).on_fold = true; },
        {"Pattern 1: panel 2 (carrier) is marked on the fold but carries no crease."}},
   });
+}
+
+// Sewn 432 × 873 on cloth that loses 4 % across and 3 % along is cut 450 × 900;
+// a unit more or less in the goods wants another size.
+TEST(InspectPanels, PassesPanelsCutForTheWash) {
+  Sound sound = quarters();
+  sound.roll().fabric.shrinkage = {300, 400};
+  sound.job.panels[0].across = Length::mm(432);
+  sound.job.panels[0].along = Length::mm(873);
+  EXPECT_EQ(inspect_plan(sound.job, sound.plan), std::vector<std::string>{});
+  for (const int units : {-2, 1}) {
+    Sound other = sound;
+    other.job.panels[0].along += Length::units(units);
+    EXPECT_EQ(inspect_plan(other.job, other.plan),
+              std::vector<std::string>{"Pattern 1: panel 1 (carrier) is not cut to its size."});
+  }
+}
+
+TEST(InspectPanels, LaysPanelsAlongThePatternOfRailroadedCloth) {
+  Sound sound = quarters();
+  sound.roll().fabric.railroaded = true;
+  std::swap(sound.job.panels[0].across, sound.job.panels[0].along);
+  EXPECT_EQ(inspect_plan(sound.job, sound.plan), std::vector<std::string>{});
+  sound.job.panels[0].grain = Grain::warp;
+  EXPECT_EQ(inspect_plan(sound.job, sound.plan),
+            std::vector<std::string>{"Pattern 1: panel 1 (carrier) is not cut to its size."});
 }
 
 TEST(InspectPanels, FindsPanelsWhereNoneCanBe) {

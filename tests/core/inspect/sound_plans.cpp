@@ -105,7 +105,7 @@ void count_panels(Sound& sound) {
     sound.pattern().worth += goods.worth;
     plan.yield[static_cast<std::size_t>(placed.panel)] += plan.lays[0].lengths;
     plan.worth += goods.worth * plan.lays[0].lengths;
-    plan.used += goods.area() * plan.lays[0].lengths;
+    plan.used += placed.flat.area() * plan.lays[0].lengths;
   }
 }
 

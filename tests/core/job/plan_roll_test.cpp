@@ -141,6 +141,36 @@ TEST(PlanRoll, RefusesOneWayClothEndToEnd) {
   EXPECT_EQ(refusal(job, kHalf), "");
 }
 
+// On railroaded cloth the nap runs across: a fold along the roll turns it, one
+// across the roll does not.
+TEST(PlanRoll, RefusesOneWayRailroadedClothFoldedAlongTheRoll) {
+  Job job = cushions();
+  job.rolls[0].fabric.nap = Nap::one_way;
+  job.rolls[0].fabric.railroaded = true;
+  for (const FoldWay& way : all_ways(5)) {
+    const std::string why = refusal(job, way);
+    EXPECT_EQ(why.find("selvedge to selvedge") != std::string::npos, way.kind != FoldKind::open)
+        << way_name(way) << ": " << why;
+  }
+  EXPECT_EQ(refusal(job, kOpen), "");
+  EXPECT_EQ(refusal(job, {FoldKind::open, 1, true, true}), "");
+}
+
+// Usable 1480: three of 480 need 1440, three of 480 / 0.97 = 494.85 mm need
+// 1484.5 and only two fit.
+TEST(PlanRoll, CutsPanelsLargerOnClothThatShrinks) {
+  Job job = cushions();
+  job.panels[0].across = Length::mm(480);
+  const auto plan = plan_roll(job, 0, kOpen, Aim::most_worth);
+  job.rolls[0].fabric.shrinkage.across = 300;
+  const auto larger = plan_roll(job, 0, kOpen, Aim::most_worth);
+  ASSERT_TRUE(plan && larger);
+  EXPECT_EQ(plan->yield[0] % 3, 0);
+  EXPECT_EQ(larger->yield[0] * 3, plan->yield[0] * 2);
+  const Length cut = Length::units(158'352);  // 158 350.5 units, up to an even one
+  EXPECT_EQ(larger->used, cut * Length::mm(900) * larger->yield[0]);
+}
+
 TEST(PlanRoll, RefusesMorePliesThanTheCutterTakes) {
   Job job = cushions();
   job.cutter = {Length::mm(25), 3};

@@ -28,8 +28,10 @@ class TwoLays : public testing::Test {
     Pattern pattern;
     pattern.length = mm(length);
     for (const int p : panels) {
-      pattern.panels.push_back({p, false, false, {}, {}});
-      pattern.worth += job_.panels[static_cast<std::size_t>(p)].worth;
+      const Panel& goods = job_.panels[static_cast<std::size_t>(p)];
+      const Rect flat{{Length(), goods.across}, {Length(), goods.along}};
+      pattern.panels.push_back({p, false, false, flat, {}});
+      pattern.worth += goods.worth;
     }
     pattern.cuts.resize(static_cast<std::size_t>(cuts));
     pattern.travel = mm(travel);

@@ -35,7 +35,9 @@ inline std::vector<SlowShape> slow_shapes(const std::vector<Panel>& panels, bool
 
 // The same for the search.
 inline std::vector<Shape> shapes_with_worth(const std::vector<Panel>& panels, Nap nap) {
-  std::vector<Shape> shapes = shapes_of(panels, nap);
+  Fabric fabric;
+  fabric.nap = nap;
+  std::vector<Shape> shapes = shapes_of(panels, fabric);
   for (Shape& s : shapes) s.gain = panels[static_cast<std::size_t>(s.panel)].worth.parts();
   return shapes;
 }
