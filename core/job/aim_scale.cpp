@@ -34,6 +34,7 @@ AimScale worth_scale(const Job& job, const Roll& roll) {
   AimScale scale;
   scale.shapes = shapes_of(job.panels, roll.fabric);
   for (Shape& s : scale.shapes) s.gain = job.panels[s.panel].worth.parts();
+  for (const Panel& p : job.panels) scale.lost.push_back(p.worth.parts());
   scale.per_length = scale.objective.cut(roll.fabric.width.units());
   return scale;
 }
@@ -46,6 +47,8 @@ AimScale time_scale(const Job& job, const Roll& roll, const FoldWay& way) {
   for (Shape& s : scale.shapes)
     s.gain = static_cast<std::int64_t>(
         (ticks_for(job.panels[s.panel].worth, pace) - pace.handle.ticks()) >> shift);
+  for (const Panel& p : job.panels)
+    scale.lost.push_back(static_cast<std::int64_t>(ticks_for(p.worth, pace) >> shift));
   scale.objective = {false, pace.mark.ticks() >> shift, pace.ms_per_metre >> shift};
   const Duration across = pace.cross_cut + travel_time(roll.fabric.width, pace.ms_per_metre);
   scale.per_length = (across + pace.fold * folds_made(way)).ticks() >> shift;

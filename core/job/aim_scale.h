@@ -20,6 +20,9 @@ namespace foldyard {
 struct AimScale {
   Objective objective;
   std::vector<Shape> shapes;
+  // By panel: what is taken off again where one is cut but lost to a flaw; its
+  // handling stays.
+  std::vector<std::int64_t> lost;
   std::int64_t per_length = 0;  // cross-cut and folds
   std::int64_t per_lay = 0;
 };

@@ -32,6 +32,15 @@ std::vector<LostPanel> lost_panels(const Job& job, const Plan& plan) {
   return lost;
 }
 
+Worth lost_worth(const Job& job, const Plan& plan) {
+  Worth worth;
+  for (const LostPanel& lost : plan.lost) {
+    const Lay& lay = plan.lays[plan.lengths[lost.length].lay];
+    worth += job.panels[plan.patterns[lay.pattern].panels[lost.panel].panel].worth;
+  }
+  return worth;
+}
+
 std::vector<Flaw> flaws_that_matter(const Roll& roll, Length squaring) {
   const Rect cloth{roll.fabric.usable(), {squaring, roll.length - squaring}};
   std::vector<Flaw> flaws;

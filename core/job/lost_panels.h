@@ -21,6 +21,8 @@ namespace foldyard {
 
 // In the order of lengths, then panels; each with the first flaw it touches.
 std::vector<LostPanel> lost_panels(const Job& job, const Plan& plan);
+// What Plan::lost would be worth together.
+Worth lost_worth(const Job& job, const Plan& plan);
 
 // The flaws of a roll that lie on cloth a plan may use: between the selvedges
 // and between the squared ends. In the roll's order.

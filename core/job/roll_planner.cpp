@@ -1,7 +1,11 @@
 #include "job/roll_planner.h"
 
 #include <algorithm>
+#include <map>
+#include <set>
 
+#include "job/flawed_roll.h"
+#include "job/lost_panels.h"
 #include "job/sum_up.h"
 #include "job/write_pattern.h"
 #include "measure/wide.h"
@@ -118,6 +122,14 @@ std::vector<SeriesEntry> RollPlanner::entries_of(const std::vector<LayOption>& o
   return entries;
 }
 
+Pattern RollPlanner::pattern_of(TableSet& tables, const FoldWay& way, const LayOption& o) const {
+  const std::int64_t copies = tables.aim().worth_first ? 1 : o.copies;
+  const FoldPlan fold{way, o.choice.layout->lines(o.choice.left, o.choice.right), levels_of(way)};
+  const Length length = tables.along(way.end_to_end)[o.place] * (way.end_to_end ? 2 : 1);
+  return write_pattern(job_, roll_, fold, length,
+                       strip_tree(tables, o.choice, way.end_to_end, copies, o.place));
+}
+
 // The patterns and lays of the chosen options, the longest lengths first.
 Plan RollPlanner::write_plan(TableSet& tables, const FoldWay& way, std::vector<LayOption> chosen) const {
   std::stable_sort(chosen.begin(), chosen.end(), [](const LayOption& a, const LayOption& b) {
@@ -128,11 +140,7 @@ Plan RollPlanner::write_plan(TableSet& tables, const FoldWay& way, std::vector<L
   plan.way = way;
   plan.aim = aim_;
   for (const LayOption& o : chosen) {
-    const std::int64_t copies = tables.aim().worth_first ? 1 : o.copies;
-    const FoldPlan fold{way, o.choice.layout->lines(o.choice.left, o.choice.right), levels_of(way)};
-    const Length length = tables.along(way.end_to_end)[o.place] * (way.end_to_end ? 2 : 1);
-    Pattern pattern = write_pattern(job_, roll_, fold, length,
-                                    strip_tree(tables, o.choice, way.end_to_end, copies, o.place));
+    Pattern pattern = pattern_of(tables, way, o);
     const auto same = std::find(plan.patterns.begin(), plan.patterns.end(), pattern);
     plan.lays.push_back({static_cast<int>(same - plan.patterns.begin()), static_cast<int>(o.copies)});
     if (same == plan.patterns.end()) plan.patterns.push_back(std::move(pattern));
@@ -157,13 +165,36 @@ Worth RollPlanner::area_bound() const {
 // A ply that covers a panel but not its whole strip gives that panel, too,
 // though the search did not count on it: then the plan is better than what was
 // proved best, and no more is known than the bound by area.
-Proof RollPlanner::prove(const Plan& plan, const Series& series, bool thinned) const {
-  const bool as_searched = aim_ != Aim::most_worth || plan.worth.parts() == series.gain;
+Proof RollPlanner::prove(const Plan& plan, Worth lost, const Series& series, bool thinned) const {
+  const bool as_searched = aim_ != Aim::most_worth || (plan.worth + lost).parts() == series.gain;
   if (series.proved && !thinned && as_searched && !budget_.is_cancelled())
-    return {aim_ == Aim::most_worth ? plan.worth : plan.net, true,
+    return {(aim_ == Aim::most_worth ? plan.worth : plan.net) + lost, true,
             "every place where a fold or a cut can matter was searched; none gives more"};
   return {area_bound(), false,
           "this is the best found, not proved best; the bound counts every bit of usable cloth"};
+}
+
+// Of the lays that may be cut, those of a single length, of as many as fit and
+// of the sizes in the plan without flaws; of each size, longer lengths only
+// where they give more.
+Plan RollPlanner::plan_around_flaws(TableSet& tables, const FoldWay& way, const AimScale& scale,
+                                    const std::vector<LayOption>& options, const Plan& clean) const {
+  const bool worth_first = tables.aim().worth_first;
+  std::set<std::int64_t> sizes{1};
+  if (!worth_first) sizes.insert(options.back().copies);
+  for (const Lay& lay : clean.lays)
+    if (!worth_first) sizes.insert(lay.lengths);
+  std::map<std::int64_t, std::int64_t> best;
+  FlawedCase flawed{job_, way, aim_, scale, tables, {}, most_lengths(way), clean,
+                    clean.proof.bound, clean.proof.proved, budget_};
+  for (const LayOption& o : options) {
+    const Cell& cell = o.choice.cell;
+    const std::int64_t value = worth_first ? cell.gain : o.copies * cell.gain - cell.cost;
+    if (!sizes.contains(o.copies) || value <= best[o.copies]) continue;
+    best[o.copies] = value;
+    flawed.candidates.push_back({o.copies, cell.cost, pattern_of(tables, way, o)});
+  }
+  return plan_flawed_roll(flawed);
 }
 
 Result<Plan> RollPlanner::plan(const FoldWay& way) {
@@ -186,7 +217,11 @@ Result<Plan> RollPlanner::plan(const FoldWay& way) {
   std::vector<LayOption> chosen;
   for (int pick : series.picks) chosen.push_back(options[pick]);
   Plan plan = write_plan(tables, way, std::move(chosen));
-  plan.proof = prove(plan, series, tables.is_thinned());
+  const Worth lost = lost_worth(job_, plan);
+  plan.proof = prove(plan, lost, series, tables.is_thinned());
+  if (plan.lost.empty()) return plan;
+  plan = plan_around_flaws(tables, way, scale, options, plan);
+  if (plan.worth == Worth()) return refused(way, "every panel that fits would touch a flaw");
   return plan;
 }
 

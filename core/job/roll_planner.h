@@ -32,9 +32,14 @@ class RollPlanner {
   std::vector<LayOption> lay_options(TableSet& tables, const Layouts& layouts, const FoldWay& way) const;
   std::vector<SeriesEntry> entries_of(const std::vector<LayOption>& options, const TableSet& tables,
                                       const FoldWay& way, const AimScale& scale) const;
+  Pattern pattern_of(TableSet& tables, const FoldWay& way, const LayOption& option) const;
   Plan write_plan(TableSet& tables, const FoldWay& way, std::vector<LayOption> chosen) const;
   Worth area_bound() const;
-  Proof prove(const Plan& plan, const Series& series, bool thinned) const;
+  // lost: what flaws take from the plan; the proof is of the roll without them.
+  Proof prove(const Plan& plan, Worth lost, const Series& series, bool thinned) const;
+  // REQUIRES a plan that flaws take panels from, its proof as above.
+  Plan plan_around_flaws(TableSet& tables, const FoldWay& way, const AimScale& scale,
+                         const std::vector<LayOption>& options, const Plan& clean) const;
   Length size_of(const TableSet& tables, const FoldWay& way, const LayOption& option) const;
   std::int64_t most_lengths(const FoldWay& way) const;
 
