@@ -1,6 +1,7 @@
 #include "cli/check_verb.h"
 
 #include "cli/call.h"
+#include "drawing/facts.h"
 #include "inspect/inspect_plan.h"
 #include "job/plan_roll.h"
 
@@ -40,6 +41,21 @@ void check_roll(const Job& job, int roll, Aim aim, Tally& tally) {
   }
 }
 
+// "Roll Oak: one-way; railroaded." for each roll and panel of which there is
+// something to say.
+QString fact_line(const char* kind, const std::string& name, const QStringList& facts) {
+  if (facts.isEmpty()) return {};
+  return QStringLiteral("%1 %2: %3.\n")
+      .arg(QLatin1String(kind), QString::fromStdString(name), facts.join(QStringLiteral("; ")));
+}
+
+QString facts_words(const Job& job) {
+  QString words;
+  for (const Roll& roll : job.rolls) words += fact_line("Roll", roll.name, roll_facts(roll, job.unit));
+  for (const Panel& panel : job.panels) words += fact_line("Panel", panel.name, panel_facts(panel));
+  return words;
+}
+
 QString tally_words(const Job& job, const Tally& tally) {
   return QStringLiteral("%1 rolls and %2 panels read. %3 plans made for both aims, %4 of them "
                         "proved best; %5 were inspected and sound. %6 times a way could not be "
@@ -60,7 +76,7 @@ Outcome check_verb(const Job& job) {
     check_roll(job, roll, Aim::most_worth, tally);
     check_roll(job, roll, Aim::worth_less_time, tally);
   }
-  const QString words = tally.faults + tally_words(job, tally);
+  const QString words = facts_words(job) + tally.faults + tally_words(job, tally);
   if (tally.plans == 0) {
     return {Exit::cannot_plan, words, QStringLiteral("no roll can be planned in any way")};
   }

@@ -27,18 +27,30 @@ QString name_at(const std::vector<T>& list, int at) {
   return i < list.size() ? QString::fromStdString(list[i].name) : QString::number(at + 1);
 }
 
+// "flaws[1].from" to "flaws 2, from": people count from 1.
+QString field_words(const QString& field) {
+  static const QRegularExpression kIndex(QStringLiteral("\\[(\\d+)\\]"));
+  QString words = field;
+  const auto index = kIndex.match(words);
+  if (index.hasMatch()) {
+    words.replace(index.capturedStart(), index.capturedLength(),
+                  QLatin1Char(' ') + QString::number(index.captured(1).toInt() + 1));
+  }
+  return words.replace(QLatin1Char('.'), QLatin1String(", ")).replace(QLatin1Char('_'), QLatin1Char(' '));
+}
+
 // "rolls[0].width" to "Roll “Olive canvas”, width".
 QString place_text(const std::string& where, const Job& job) {
   static const QRegularExpression kListed(QStringLiteral("^(rolls|panels)\\[(\\d+)\\]\\.?(.*)$"));
-  auto place = QString::fromStdString(where);
+  const auto place = QString::fromStdString(where);
   const auto match = kListed.match(place);
-  if (!match.hasMatch()) return place.replace(QLatin1Char('.'), QLatin1String(", ")).replace(QLatin1Char('_'), QLatin1Char(' '));
+  if (!match.hasMatch()) return field_words(place);
   const int at = match.captured(2).toInt();
   const bool is_roll = match.captured(1) == QLatin1String("rolls");
   const auto whose = is_roll ? tr("Roll “%1”").arg(name_at(job.rolls, at))
                              : tr("Panel “%1”").arg(name_at(job.panels, at));
-  auto field = match.captured(3);
-  return field.isEmpty() ? whose : whose + QLatin1String(", ") + field.replace(QLatin1Char('_'), QLatin1Char(' '));
+  const auto field = match.captured(3);
+  return field.isEmpty() ? whose : whose + QLatin1String(", ") + field_words(field);
 }
 
 }  // namespace

@@ -3,6 +3,7 @@
 #include <QFormLayout>
 #include <QSignalBlocker>
 
+#include "cloth/roll_edit.h"
 #include "drawing/words.h"
 #include "window/cloth_combo.h"
 #include "window/field_text.h"
@@ -27,10 +28,10 @@ Unit for_thickness(Unit) { return Unit::mm; }
 const std::array<RollField, RollForm::kFields> kRollFields = {{
     {QT_TRANSLATE_NOOP("foldyard::RollForm", "&Width"), "width",
      QT_TRANSLATE_NOOP("foldyard::RollForm", "change the width of “%1”"),
-     [](const Roll& r) { return r.fabric.width; }, [](Roll& r, Length l) { r.fabric.width = l; }, as_job},
+     [](const Roll& r) { return r.fabric.width; }, [](Roll& r, Length l) { r = with_width(std::move(r), l); }, as_job},
     {QT_TRANSLATE_NOOP("foldyard::RollForm", "&Length"), "length",
      QT_TRANSLATE_NOOP("foldyard::RollForm", "change the length of “%1”"),
-     [](const Roll& r) { return r.length; }, [](Roll& r, Length l) { r.length = l; }, for_rolls},
+     [](const Roll& r) { return r.length; }, [](Roll& r, Length l) { r = with_length(std::move(r), l); }, for_rolls},
     {QT_TRANSLATE_NOOP("foldyard::RollForm", "&Selvedge"), "selvedge",
      QT_TRANSLATE_NOOP("foldyard::RollForm", "change the selvedge of “%1”"),
      [](const Roll& r) { return r.fabric.selvedge; }, [](Roll& r, Length l) { r.fabric.selvedge = l; }, as_job},

@@ -171,6 +171,12 @@ TEST_F(Foldyard, ChecksEveryPlan) {
   EXPECT_TRUE(check.says("all were inspected and sound"));
 }
 
+TEST_F(Foldyard, ChecksAndSaysWhatIsSpecial) {
+  copy_case("one-way");
+  const Reply check = run({"check", "job.json"});
+  EXPECT_TRUE(check.says("Roll Pile: one-way.\n")) << check.out.toStdString();
+}
+
 TEST_F(Foldyard, DrawsInEveryKindOfFile) {
   copy_case("pouches");
   const std::pair<const char*, QByteArray> kinds[] = {

@@ -69,6 +69,9 @@ TEST(ProblemText, NamesRollAndPanelByTheirNames) {
             "Roll “Slate”, width: 0 cm is no width; give more.");
   EXPECT_EQ(problem_text({"panels[0].may_turn", "no", ""}, job), "Panel “Carrier”, may turn: no.");
   EXPECT_EQ(problem_text({"losses.fold_trim", "no", ""}, job), "losses, fold trim: no.");
+  EXPECT_EQ(problem_text({"rolls[0].flaws[1].from", "no", ""}, job), "Roll “Moss”, flaws 2, from: no.");
+  EXPECT_EQ(problem_text({"rolls[0].repeat.start_along", "no", ""}, job),
+            "Roll “Moss”, repeat, start along: no.");
   EXPECT_EQ(problem_text({"", "no", ""}, job), "no.");
 }
 
