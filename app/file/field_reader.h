@@ -39,6 +39,11 @@ class FieldReader {
   // One of the words; gives its index.
   int choice(const char* key, const QStringList& words, int fallback);
 
+  // Keeps a fault of this field, unless there was one before.
+  void refuse(const char* key, const std::string& what, const std::string& next);
+  // Whether the file has a fault so far.
+  bool is_faulty() const { return fault_->has_value(); }
+
   FieldReader group(const char* key);
   std::vector<FieldReader> list(const char* key);
   // The same, but that it may be left out.
@@ -46,7 +51,6 @@ class FieldReader {
 
  private:
   bool is_absent(const char* key) const;
-  void refuse(const char* key, const std::string& what, const std::string& next);
   QJsonValue value(const char* key) const { return object_.value(QLatin1String(key)); }
 
   QJsonObject object_;

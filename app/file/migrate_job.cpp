@@ -26,7 +26,7 @@ std::optional<Problem> newer_field(const QJsonObject& file, const char* list,
 Result<QJsonObject> to_version_2(QJsonObject file) {
   auto fault = newer_field(file, "rolls",
                            {"measured", "railroaded", "repeat", "shrinkage", "flaws"});
-  if (!fault) fault = newer_field(file, "panels", {"at_most", "grain", "match"});
+  if (!fault) fault = newer_field(file, "panels", {"at_most", "grain", "match", "sewn"});
   if (fault) return *fault;
   file.insert(kVersion, 2);
   return file;

@@ -5,7 +5,7 @@
 // place where older versions live.
 //
 // Version 1 to 2: rolls gained measured, railroaded, repeat, shrinkage and
-// flaws, panels at_most, grain and match. What a version 1 file says means the
+// flaws, panels at_most, grain, match and sewn. What a version 1 file says means the
 // same in version 2; one that holds a newer field is refused, as ever.
 //
 // REQUIRES a version from 1 to kJobFileVersion. Gives the fields, with the

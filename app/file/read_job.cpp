@@ -6,6 +6,7 @@
 
 #include "cloth/flaw_order.h"
 #include "file/read_roll.h"
+#include "file/sewn_fields.h"
 #include "file/strict_json.h"
 #include "job/check_job.h"
 #include "job/defaults.h"
@@ -42,14 +43,19 @@ int usual_word(std::string_view key, const QStringList& words) {
 
 Panel read_panel(FieldReader& fields) {
   fields.only({"name", "across", "along", "may_turn", "on_fold", "worth", "at_most", "grain",
-               "match"});
+               "match", "sewn"});
   fields.need("name", "give the panel a name");
-  fields.need("across", "give its size from selvedge to selvedge, like \"45 cm\"");
-  fields.need("along", "give its size in the direction of the roll, like \"90 cm\"");
+  const bool is_sewn = fields.has("sewn");
+  const bool has_size = !is_sewn || fields.has("across") || fields.has("along");
+  if (has_size) {
+    fields.need("across", "give its size from selvedge to selvedge, like \"45 cm\"");
+    fields.need("along", "give its size in the direction of the roll, like \"90 cm\"");
+  }
   Panel panel;
   panel.name = fields.text("name");
   panel.across = fields.length("across", {});
   panel.along = fields.length("along", {});
+  if (is_sewn) read_sewn(fields, has_size, panel);
   panel.may_turn = fields.flag("may_turn", default_of("panels[].may_turn").value == "true");
   panel.on_fold = fields.flag("on_fold", default_of("panels[].on_fold").value == "true");
   panel.worth = fields.worth("worth", default_worth(panel.area()));

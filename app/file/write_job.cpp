@@ -2,12 +2,14 @@
 
 #include "file/json_line.h"
 #include "file/migrate_job.h"
+#include "file/sewn_fields.h"
 #include "file/write_roll.h"
 
 namespace foldyard {
 namespace {
 
-// What holds for most panels (no limit, no wish for grain or match) is left out.
+// What holds for most panels (no limit, no wish for grain or match, not sewn
+// into known goods) is left out.
 std::string panel_text(const Panel& panel, Unit unit) {
   JsonLine line(unit);
   line.text("name", panel.name)
@@ -20,6 +22,7 @@ std::string panel_text(const Panel& panel, Unit unit) {
   if (panel.grain == Grain::warp) line.text("grain", "warp");
   if (panel.match == Match::start) line.text("match", "start");
   if (panel.match == Match::centred) line.text("match", "centred");
+  if (panel.sewn) line.raw("sewn", sewn_text(*panel.sewn, unit));
   return line.object();
 }
 

@@ -5,6 +5,7 @@
 
 #include "cloth/flaw_order.h"
 #include "job/check_roll.h"
+#include "job/check_sewn.h"
 
 namespace foldyard {
 namespace {
@@ -75,6 +76,10 @@ class Checker {
     faults_.length(where + "along", panel.along, limits::kPanelAlong);
     faults_.number(where + "worth", panel.worth.parts(), limits::kPanelWorth, 4);
     if (panel.at_most) faults_.number(where + "at_most", *panel.at_most, limits::kAtMost, 0);
+    if (!panel.sewn) return;
+    if (const auto wrong = check_sewn(panel, job_.unit)) {
+      faults_.keep(where + wrong->where, wrong->what, wrong->next);
+    }
   }
 
   void table_and_cutter() {

@@ -64,6 +64,11 @@ inline constexpr NumberLimit kGramsOrNone{0, 100'000'000};
 inline constexpr NumberLimit kSquareMetreGrams{1, 100'000};       // 0.1 g to 10 kg
 inline constexpr NumberLimit kSquareMetreGive{0, 100'000};
 
+// Of goods that panels are sewn into (core/job/check_sewn.h).
+inline constexpr Length kMostFinished = Length::mm(10'000);
+inline constexpr Length kMostTurning = Length::mm(500);  // a seam or a hem
+inline constexpr int kMostHandles = 8;
+
 // Of the smallest panel, by area, on one roll.
 inline constexpr std::int64_t kMostPanelsOnRoll = 1'000'000;
 

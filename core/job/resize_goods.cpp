@@ -1,0 +1,61 @@
+#include "job/resize_goods.h"
+
+#include <algorithm>
+
+#include "goods/cut_size.h"
+#include "job/goods_made.h"
+
+namespace foldyard {
+namespace {
+
+CutSize turned_if(bool turned, CutSize size) {
+  if (turned) std::swap(size.across, size.along);
+  return size;
+}
+
+// The panel with its goods and the size that follows from them.
+std::optional<Problem> follow(Panel& panel, const Goods& goods) {
+  const bool turned = lies_turned(panel);
+  panel.sewn->goods = goods;
+  const Result<CutSize> size = cut_size(*panel.sewn);
+  if (!size) return size.problem();
+  const CutSize lying = turned_if(turned, *size);
+  panel.across = lying.across;
+  panel.along = lying.along;
+  return {};
+}
+
+Problem in_panel(int panel, Problem problem) {
+  problem.where = "panels[" + std::to_string(panel) + "]." + problem.where;
+  return problem;
+}
+
+}  // namespace
+
+bool lies_turned(const Panel& panel) {
+  const Result<CutSize> size = cut_size(*panel.sewn);
+  return size && *size != CutSize{panel.across, panel.along};
+}
+
+Result<Job> resize_goods(const Job& job, int panel, Length across, Length along) {
+  const Panel& body = job.panels[static_cast<std::size_t>(panel)];
+  if (body.sewn->piece != Piece::body || body.sewn->lining) {
+    return in_panel(panel, {across != body.across ? "across" : "along",
+                            "this size follows from the goods it is sewn into",
+                            "change that of their body, which is not a lining, back or strip"});
+  }
+  const auto goods = finished_of(body.sewn->goods, turned_if(lies_turned(body), {across, along}));
+  if (!goods) return in_panel(panel, goods.problem());
+  Job next = job;
+  for (const GoodsMade& made : goods_of(job)) {
+    if (std::find(made.panels.begin(), made.panels.end(), panel) == made.panels.end()) continue;
+    for (int index : made.panels) {
+      if (auto problem = follow(next.panels[static_cast<std::size_t>(index)], *goods)) {
+        return in_panel(panel, *problem);
+      }
+    }
+  }
+  return next;
+}
+
+}  // namespace foldyard
