@@ -26,8 +26,42 @@ struct State {
   int candidate = -1;
 };
 
+using Flag = const std::atomic<bool>*;
+
+bool is_set(Flag flag) { return flag && flag->load(std::memory_order_relaxed); }
+
 bool is_better(std::int64_t gain, std::int64_t cost, const State& than) {
   return gain != than.gain ? gain > than.gain : cost < than.cost;
+}
+
+// The densest entry that fits into what is left, as often as it fits; −1 at the end.
+int densest_of(const std::vector<SeriesEntry>& entries, Length room) {
+  int best = -1;
+  for (int i = 0; i < static_cast<int>(entries.size()); ++i) {
+    const SeriesEntry& e = entries[i];
+    if (e.size > room || e.gain <= 0) continue;
+    if (best < 0 || Wide(e.gain) * entries[best].size.units() > Wide(entries[best].gain) * e.size.units()) best = i;
+  }
+  return best;
+}
+
+// What a search that is stopped can give at once. The densest of all entries
+// bounds every series.
+Series by_density(const std::vector<SeriesEntry>& entries, Length capacity) {
+  Series series;
+  Length room = capacity;
+  for (int i; (i = densest_of(entries, room)) >= 0;) {
+    const SeriesEntry& e = entries[i];
+    const std::int64_t times = room.units() / e.size.units();
+    if (series.picks.empty())
+      series.bound = static_cast<std::int64_t>(Wide(capacity.units()) * e.gain / e.size.units());
+    series.picks.insert(series.picks.end(), static_cast<std::size_t>(times), i);
+    series.gain += e.gain * times;
+    series.cost += e.cost * times;
+    room = room - e.size * times;
+  }
+  series.proved = series.picks.empty();
+  return series;
 }
 
 // Entries that no entry of at most their size beats, smallest first.
@@ -81,13 +115,15 @@ class Places {
 };
 
 // The same knapsack in a coarse unit. With sizes rounded down it bounds every
-// rest of the roll; with sizes rounded up its series can be cut.
+// rest of the roll; with sizes rounded up its series can be cut. Cancelled, it
+// holds only the shortest rests, and is of no use.
 class CoarseSeries {
  public:
-  CoarseSeries(const std::vector<Candidate>& candidates, std::int64_t capacity, bool round_up)
+  CoarseSeries(const std::vector<Candidate>& candidates, std::int64_t capacity, bool round_up, Flag cancelled)
       : unit_(capacity / kSlots + 1), states_(capacity / unit_ + 1) {
     states_[0].gain = 0;
     for (std::int64_t i = 1; i < std::ssize(states_); ++i) {
+      if (is_set(cancelled)) return;
       states_[i] = states_[i - 1];
       states_[i].candidate = -1;
       states_[i].from = i - 1;
@@ -117,8 +153,8 @@ class CoarseSeries {
 
 class SeriesSearch {
  public:
-  SeriesSearch(std::vector<Candidate> candidates, std::int64_t capacity, std::int64_t steps)
-      : candidates_(std::move(candidates)), unit_(shared_unit()), capacity_(capacity / unit_),
+  SeriesSearch(std::vector<Candidate> candidates, std::int64_t capacity, std::int64_t steps, Flag cancelled)
+      : cancelled_(cancelled), candidates_(std::move(candidates)), unit_(shared_unit()), capacity_(capacity / unit_),
         places_(capacity_), steps_left_(steps) {
     for (Candidate& c : candidates_) c.size /= unit_;
     densest_ = candidates_.front();
@@ -128,7 +164,8 @@ class SeriesSearch {
     std::stable_sort(candidates_.begin(), candidates_.end(),
                      [](const Candidate& a, const Candidate& b) { return a.loss < b.loss; });
     if (places_.are_few()) return;
-    tails_.emplace(candidates_, capacity_, false);
+    tails_.emplace(candidates_, capacity_, false, cancelled_);
+    if (is_set(cancelled_)) tails_.reset();
     steps_left_ = std::min(steps_left_, kMostSparseSteps);
   }
 
@@ -137,8 +174,10 @@ class SeriesSearch {
     const std::int64_t step = std::max<std::int64_t>(1, densest_.gain / 128);
     for (std::int64_t slack = 0;; slack = slack * 4 + step) {
       target_ = std::max<std::int64_t>(0, most - slack);
-      if (!pass()) return coarse_answer(most);
-      if (best_.gain >= target_) return answer();
+      const bool finished = pass();
+      if (finished && best_.gain >= target_) return answer(best_.gain, true);
+      if (is_set(cancelled_)) return answer(most, false);
+      if (!finished) return coarse_answer(most);
     }
   }
 
@@ -172,6 +211,7 @@ class SeriesSearch {
 
   // Only candidates whose loss the target still allows are worth taking.
   bool extend(std::int64_t place, State state) {
+    if (is_set(cancelled_)) return false;
     const std::int64_t spare = state.gain + density_bound(capacity_ - place) - target_;
     if (spare < 0) return true;
     for (int i = 0; i < static_cast<int>(candidates_.size()); ++i) {
@@ -188,8 +228,8 @@ class SeriesSearch {
     return true;
   }
 
-  Series answer() {
-    Series series{{}, best_.gain, best_.cost, best_.gain, true};
+  Series answer(std::int64_t most, bool proved) {
+    Series series{{}, best_.gain, best_.cost, most, proved};
     for (State s = best_; s.candidate >= 0; s = places_.at(s.from))
       series.picks.push_back(candidates_[s.candidate].entry);
     std::reverse(series.picks.begin(), series.picks.end());
@@ -197,8 +237,9 @@ class SeriesSearch {
   }
 
   // Out of steps: a series with sizes rounded up a little, and the last bound.
-  Series coarse_answer(std::int64_t most) const {
-    const CoarseSeries coarse(candidates_, capacity_, true);
+  Series coarse_answer(std::int64_t most) {
+    const CoarseSeries coarse(candidates_, capacity_, true, cancelled_);
+    if (is_set(cancelled_)) return answer(most, false);
     State s = coarse.best();
     Series series{{}, s.gain, s.cost, most, s.gain == most};
     for (; s.from >= 0; s = coarse.at(s.from))
@@ -207,6 +248,7 @@ class SeriesSearch {
   }
 
   static constexpr std::int64_t kMostSparseSteps = 400'000;
+  Flag cancelled_;
   std::vector<Candidate> candidates_;
   std::int64_t unit_;
   std::int64_t capacity_;
@@ -220,14 +262,21 @@ class SeriesSearch {
 
 }  // namespace
 
-Series best_series(const std::vector<SeriesEntry>& entries, Length capacity, std::int64_t steps) {
+Series best_series(const std::vector<SeriesEntry>& entries, Length capacity, std::int64_t steps,
+                   const std::atomic<bool>* cancelled) {
+  if (is_set(cancelled)) return by_density(entries, capacity);
   std::vector<Candidate> candidates = undominated(entries, capacity);
   if (candidates.empty()) {
     Series none;
     none.proved = true;
     return none;
   }
-  return SeriesSearch(std::move(candidates), capacity.units(), steps).run();
+  const Series found = SeriesSearch(std::move(candidates), capacity.units(), steps, cancelled).run();
+  if (found.proved || !is_set(cancelled)) return found;
+  Series dense = by_density(entries, capacity);
+  if (dense.gain <= found.gain) return found;
+  dense.bound = std::min(dense.bound, found.bound);
+  return dense;
 }
 
 }  // namespace foldyard

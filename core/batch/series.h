@@ -14,10 +14,15 @@
 //
 // REQUIRES sizes > 0, gains > 0, costs ≥ 0; the sum of gains over a full
 // capacity must stay below 2^62.
-// proved: false only when `steps` ran out; then bound is still true.
+// proved: false only when `steps` ran out or the search was cancelled; then
+// bound is still true.
+// cancelled: looked at for every place of the roll, so several times in a
+// millisecond; once it is true, the series is the best found so far or one put
+// together by density, whichever gains more: never empty where an entry fits.
 //
 // Example: capacity 10, entries (size 4, gain 5), (3, 3): best 4 + 3 + 3 → 11.
 
+#include <atomic>
 #include <cstdint>
 #include <vector>
 
@@ -39,6 +44,7 @@ struct Series {
   bool proved = false;
 };
 
-Series best_series(const std::vector<SeriesEntry>& entries, Length capacity, std::int64_t steps);
+Series best_series(const std::vector<SeriesEntry>& entries, Length capacity, std::int64_t steps,
+                   const std::atomic<bool>* cancelled = nullptr);
 
 }  // namespace foldyard

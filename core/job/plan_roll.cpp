@@ -6,6 +6,7 @@
 #include <thread>
 
 #include "inspect/inspect_plan.h"
+#include "job/quick_plan.h"
 #include "job/roll_planner.h"
 
 namespace foldyard {
@@ -51,17 +52,59 @@ void find_frontier(Comparison& comparison) {
 
 }  // namespace
 
+namespace {
+
+// What stands in a stopped search for the plan that it did not finish.
+constexpr const char* kStopped = "planning was stopped before the search was done; this is the best found "
+                                 "by then; the bound counts every bit of usable cloth";
+
+class Door {
+ public:
+  Door(const Job& job, int roll, Aim aim, const SearchBudget& budget)
+      : job_(job), budget_(budget), planner_(job, roll, aim, budget), quick_(job, roll, aim) {}
+
+  Result<Plan> plan(const FoldWay& way) {
+    Result<Plan> found = inspected(job_, planner_.plan(way));
+    if (!budget_.is_cancelled() || budget_.is_unwanted() || (found && found->proof.proved)) return found;
+    return better_of(std::move(found), way);
+  }
+
+ private:
+  Result<Plan> better_of(Result<Plan> found, const FoldWay& way) {
+    Result<Plan> few = quick_.plan(way);
+    if (!few) return found;
+    Plan plan = std::move(few).value();
+    plan.proof = {planner_.area_bound(), false, kStopped};
+    const Result<Plan> quick = inspected(job_, std::move(plan));
+    return quick && (!found || ranks_before(*quick, *found)) ? quick : found;
+  }
+
+  const Job& job_;
+  const SearchBudget& budget_;
+  RollPlanner planner_;
+  QuickPlanner quick_;
+};
+
+void count_one(SearchProgress* progress) {
+  if (progress) ++progress->done;
+}
+
+}  // namespace
+
 Result<Plan> plan_roll(const Job& job, int roll, const FoldWay& way, Aim aim,
                        const SearchBudget& budget) {
-  return inspected(job, RollPlanner(job, roll, aim, budget).plan(way));
+  if (budget.progress) budget.progress->begin(RollPlanner::kStages + 1);
+  Result<Plan> plan = Door(job, roll, aim, budget).plan(way);
+  count_one(budget.progress);
+  return plan;
 }
 
 namespace {
 
-WayResult result_of(const Job& job, RollPlanner& planner, const FoldWay& way) {
+WayResult result_of(Door& door, const FoldWay& way) {
   WayResult result;
   result.way = way;
-  if (Result<Plan> plan = inspected(job, planner.plan(way)))
+  if (Result<Plan> plan = door.plan(way))
     result.plan = std::move(plan).value();
   else
     result.refused = plan.problem().what;
@@ -71,11 +114,11 @@ WayResult result_of(const Job& job, RollPlanner& planner, const FoldWay& way) {
 // Plans the ways on as many threads as there are processors, at most four: the
 // tables they share are large. Each way's result has its own place, so it does
 // not matter who plans it.
-std::vector<WayResult> results_of(const Job& job, RollPlanner& planner, const std::vector<FoldWay>& ways) {
+std::vector<WayResult> results_of(Door& door, const std::vector<FoldWay>& ways, SearchProgress* progress) {
   std::vector<WayResult> results(ways.size());
   std::atomic<std::size_t> next = 0;
   const auto work = [&] {
-    for (std::size_t i; (i = next++) < ways.size();) results[i] = result_of(job, planner, ways[i]);
+    for (std::size_t i; (i = next++) < ways.size(); count_one(progress)) results[i] = result_of(door, ways[i]);
   };
   std::vector<std::future<void>> others;
   for (unsigned n = std::min(4u, std::thread::hardware_concurrency()); n > 1; --n)
@@ -91,8 +134,12 @@ Comparison compare_ways(const Job& job, int roll, Aim aim, const SearchBudget& b
   Comparison comparison;
   comparison.roll = roll;
   comparison.aim = aim;
-  RollPlanner planner(job, roll, aim, budget);
-  comparison.ways = results_of(job, planner, all_ways(job.longest_fan));
+  const std::vector<FoldWay> ways = all_ways(job.longest_fan);
+  if (budget.progress) budget.progress->begin(static_cast<int>(ways.size()));
+  SearchBudget of_ways = budget;
+  of_ways.progress = nullptr;  // the ways are counted here, not their stages
+  Door door(job, roll, aim, of_ways);
+  comparison.ways = results_of(door, ways, budget.progress);
   rank(comparison);
   find_frontier(comparison);
   return comparison;

@@ -20,17 +20,42 @@
 
 namespace foldyard {
 
+// How far a search is: `done` of `total` ways (compare_ways) or stages
+// (plan_roll: fold positions, series of lengths, inspection). total is 0 until a
+// search begins; done never falls within one search. May be read at any time.
+struct SearchProgress {
+  std::atomic<int> done = 0;
+  std::atomic<int> total = 0;
+
+  void begin(int of) {
+    done = 0;
+    total = of;
+  }
+};
+
 // What a search may spend, counted in steps, not time, so that the answer is
 // the same everywhere. A search that would need more works on fewer places
 // and says by its bound what that may have cost.
-// cancelled: looked at every millisecond or so; once it is true, a search ends
-// with what it has: plan_roll with a plan that is not proved or a refusal,
-// compare_ways with the ways planned by then and the others refused.
+// cancelled: looked at every few milliseconds; once it is true, a search ends
+// within a tenth of a second with the best it has: each way gets the better of
+// what was found by then and a quick plan from a few of the panels (not proved,
+// with a true bound), or is refused where neither gave one.
+// unwanted: looked at once cancelled; where it is true nobody waits for an
+// answer, and the ways not yet planned are refused at once.
+// progress: counts along for whoever waits; it changes nothing in the answer.
 struct SearchBudget {
   std::int64_t steps = 40'000'000;
   const std::atomic<bool>* cancelled = nullptr;
+  const std::atomic<bool>* unwanted = nullptr;
+  SearchProgress* progress = nullptr;
 
-  bool is_cancelled() const { return cancelled && cancelled->load(std::memory_order_relaxed); }
+  bool is_cancelled() const { return is_set(cancelled); }
+  bool is_unwanted() const { return is_set(unwanted); }
+
+ private:
+  static bool is_set(const std::atomic<bool>* flag) {
+    return flag && flag->load(std::memory_order_relaxed);
+  }
 };
 
 Result<Plan> plan_roll(const Job& job, int roll, const FoldWay& way, Aim aim,

@@ -197,10 +197,14 @@ Plan RollPlanner::plan_around_flaws(TableSet& tables, const FoldWay& way, const 
   return plan_flawed_roll(flawed);
 }
 
-Result<Plan> RollPlanner::plan(const FoldWay& way) {
-  if (budget_.is_cancelled()) return refused(way, "planning was stopped before this way");
+void RollPlanner::count_stage() const {
+  if (budget_.progress) ++budget_.progress->done;
+}
+
+Result<Plan> RollPlanner::plan(const FoldWay& way, bool around_flaws) {
   const std::string why_not = refusal(way);
   if (!why_not.empty()) return refused(way, why_not);
+  if (budget_.is_cancelled()) return refused(way, "planning was stopped before this way");
   const Length depth = deepest_fold(job_.table);
   const AimScale scale = aim_scale(job_, roll_, way, aim_);
   TableSet& tables = *tables_;
@@ -210,7 +214,12 @@ Result<Plan> RollPlanner::plan(const FoldWay& way) {
     return refused(way, "folded so it is deeper than the " + write_length(depth, job_.unit) +
                             " that fit the table and can be reached");
   const std::vector<LayOption> options = lay_options(tables, layouts, way);
-  const Series series = best_series(entries_of(options, tables, way, scale), capacity_, budget_.steps);
+  count_stage();
+  const Series series =
+      best_series(entries_of(options, tables, way, scale), capacity_, budget_.steps, budget_.cancelled);
+  count_stage();
+  if (series.picks.empty() && budget_.is_cancelled())
+    return refused(way, "planning was stopped before a plan of this way was found");
   if (series.picks.empty())
     return refused(way, tables.aim().worth_first ? "no panel fits"
                                                  : "no panel that fits is worth the time of cutting it");
@@ -220,7 +229,7 @@ Result<Plan> RollPlanner::plan(const FoldWay& way) {
   const Worth lost = lost_worth(job_, plan);
   plan.proof = prove(plan, lost, series, tables.is_thinned());
   if (plan.lost.empty()) return plan;
-  plan = plan_around_flaws(tables, way, scale, options, plan);
+  if (around_flaws && !budget_.is_cancelled()) plan = plan_around_flaws(tables, way, scale, options, plan);
   if (plan.worth == Worth()) return refused(way, "every panel that fits would touch a flaw");
   return plan;
 }

@@ -18,7 +18,12 @@ class RollPlanner {
  public:
   RollPlanner(const Job& job, int roll, Aim aim, const SearchBudget& budget);
 
-  Result<Plan> plan(const FoldWay& way);
+  // Counts each of its stages in budget.progress as it is done.
+  static constexpr int kStages = 2;
+  // around_flaws: else, and once cancelled, flaws only cost a plan its panels.
+  Result<Plan> plan(const FoldWay& way, bool around_flaws = true);
+  // No plan of any way has more worth than this.
+  Worth area_bound() const;
 
  private:
   // A lay that may be cut: so many lengths of grid place `place`.
@@ -34,12 +39,12 @@ class RollPlanner {
                                       const FoldWay& way, const AimScale& scale) const;
   Pattern pattern_of(TableSet& tables, const FoldWay& way, const LayOption& option) const;
   Plan write_plan(TableSet& tables, const FoldWay& way, std::vector<LayOption> chosen) const;
-  Worth area_bound() const;
   // lost: what flaws take from the plan; the proof is of the roll without them.
   Proof prove(const Plan& plan, Worth lost, const Series& series, bool thinned) const;
   // REQUIRES a plan that flaws take panels from, its proof as above.
   Plan plan_around_flaws(TableSet& tables, const FoldWay& way, const AimScale& scale,
                          const std::vector<LayOption>& options, const Plan& clean) const;
+  void count_stage() const;
   Length size_of(const TableSet& tables, const FoldWay& way, const LayOption& option) const;
   std::int64_t most_lengths(const FoldWay& way) const;
 

@@ -2,6 +2,9 @@
 
 #include <gtest/gtest.h>
 
+#include <chrono>
+#include <thread>
+
 #include "core/support/dice.h"
 
 namespace foldyard {
@@ -95,6 +98,20 @@ TEST(BestSeries, FindsWhatTryingEverySeriesFinds) {
   }
 }
 
+void expect_adds_up(const std::vector<SeriesEntry>& entries, Length capacity, const Series& found) {
+  Length size;
+  std::int64_t gain = 0, cost = 0;
+  for (const int pick : found.picks) {
+    const SeriesEntry& e = entries[static_cast<std::size_t>(pick)];
+    size += e.size;
+    gain += e.gain;
+    cost += e.cost;
+  }
+  EXPECT_LE(size, capacity);
+  EXPECT_EQ(gain, found.gain);
+  EXPECT_EQ(cost, found.cost);
+}
+
 TEST(BestSeries, PicksAddUpAndFit) {
   const unsigned first = test::first_seed();
   for (unsigned seed = first; seed < first + 300 && !HasFailure(); ++seed) {
@@ -103,17 +120,7 @@ TEST(BestSeries, PicksAddUpAndFit) {
     const std::vector<SeriesEntry> entries = throw_entries(dice);
     const Length capacity = Length::units(dice.from_to(1, 2000));
     const Series found = best_series(entries, capacity, kPlenty);
-    Length size;
-    std::int64_t gain = 0, cost = 0;
-    for (const int pick : found.picks) {
-      const SeriesEntry& e = entries[static_cast<std::size_t>(pick)];
-      size += e.size;
-      gain += e.gain;
-      cost += e.cost;
-    }
-    EXPECT_LE(size, capacity);
-    EXPECT_EQ(gain, found.gain);
-    EXPECT_EQ(cost, found.cost);
+    expect_adds_up(entries, capacity, found);
   }
 }
 
@@ -130,6 +137,52 @@ TEST(BestSeries, BoundsTrulyWhateverTheSteps) {
     EXPECT_GE(found.bound, slow.gain);
     EXPECT_LE(found.gain, slow.gain);
     EXPECT_TRUE(!found.proved || found.gain == slow.gain);
+  }
+}
+
+// By density at once: not always the best, but true, and never nothing.
+TEST(BestSeries, GivesASeriesAndATrueBoundWhenItIsCancelled) {
+  const std::atomic<bool> cancelled{true};
+  const unsigned first = test::first_seed();
+  for (unsigned seed = first; seed < first + 300 && !HasFailure(); ++seed) {
+    SCOPED_TRACE("FOLDYARD_SEED=" + std::to_string(seed));
+    test::Dice dice(seed);
+    const std::vector<SeriesEntry> entries = throw_entries(dice);
+    const Length capacity = Length::units(dice.from_to(1, 60));
+    Slow slow;
+    try_all(entries, 0, capacity.units(), {}, slow);
+    const Series found = best_series(entries, capacity, kPlenty, &cancelled);
+    expect_adds_up(entries, capacity, found);
+    EXPECT_EQ(found.picks.empty(), slow.gain == 0);
+    EXPECT_GE(found.bound, slow.gain);
+    EXPECT_LE(found.gain, slow.gain);
+    EXPECT_TRUE(!found.proved || found.gain == slow.gain);
+  }
+}
+
+// Sizes that share no unit, on a roll of a million: too many places for a slot
+// each. Whenever it is stopped, the series fits and the bound holds.
+TEST(BestSeries, IsHonestWheneverItIsStopped) {
+  test::Dice dice(test::first_seed());
+  std::vector<SeriesEntry> entries;
+  for (int i = 0; i < 600; ++i) {
+    const int size = dice.from_to(9'000, 90'000);
+    entries.push_back(entry(size, size + dice.from_to(0, 300), dice.from_to(0, 9)));
+  }
+  const Length capacity = Length::units(1'000'003);
+  const Series whole = best_series(entries, capacity, kPlenty);
+  for (int wait = 0; wait < 20'000; wait += 1'000) {
+    std::atomic<bool> cancelled{false};
+    std::thread stopper([&] {
+      std::this_thread::sleep_for(std::chrono::microseconds(wait));
+      cancelled = true;
+    });
+    const Series found = best_series(entries, capacity, kPlenty, &cancelled);
+    stopper.join();
+    expect_adds_up(entries, capacity, found);
+    EXPECT_FALSE(found.picks.empty());
+    EXPECT_GE(found.bound, whole.gain);
+    EXPECT_LE(found.gain, whole.bound);
   }
 }
 

@@ -258,15 +258,52 @@ TEST(PlanRoll, BoundsWhatItCannotProve) {
   EXPECT_GE(hasty->proof.bound, whole->worth);
 }
 
-// Stopped at once nothing is planned, and every way says so.
-TEST(CompareWays, RefusesWhatItWasStoppedBefore) {
+// Stopped at once every way that the job allows has a sound plan, not proved.
+TEST(CompareWays, HasPlansEvenWhenItIsStoppedAtOnce) {
   const std::atomic<bool> stopped = true;
   SearchBudget budget;
   budget.cancelled = &stopped;
+  const Comparison whole = compare_ways(cushions(), 0, Aim::most_worth);
+  const Comparison c = compare_ways(cushions(), 0, Aim::most_worth, budget);
+  EXPECT_EQ(c.ranking.size(), whole.ranking.size());
+  for (const int i : c.ranking) {
+    const Plan& plan = *c.ways[static_cast<std::size_t>(i)].plan;
+    EXPECT_FALSE(plan.proof.proved);
+    EXPECT_NE(plan.proof.note.find("stopped"), std::string::npos);
+    EXPECT_EQ(inspect_plan(cushions(), plan), std::vector<std::string>());
+    EXPECT_GE(plan.proof.bound, whole.ways[static_cast<std::size_t>(i)].plan->worth);
+  }
+}
+
+// Where nobody waits for the answer, every way says that it was not planned.
+TEST(CompareWays, RefusesWhatItWasStoppedBeforeWhereNobodyWaits) {
+  const std::atomic<bool> stopped = true;
+  SearchBudget budget;
+  budget.cancelled = budget.unwanted = &stopped;
   const Comparison c = compare_ways(cushions(), 0, Aim::most_worth, budget);
   EXPECT_TRUE(c.ranking.empty());
   for (const WayResult& way : c.ways)
     EXPECT_EQ(way.refused, "planning was stopped before this way") << way_name(way.way);
+}
+
+TEST(CompareWays, CountsTheWaysAsTheyAreDone) {
+  SearchProgress progress;
+  SearchBudget budget;
+  budget.progress = &progress;
+  const Comparison c = compare_ways(cushions(), 0, Aim::most_worth, budget);
+  EXPECT_EQ(progress.total, std::ssize(c.ways));
+  EXPECT_EQ(progress.done, std::ssize(c.ways));
+  const Comparison same = compare_ways(cushions(), 0, Aim::most_worth);
+  for (std::size_t i = 0; i < c.ways.size(); ++i) EXPECT_EQ(c.ways[i].plan, same.ways[i].plan);
+}
+
+TEST(PlanRoll, CountsItsStages) {
+  SearchProgress progress;
+  SearchBudget budget;
+  budget.progress = &progress;
+  ASSERT_TRUE(plan_roll(cushions(), 0, kHalf, Aim::most_worth, budget));
+  EXPECT_GT(progress.total, 1);
+  EXPECT_EQ(progress.done, progress.total);
 }
 
 // Stopped anywhere, what there is is sound, and nothing is called proved that
