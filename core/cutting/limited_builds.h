@@ -5,6 +5,7 @@
 // search.
 
 #include <array>
+#include <bit>
 #include <vector>
 
 #include "cutting/limited_cloth.h"
@@ -19,21 +20,74 @@ using Copies = std::array<std::uint64_t, kWords>;
 
 class Counting {
  public:
+  // No panel may be counted only to its limit.
   explicit Counting(const std::vector<std::int64_t>& limits);
+  // Those of Cloth::may_clip may; their limits are whole takes.
+  explicit Counting(const Cloth& cloth);
 
   bool fits() const { return fits_; }
+  int words() const { return words_; }
+  int panels() const { return static_cast<int>(fields_.size()); }
   Copies one(int panel, int uses) const;
+  std::int64_t of(const Copies& copies, int panel) const;
+  bool may_clip(int panel) const { return clips_[panel]; }
   bool within_limits(const Copies& a, const Copies& b) const {
-    for (int i = 0; i < kWords; ++i)
+    for (int i = 0; i < words_; ++i)
       if (((full_[i] - (a[i] + b[i])) & guards_[i]) != guards_[i]) return false;
+    return true;
+  }
+  // a holds all that b holds, and more; of panels that may not be clipped, exactly
+  // that. Both by their words in use.
+  bool covers(const std::uint64_t* a, const std::uint64_t* b) const {
+    bool more = false;
+    for (int i = 0; i < words_; ++i) {
+      if ((((a[i] | guards_[i]) - b[i]) & guards_[i]) != guards_[i] || ((a[i] ^ b[i]) & strict_[i]) != 0)
+        return false;
+      more = more || a[i] != b[i];
+    }
+    return more;
+  }
+  // Whether a sum passes a limit.
+  bool passes(const std::uint64_t* a, const std::uint64_t* b) const {
+    std::uint64_t over = 0;
+    for (int i = 0; i < words_; ++i) over |= guards_[i] & ~(full_[i] - (a[i] + b[i]));
+    return over != 0;
+  }
+  // Cuts a sum of two counts within the limits down to the limits, and tells
+  // `over` by how many copies of which panel; false where that may not be.
+  template <class Over>
+  bool clip(Copies& sum, Over over) const {
+    for (int i = 0; i < words_; ++i) {
+      std::uint64_t passed = guards_[i] & ~(full_[i] - sum[i]);
+      if ((passed & strict_[i]) != 0) return false;
+      for (; passed != 0; passed &= passed - 1) {
+        const int panel = panel_at_[static_cast<std::size_t>(i) * 64 + std::countr_zero(passed)];
+        const std::uint64_t more = static_cast<std::uint64_t>(of(sum, panel)) - limits_[panel];
+        sum[i] -= more << fields_[panel].shift;
+        over(panel, static_cast<std::int64_t>(more));
+      }
+    }
     return true;
   }
 
  private:
+  struct Field {
+    int word;
+    int shift;
+    int bits;  // and a guard beyond them
+  };
+
+  void place(std::int64_t limit, bool clips);
+
   bool fits_ = true;
-  std::vector<std::pair<int, int>> fields_;  // word and shift, by panel
+  int words_ = 1;  // those in use
+  std::vector<Field> fields_;  // by panel
+  std::vector<char> clips_;
+  std::vector<std::uint64_t> limits_;
+  std::vector<int> panel_at_;  // by the place of its guard
   Copies guards_{};
-  Copies full_{};  // limits and guards
+  Copies full_{};    // limits and guards
+  Copies strict_{};  // all bits of panels that may not be clipped
 };
 
 inline Copies operator+(const Copies& a, const Copies& b) {
@@ -41,10 +95,6 @@ inline Copies operator+(const Copies& a, const Copies& b) {
   for (int i = 0; i < kWords; ++i) sum[i] = a[i] + b[i];
   return sum;
 }
-
-struct CopiesHash {
-  std::size_t operator()(const Copies& c) const;
-};
 
 enum class Made : std::uint8_t { panel, beside, above, opened };
 
@@ -70,6 +120,7 @@ Build opened(const Builds& builds, int loose, const Cloth& cloth);
 Build beside(const Builds& builds, int left, int right);
 Build above(const Builds& builds, int lower, int upper);
 
+// Takes beyond a panel's limit are left.
 CutTree tree_of(const Builds& builds, int root, const Cloth& cloth, const LimitedProblem& problem);
 
 }  // namespace foldyard::limited

@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <numeric>
 
+#include "measure/wide.h"
+
 namespace foldyard::limited {
 
 namespace {
@@ -101,22 +103,65 @@ Cloth::Cloth(const LimitedProblem& p) : limits(p.limits) {
   across[kJoint] = places_from(sums(*this, start, &UnitShape::across, false));
 }
 
+// The densest shape over all cloth.
 std::int64_t Cloth::free_gain() const {
-  double densest = 0;
+  Wide most = 0;
   for (const UnitShape& s : shapes)
-    densest = std::max(densest, static_cast<double>(s.gain) / (static_cast<double>(s.across) * s.along));
-  return static_cast<std::int64_t>(densest * width * height);
+    most = std::max(most, Wide(s.gain) * width * height / (static_cast<std::int64_t>(s.across) * s.along));
+  return static_cast<std::int64_t>(std::min<Wide>(most, std::int64_t{1} << 62));
 }
 
-std::int64_t Cloth::total_gain() const {
-  std::vector<std::int64_t> best(limits.size(), 0);
+bool Cloth::has_even_gains() const {
+  std::vector<const UnitShape*> first(limits.size(), nullptr);
   for (const UnitShape& s : shapes) {
-    const std::int64_t fit = std::min<std::int64_t>(
-        limits[s.panel] / s.uses,
-        (static_cast<std::int64_t>(width) * height) / (static_cast<std::int64_t>(s.across) * s.along));
-    best[s.panel] = std::max(best[s.panel], (s.rim == kLoose ? fit : limits[s.panel]) * s.gain);
+    const UnitShape*& f = first[s.panel];
+    if (!f) f = &s;
+    if (Wide(s.gain) * f->uses != Wide(f->gain) * s.uses) return false;
   }
-  return std::accumulate(best.begin(), best.end(), std::int64_t{0});
+  return true;
+}
+
+bool Cloth::may_clip(int panel) const {
+  int uses = 0;
+  for (const UnitShape& s : shapes) {
+    if (s.panel != panel) continue;
+    if (uses != 0 && s.uses != uses) return false;
+    uses = s.uses;
+  }
+  return true;
+}
+
+namespace {
+
+// What all copies of a panel gain at most. Where its takes are alike in copies
+// and area, so many whole takes; else by the best gain of a copy, and of an area.
+std::int64_t panel_gain(const Cloth& cloth, int panel) {
+  const Wide area = Wide(cloth.width) * cloth.height;
+  const UnitShape* first = nullptr;
+  bool alike = true;
+  std::int64_t gain = 0;
+  Wide by_copy = 0, by_area = 0;
+  for (const UnitShape& s : cloth.shapes) {
+    if (s.panel != panel) continue;
+    if (!first) first = &s;
+    const Wide own = Wide(s.across) * s.along;
+    alike = alike && s.uses == first->uses && own == Wide(first->across) * first->along;
+    gain = std::max(gain, s.gain);
+    by_copy = std::max(by_copy, Wide(cloth.limits[panel]) * s.gain / s.uses);
+    by_area = std::max(by_area, area * s.gain / own);
+  }
+  if (!first) return 0;
+  if (!alike) return static_cast<std::int64_t>(std::min(by_copy, by_area));
+  const Wide fit = area / (Wide(first->across) * first->along);
+  return static_cast<std::int64_t>(std::min<Wide>(cloth.limits[panel] / first->uses, fit) * gain);
+}
+
+}  // namespace
+
+std::int64_t Cloth::total_gain() const {
+  std::int64_t sum = 0;
+  for (int panel = 0; panel < static_cast<int>(limits.size()); ++panel) sum += panel_gain(*this, panel);
+  return sum;
 }
 
 }  // namespace foldyard::limited

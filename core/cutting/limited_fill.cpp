@@ -6,6 +6,7 @@ int Filler::fill(const InsideTable& inside, const Prices& prices, int corner, bo
   inside_ = &inside;
   prices_ = &prices;
   true_gains_ = true_gains;
+  after_stop_ = 0;
   used_ = corner >= 0 ? builds_[corner].copies : Copies{};
   if (corner >= 0 && builds_[corner].rim != cloth_.root) return -1;
   return fill_area({cloth_.root, cloth_.width, cloth_.height}, corner);
@@ -44,7 +45,7 @@ int Filler::add(const Build& build) {
 }
 
 int Filler::fill_area(const Area& a, int corner) {
-  if (a.width <= 0 || a.height <= 0) return -1;
+  if (a.width <= 0 || a.height <= 0 || is_over()) return -1;
   Step step;
   if (corner >= 0) {
     const Build& b = builds_[corner];

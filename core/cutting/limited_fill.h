@@ -11,8 +11,9 @@ namespace foldyard::limited {
 
 class Filler {
  public:
-  Filler(const Cloth& cloth, const Counting& counting, Builds& builds)
-      : cloth_(cloth), counting_(counting), builds_(builds) {}
+  // Once stopped, only a few hundred panels more are filled in.
+  Filler(const Cloth& cloth, const Counting& counting, Builds& builds, Stop stop = nullptr)
+      : cloth_(cloth), counting_(counting), builds_(builds), stop_(stop) {}
 
   // Fills the whole cloth; `corner`, if ≥ 0, is a build that lies at its origin.
   // true_gains: what a panel promises is its gain, not its priced gain. Gives
@@ -31,7 +32,10 @@ class Filler {
     bool upright = false;  // the first cut runs along the roll
   };
 
+  static constexpr int kMostAfterStop = 500;
+
   int fill_area(const Area& area, int corner);
+  bool is_over() { return is_set(stop_) && ++after_stop_ > kMostAfterStop; }
   Step best_step(const Area& area) const;
   std::int64_t rest(const Area& area, int width, int height, bool upright) const;
   int join(int first, int second, bool side_by_side);
@@ -40,10 +44,12 @@ class Filler {
   const Cloth& cloth_;
   const Counting& counting_;
   Builds& builds_;
+  Stop stop_;
   const InsideTable* inside_ = nullptr;
   const Prices* prices_ = nullptr;
   bool true_gains_ = false;
   Copies used_{};
+  int after_stop_ = 0;  // panels filled in since
 };
 
 }  // namespace foldyard::limited

@@ -10,38 +10,40 @@ namespace {
 constexpr int kRounds = 60;
 constexpr int kPatience = 4;  // rounds without a lower bound before steps halve
 
-// Every copy at its full gain: then nothing gains more, and the bound is the
-// gain of all copies.
+// Every copy at its full gain, or just less; a higher price is of no use.
 Prices dearest(const Cloth& cloth) {
   Prices prices{std::vector<std::int64_t>(cloth.limits.size(), 0)};
   for (const UnitShape& s : cloth.shapes)
-    prices.panel[s.panel] = std::max(prices.panel[s.panel], (s.gain * kScale + s.uses - 1) / s.uses);
+    prices.panel[s.panel] = std::max(prices.panel[s.panel], s.gain * kScale / s.uses);
   return prices;
 }
 
 class Subgradient {
  public:
-  Subgradient(const Cloth& cloth, const OnRound& on_round)
-      : cloth_(cloth), on_round_(on_round), most_(dearest(cloth)) {
+  Subgradient(const Cloth& cloth, const OnRound& on_round, Stop stop)
+      : cloth_(cloth), on_round_(on_round), stop_(stop), most_(dearest(cloth)) {
     at_.panel.assign(cloth.limits.size(), 0);
   }
 
   Priced run() {
     best_ = {most_, most_.given_back(cloth_)};
+    least_bound_ = std::min(cloth_.total_gain(), cloth_.free_gain()) * kScale;
     for (int round = 0; round < kRounds && pace_ > 0.01; ++round)
       if (!step()) break;
-    return best_;
+    return {best_.prices, least_bound_};
   }
 
  private:
   // One round; false when no better prices are to be had.
   bool step() {
-    const InsideTable inside(cloth_, at_);
+    const InsideTable inside(cloth_, at_, stop_);
     const std::int64_t bound =
         inside.most(cloth_.root, cloth_.width, cloth_.height) + at_.given_back(cloth_);
     const std::int64_t found = on_round_(inside, at_);
+    if (!inside.is_finished()) return false;
     note(bound);
-    if (best_.bound / kScale <= found) return false;
+    least_bound_ = std::min(least_bound_, bound);
+    if (least_bound_ / kScale <= found) return false;
     return move(inside.copies_used(), bound, found);
   }
 
@@ -74,17 +76,19 @@ class Subgradient {
 
   const Cloth& cloth_;
   const OnRound& on_round_;
+  Stop stop_;
   Prices most_;
   Prices at_;
-  Priced best_;
+  Priced best_;  // prices to go on from
+  std::int64_t least_bound_ = 0;
   double pace_ = 1;
   int waited_ = 0;
 };
 
 }  // namespace
 
-Priced find_prices(const Cloth& cloth, const OnRound& on_round) {
-  return Subgradient(cloth, on_round).run();
+Priced find_prices(const Cloth& cloth, const OnRound& on_round, Stop stop) {
+  return Subgradient(cloth, on_round, stop).run();
 }
 
 }  // namespace foldyard::limited

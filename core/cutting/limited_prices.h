@@ -10,7 +10,7 @@
 
 namespace foldyard::limited {
 
-// Sees each round's tables and prices; gives the best gain found so far.
+// Sees each round's tables (unfinished in a round that is stopped) and prices; gives the best gain found so far.
 using OnRound = std::function<std::int64_t(const InsideTable&, const Prices&)>;
 
 struct Priced {
@@ -18,6 +18,8 @@ struct Priced {
   std::int64_t bound = 0;  // on the gain of the whole, scaled
 };
 
-Priced find_prices(const Cloth& cloth, const OnRound& on_round);
+// Stopped, it gives the best of the rounds done: true, as any prices are; after
+// no round, the gain of all copies allowed, or of all cloth.
+Priced find_prices(const Cloth& cloth, const OnRound& on_round, Stop stop = nullptr);
 
 }  // namespace foldyard::limited

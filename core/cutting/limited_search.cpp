@@ -3,9 +3,10 @@
 #include <algorithm>
 #include <optional>
 #include <queue>
-#include <unordered_map>
 
 #include "cutting/limited_fill.h"
+#include "cutting/limited_grown.h"
+#include "cutting/limited_known.h"
 #include "cutting/limited_prices.h"
 
 namespace foldyard {
@@ -22,15 +23,15 @@ CutTree uncut(const LimitedProblem& problem) {
 class Search {
  public:
   Search(const LimitedProblem& problem, const Cloth& cloth, const LimitedBudget& budget)
-      : problem_(problem), cloth_(cloth), budget_(budget), counting_(cloth.limits),
-        filler_(cloth, counting_, builds_) {}
+      : problem_(problem), cloth_(cloth), budget_(budget), counting_(cloth),
+        filler_(cloth, counting_, builds_, budget.cancelled) {}
 
   LimitedAnswer run() {
     if (!counting_.fits()) return out_of_range();
     const Priced priced = find_prices(cloth_, [this](const InsideTable& inside, const Prices& prices) {
       try_fills(inside, prices, -1);
       return best_gain_;
-    });
+    }, budget_.cancelled);
     prices_ = priced.prices;
     bound_ = priced.bound / kScale;
     if (best_gain_ < bound_ && !is_cancelled()) grow();
@@ -43,12 +44,11 @@ class Search {
     int build;
     bool operator<(const Waiting& o) const { return bound != o.bound ? bound < o.bound : build > o.build; }
   };
-  // Grown builds of one size, the greatest priced gain first.
-  struct SizeClass {
-    int width;
-    int height;
-    Rim rim;
-    std::vector<std::pair<std::int64_t, int>> builds;
+  // Of a panel that may be clipped, what every take of it is.
+  struct Take {
+    std::int64_t uses = 1;
+    std::int64_t gain = 0;
+    std::int64_t priced = 0;
   };
 
   bool is_cancelled() const { return budget_.cancelled && budget_.cancelled->load(); }
@@ -79,9 +79,12 @@ class Search {
 
   void grow() {
     builds_.clear();
-    inside_.emplace(cloth_, prices_);
-    around_.emplace(cloth_, *inside_);
-    given_back_ = prices_.given_back(cloth_);
+    if (!bound_by_tables()) return;
+    known_.emplace(builds_, counting_);
+    made_.emplace(cloth_, counting_);
+    grown_.emplace(cloth_, counting_);
+    takes_.resize(cloth_.limits.size());
+    for (const UnitShape& s : cloth_.shapes) takes_[s.panel] = {s.uses, s.gain, prices_.priced(s)};
     for (int i = 0; i < static_cast<int>(cloth_.shapes.size()); ++i) add(priced_panel(i));
     while (!waiting_.empty()) {
       const Waiting top = waiting_.top();
@@ -90,10 +93,23 @@ class Search {
       if (steps_ > budget_.steps || std::ssize(builds_) > budget_.builds || is_cancelled()) return;
       waiting_.pop();
       if (is_beaten(top.build)) continue;
-      if (++grown_ % kFillEvery == 0) try_fills(*inside_, prices_, top.build);
+      if (++turns_ % kFillEvery == 0) try_fills(*inside_, prices_, top.build);
       join_with_all(top.build);
     }
     bound_ = best_gain_;
+  }
+
+  // False where the search is stopped before its tables are there.
+  bool bound_by_tables() {
+    inside_.emplace(cloth_, prices_, budget_.cancelled);
+    if (inside_->is_finished()) around_.emplace(cloth_, *inside_, budget_.cancelled);
+    given_back_ = prices_.given_back(cloth_);
+    free_prices_ = {std::vector<std::int64_t>(cloth_.limits.size(), 0)};
+    if (prices_.panel != free_prices_.panel) {
+      free_inside_.emplace(cloth_, free_prices_, budget_.cancelled);
+      if (free_inside_->is_finished()) free_around_.emplace(cloth_, *free_inside_, budget_.cancelled);
+    }
+    return !is_cancelled();
   }
 
   Build priced_panel(int shape) const {
@@ -106,84 +122,104 @@ class Search {
     return b.priced + around_->most(b.rim, b.width, b.height) + given_back_;
   }
 
-  bool is_place(const Build& b) const {
-    return b.width <= cloth_.width && b.height <= cloth_.height &&
-           cloth_.across[b.rim].index[b.width] >= 0 && cloth_.along.index[b.height] >= 0;
+  // A size that is no sum within the limits comes of copies that are left
+  // lying; the next place holds all that could be beside it.
+  bool move_to_place(Build& b) const {
+    if (b.width > cloth_.width || b.height > cloth_.height) return false;
+    const int x = cloth_.across[b.rim].ceil(b.width), y = cloth_.along.ceil(b.height);
+    if (x < 0 || y < 0) return false;
+    b.width = cloth_.across[b.rim].list[x];
+    b.height = cloth_.along.list[y];
+    return true;
   }
 
-  // Builds of the same panels in the same or less cloth make this one useless.
-  bool is_known(const Build& b) {
-    auto& sizes = known_[b.rim][b.copies];
-    for (const auto& [width, height] : sizes)
-      if (width <= b.width && height <= b.height) return true;
-    std::erase_if(sizes, [&](const auto& s) { return b.width <= s.first && b.height <= s.second; });
-    sizes.push_back({b.width, b.height});
-    return false;
-  }
+  bool is_beaten(int build) { return known_->is_given_up(build) || made_->is_covered(builds_[build]); }
 
-  bool is_beaten(int build) {
-    const Build& b = builds_[build];
-    const auto& sizes = known_[b.rim][b.copies];
-    return std::find(sizes.begin(), sizes.end(), std::pair{b.width, b.height}) == sizes.end();
+  // Without prices, what the build gains and all cloth around it: this bounds
+  // better where prices leave little of any gain.
+  bool is_free_bound_low(int width, int height, Rim rim, std::int64_t gain) const {
+    return free_around_ && gain * kScale + free_around_->most(rim, width, height) < enough();
   }
+  // The least scaled bound that is more than the best gain so far.
+  std::int64_t enough() const { return (best_gain_ + 1) * kScale; }
 
   void add(const Build& b) {
-    if (!is_place(b)) return;
     const std::int64_t bound = bound_of(b);
     const bool is_best = b.rim == cloth_.root && b.gain > best_gain_;
-    if (!is_best && bound / kScale <= best_gain_) return;
-    if (is_known(b)) return;
+    if (!is_best && (bound < enough() || is_free_bound_low(b.width, b.height, b.rim, b.gain))) return;
+    if (known_->has_as_good(b)) return;
+    if (!is_best && made_->is_covered(b)) return;
     builds_.push_back(b);
     const int index = static_cast<int>(builds_.size()) - 1;
     if (is_best) keep(index);
+    known_->add(index);
+    made_->add(b, index);
     waiting_.push({bound, index});
-    if (b.rim != cloth_.root) add(opened(builds_, index, cloth_));
+    if (b.rim == cloth_.root) return;
+    Build moved = opened(builds_, index, cloth_);
+    if (move_to_place(moved)) add(moved);
   }
 
   void join_with_all(int index) {
-    add_to_class(index);
-    for (std::size_t c = 0; c < classes_.size(); ++c) {
-      const Rim mine = builds_[index].rim, theirs = classes_[c].rim;
-      if (mine == theirs) join_class(index, c, false);
-      if (mine == kLoose || theirs == kLoose) join_class(index, c, true);
+    const Build b = builds_[index];
+    grown_->add(b, index);
+    const std::int64_t need = enough() - given_back_ - b.priced;
+    for (const bool side_by_side : {false, true}) {
+      const auto visit = [&](int k) {
+        join_class(b, index, grown_->at(k), side_by_side);
+        return !is_cancelled();
+      };
+      steps_ += (side_by_side ? grown_->beside(b, *around_, need, visit) : grown_->above(b, *around_, need, visit)) / 64;
     }
   }
 
-  void add_to_class(int index) {
-    const Build& b = builds_[index];
-    const std::int64_t key = (static_cast<std::int64_t>(b.rim) << 40) + (static_cast<std::int64_t>(b.width) << 20) + b.height;
-    const auto [found, is_new] = class_of_.try_emplace(key, classes_.size());
-    if (is_new) classes_.push_back({b.width, b.height, b.rim, {}});
-    auto& list = classes_[found->second].builds;
-    const auto place = std::upper_bound(list.begin(), list.end(), b.priced,
-                                        [](std::int64_t v, const auto& e) { return v > e.first; });
-    list.insert(place, {b.priced, index});
+  // A join of two builds of these sizes, as yet without what they hold.
+  Build sum_of(const Build& b, const SizeClass& k, bool side_by_side) const {
+    Build sum;
+    sum.width = side_by_side ? b.width + k.width : std::max(b.width, k.width);
+    sum.height = side_by_side ? std::max(b.height, k.height) : b.height + k.height;
+    sum.rim = b.rim == kJoint || k.rim == kJoint ? kJoint : kLoose;
+    sum.made = side_by_side ? Made::beside : Made::above;
+    return sum;
   }
 
   // All of a class have one size, so one bound on what goes around the join.
-  void join_class(int index, std::size_t c, bool side_by_side) {
-    const SizeClass& k = classes_[c];
-    const Build& b = builds_[index];
-    const Rim rim = b.rim == kJoint || k.rim == kJoint ? kJoint : kLoose;
-    const int width = side_by_side ? b.width + k.width : std::max(b.width, k.width);
-    const int height = side_by_side ? std::max(b.height, k.height) : b.height + k.height;
-    Build sum;
-    sum.width = width;
-    sum.height = height;
-    sum.rim = rim;
-    if (!is_place(sum)) return;
-    const std::int64_t around = around_->most(rim, width, height) + given_back_ + b.priced;
-    const Copies copies = b.copies;
-    for (std::size_t i = 0; i < classes_[c].builds.size(); ++i) {
-      const auto [priced, other] = classes_[c].builds[i];
-      ++steps_;
-      if ((priced + around) / kScale <= best_gain_) return;
-      if (!counting_.within_limits(copies, builds_[other].copies)) continue;
-      // The build at the joint is the left one.
-      const bool other_first = side_by_side && classes_[c].rim == kJoint;
-      const int first = other_first ? other : index, second = other_first ? index : other;
-      add(side_by_side ? beside(builds_, first, second) : above(builds_, first, second));
+  void join_class(const Build& b, int index, const SizeClass& k, bool side_by_side) {
+    Build sum = sum_of(b, k, side_by_side);
+    if (!move_to_place(sum)) return;
+    if (is_free_bound_low(sum.width, sum.height, sum.rim, b.gain + k.most_gain)) return;
+    const std::int64_t around = around_->most(sum.rim, sum.width, sum.height) + given_back_;
+    // The build at the joint is the left one.
+    const bool other_first = side_by_side && k.rim == kJoint;
+    const std::uint64_t* copies = k.copies.data();
+    for (std::size_t i = 0; i < k.builds.size(); ++i, copies += counting_.words()) {
+      const SizeClass::Entry& e = k.builds[i];
+      if (++steps_ % kStepsBetweenLooks == 0 && is_cancelled()) return;
+      sum.priced = b.priced + e.priced;
+      if (sum.priced + around < enough()) return;
+      sum.gain = b.gain + e.gain;
+      sum.copies = plus(b.copies, copies);
+      if (counting_.passes(b.copies.data(), copies) && !clip(sum, b, copies)) continue;
+      sum.first = other_first ? e.build : index;
+      sum.second = other_first ? index : e.build;
+      if (sum.priced + around >= enough()) add(sum);
     }
+  }
+
+  // False where the sum may not be, or holds no more than one of the two.
+  bool clip(Build& sum, const Build& b, const std::uint64_t* copies) const {
+    const bool may_be = counting_.clip(sum.copies, [&](int panel, std::int64_t more) {
+      const std::int64_t takes = more / takes_[panel].uses;
+      sum.gain -= takes * takes_[panel].gain;
+      sum.priced -= takes * takes_[panel].priced;
+    });
+    return may_be && sum.copies != b.copies && !std::equal(copies, copies + counting_.words(), sum.copies.begin());
+  }
+
+  Copies plus(const Copies& a, const std::uint64_t* b) const {
+    Copies sum{};
+    for (int i = 0; i < counting_.words(); ++i) sum[i] = a[i] + b[i];
+    return sum;
   }
 
   LimitedAnswer answer() {
@@ -198,6 +234,7 @@ class Search {
   }
 
   static constexpr std::int64_t kFillEvery = 16;
+  static constexpr std::int64_t kStepsBetweenLooks = 4096;
 
   const LimitedProblem& problem_;
   const Cloth& cloth_;
@@ -208,16 +245,20 @@ class Search {
   Prices prices_;
   std::optional<InsideTable> inside_;
   std::optional<AroundTable> around_;
+  Prices free_prices_;
+  std::optional<InsideTable> free_inside_;  // without prices
+  std::optional<AroundTable> free_around_;
   std::int64_t given_back_ = 0;
   std::int64_t bound_ = 0;
   std::int64_t best_gain_ = 0;
   CutTree best_tree_;
   std::priority_queue<Waiting> waiting_;
-  std::unordered_map<Copies, std::vector<std::pair<int, int>>, CopiesHash> known_[2];
-  std::vector<SizeClass> classes_;
-  std::unordered_map<std::int64_t, std::size_t> class_of_;
+  std::optional<KnownBuilds> known_;
+  std::optional<GrownBuilds> made_;   // all builds
+  std::optional<GrownBuilds> grown_;  // those that others are joined with
+  std::vector<Take> takes_;  // by panel
   std::int64_t steps_ = 0;
-  std::int64_t grown_ = 0;
+  std::int64_t turns_ = 0;
 };
 
 }  // namespace

@@ -9,7 +9,12 @@
 // has a price for every copy used (prices × limits are given back at the end):
 // copies are then free of limits, so that both are looked up in tables like
 // those of cut_table.h. Prices come from a few dozen steps of the subgradient
-// method. A greedy fill guided by the same tables gives good cuttings early.
+// method; the bound without prices is looked at, too.
+//
+// A build is given up where another has the same panels in no more cloth, or more
+// panels in the same: so that more is never worse, copies beyond a limit are left
+// lying and not counted. A greedy fill guided by the same tables gives
+// good cuttings early.
 //
 // Sources: Viswanathan & Bagchi 1993, Operations Research 41, for growing
 // builds best first; Held, Wolfe & Crowder 1974, Mathematical Programming 6,

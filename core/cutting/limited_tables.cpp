@@ -2,22 +2,13 @@
 
 #include <algorithm>
 
+#include "cutting/limited_rows.h"
+
 namespace foldyard::limited {
 
 namespace {
 
 using Row = std::vector<std::int32_t>;
-
-// to[i] = max(to[i], a[i] + b[i]) for n places.
-void raise_to_sum(std::int32_t* __restrict to, const std::int32_t* __restrict a,
-                  const std::int32_t* __restrict b, int n) {
-  for (int i = 0; i < n; ++i) to[i] = std::max(to[i], a[i] + b[i]);
-}
-
-// to[i] = max(to[i], from[i] + extra) for n places.
-void raise_to(std::int32_t* __restrict to, const std::int32_t* __restrict from, std::int32_t extra, int n) {
-  for (int i = 0; i < n; ++i) to[i] = std::max(to[i], from[i] + extra);
-}
 
 // Lets every place of the row begin with a part of this width and gain, any
 // number of times; in blocks no longer than the part, which do not overlap.
@@ -39,12 +30,16 @@ std::int64_t Prices::given_back(const Cloth& cloth) const {
   return sum;
 }
 
-InsideTable::InsideTable(const Cloth& cloth, const Prices& prices) : cloth_(cloth), prices_(prices) {
-  for (auto& rows : rows_) rows.assign(cloth.along.count(), Row(cloth.width + 1, 0));
+InsideTable::InsideTable(const Cloth& cloth, const Prices& prices, Stop stop)
+    : cloth_(cloth), prices_(prices), stop_(stop) {
+  rows_[kLoose].assign(cloth.along.count(), Row(cloth.width + 1, 0));
+  if (cloth.root == kJoint) rows_[kJoint] = rows_[kLoose];
   for (int row = 0; row < cloth.along.count(); ++row) {
     fill_loose(row);
     if (cloth.root == kJoint) fill_joint(row);
+    if (is_set(stop_)) return;
   }
+  finished_ = true;
 }
 
 // What the row below has, the shapes of this very height, and two rows stacked.
@@ -56,6 +51,7 @@ void InsideTable::start_row(Rim rim, int row) {
     if (s.rim == rim && s.along == height)
       r[s.across] = std::max(r[s.across], static_cast<std::int32_t>(prices_.priced(s)));
   for (int low = 0; low < row && 2 * cloth_.along.list[low] <= height; ++low) {
+    if (low % kRowsBetweenLooks == 0 && is_set(stop_)) return;
     const int high = cloth_.along.floor[height - cloth_.along.list[low]];
     if (high >= 0)
       raise_to_sum(r.data(), rows_[rim][low].data(), rows_[rim][high].data(), cloth_.width + 1);
@@ -133,63 +129,61 @@ std::vector<std::int64_t> InsideTable::copies_used() const {
   return used;
 }
 
-AroundTable::AroundTable(const Cloth& cloth, const InsideTable& inside) : cloth_(cloth), inside_(inside) {
-  for (Rim rim : {kJoint, kLoose})
-    table_[rim].assign(static_cast<std::size_t>(cloth.across[rim].count()) * cloth.along.count(), kNever);
-  if (cloth.root == kJoint) fill(kJoint);
+AroundTable::AroundTable(const Cloth& cloth, const InsideTable& inside, Stop stop)
+    : cloth_(cloth), inside_(inside), stop_(stop) {
+  rows_[kLoose].assign(cloth.along.count(), Row(cloth.width + 1, kNever));
+  if (cloth.root == kJoint) {
+    rows_[kJoint] = rows_[kLoose];
+    fill(kJoint);
+  }
   fill(kLoose);
+  finished_ = !is_set(stop_);
 }
 
 // From the largest build down: nothing more; or as a larger build of the same
 // kind; or with something beside, above, or (loose) between it and the joint.
 void AroundTable::fill(Rim rim) {
-  const int nx = cloth_.across[rim].count(), ny = cloth_.along.count();
-  for (int y = ny - 1; y >= 0; --y)
-    for (int x = nx - 1; x >= 0; --x) {
-      std::int32_t best = rim == cloth_.root ? 0 : kNever;
-      if (x + 1 < nx) best = std::max(best, table_[rim][at(rim, x + 1, y)]);
-      if (y + 1 < ny) best = std::max(best, table_[rim][at(rim, x, y + 1)]);
-      best = std::max({best, beside(rim, x, y), above(rim, x, y)});
-      if (rim != cloth_.root) best = std::max(best, joined(x, y));
-      table_[rim][at(rim, x, y)] = best;
+  for (int y = cloth_.along.count() - 1; y >= 0 && !is_set(stop_); --y) {
+    start_row(rim, y);
+    Row& row = rows_[rim][y];
+    const std::vector<int>& widths = cloth_.across[rim].list;
+    for (int x = static_cast<int>(widths.size()) - 1; x >= 0; --x) {
+      if (x % kRowsBetweenLooks == 0 && is_set(stop_)) return;
+      const int next = x + 1 < static_cast<int>(widths.size()) ? widths[x + 1] : -1;
+      std::int32_t best = std::max(row[widths[x]], beside(rim, widths[x], y));
+      if (next >= 0) best = std::max(best, row[next]);
+      if (rim != cloth_.root) best = std::max(best, joined(widths[x], y));
+      std::fill(row.begin() + (x > 0 ? widths[x - 1] + 1 : 0), row.begin() + widths[x] + 1, best);
     }
+  }
 }
 
-std::int32_t AroundTable::beside(Rim rim, int x, int y) const {
-  const Places& own = cloth_.across[rim];
-  const Row& loose = inside_.row(kLoose, y);
-  std::int32_t best = kNever;
-  for (int more : cloth_.across[kLoose].list) {
-    const int width = own.list[x] + more;
-    if (width > cloth_.width) break;
-    if (own.index[width] >= 0)
-      best = std::max(best, loose[more] + table_[rim][at(rim, own.index[width], y)]);
+// What the row above has, and anything stacked on top.
+void AroundTable::start_row(Rim rim, int y) {
+  Row& row = rows_[rim][y];
+  const int ny = cloth_.along.count();
+  const std::vector<int>& widths = cloth_.across[rim].list;
+  if (rim == cloth_.root && !widths.empty()) std::fill(row.begin(), row.begin() + widths.back() + 1, 0);
+  if (y + 1 < ny) raise_to(row.data(), rows_[rim][y + 1].data(), 0, cloth_.width + 1);
+  for (int more = 0; more < ny; ++more) {
+    if (more % kRowsBetweenLooks == 0 && is_set(stop_)) return;
+    const int place = cloth_.along.ceil(cloth_.along.list[y] + cloth_.along.list[more]);
+    if (place < 0) break;
+    raise_to_sum(row.data(), inside_.row(rim, more).data(), rows_[rim][place].data(), cloth_.width + 1);
   }
-  return best;
 }
 
-std::int32_t AroundTable::above(Rim rim, int x, int y) const {
-  std::int32_t best = kNever;
-  for (int more = 0; more < cloth_.along.count(); ++more) {
-    const int height = cloth_.along.list[y] + cloth_.along.list[more];
-    if (height > cloth_.height) break;
-    const int place = cloth_.along.index[height];
-    if (place >= 0)
-      best = std::max(best, inside_.row(rim, more)[cloth_.across[rim].list[x]] + table_[rim][at(rim, x, place)]);
-  }
-  return best;
+std::int32_t AroundTable::beside(Rim rim, int width, int y) const {
+  return most_of_sum(inside_.row(kLoose, y).data() + 1, rows_[rim][y].data() + width + 1, cloth_.width - width);
 }
 
 // A loose build with a build at the joint on its left, or with the fold opened.
-std::int32_t AroundTable::joined(int x, int y) const {
-  const Places& at_joint = cloth_.across[kJoint];
-  const Row& joint = inside_.row(kJoint, y);
+std::int32_t AroundTable::joined(int width, int y) const {
+  const Row &joint = inside_.row(kJoint, y), &wider = rows_[kJoint][y];
   std::int32_t best = kNever;
-  for (int left : at_joint.list) {
-    const int width = left + cloth_.across[kLoose].list[x];
-    if (width > cloth_.width) break;
-    if (at_joint.index[width] >= 0)
-      best = std::max(best, joint[left] + table_[kJoint][at(kJoint, at_joint.index[width], y)]);
+  for (int left : cloth_.across[kJoint].list) {
+    if (left + width > cloth_.width) break;
+    best = std::max(best, joint[left] + wider[left + width]);
   }
   return best;
 }

@@ -13,6 +13,9 @@
 namespace foldyard::limited {
 
 inline constexpr int kScale = 16;
+// Rows of up to 16 000 numbers that are worked through between two looks at
+// whether the search is stopped: well under a millisecond.
+inline constexpr int kRowsBetweenLooks = 16;
 
 struct Prices {
   std::vector<std::int64_t> panel;  // of one copy, scaled
@@ -22,9 +25,12 @@ struct Prices {
   }
 };
 
+// A search that is stopped leaves its tables unfinished: then what InsideTable
+// holds can be had, but it bounds nothing, and AroundTable is of no use.
 class InsideTable {
  public:
-  InsideTable(const Cloth& cloth, const Prices& prices);
+  InsideTable(const Cloth& cloth, const Prices& prices, Stop stop = nullptr);
+  bool is_finished() const { return finished_; }
 
   // The most inside a rectangle of any size; 0 where nothing fits.
   std::int32_t most(Rim rim, int width, int height) const {
@@ -42,31 +48,37 @@ class InsideTable {
 
   const Cloth& cloth_;
   const Prices& prices_;
+  Stop stop_;
+  bool finished_ = false;
   std::vector<std::vector<std::int32_t>> rows_[2];
 };
 
 class AroundTable {
  public:
   static constexpr std::int32_t kNever = -(1 << 30);
-  AroundTable(const Cloth& cloth, const InsideTable& inside);
+  AroundTable(const Cloth& cloth, const InsideTable& inside, Stop stop = nullptr);
+  bool is_finished() const { return finished_; }
 
-  // REQUIRES sizes that are places; kNever where no cutting can hold such a build.
+  // REQUIRES a height that is a place; < 0 where no cutting can hold such a build.
   std::int32_t most(Rim rim, int width, int height) const {
-    return table_[rim][at(rim, cloth_.across[rim].index[width], cloth_.along.index[height])];
+    return rows_[rim][cloth_.along.index[height]][width];
   }
+  // By width in units; between two places that of the wider.
+  const std::vector<std::int32_t>& row(Rim rim, int place) const { return rows_[rim][place]; }
 
  private:
-  std::size_t at(Rim rim, int x, int y) const {
-    return static_cast<std::size_t>(y) * cloth_.across[rim].count() + x;
-  }
+  using Row = std::vector<std::int32_t>;
+
   void fill(Rim rim);
-  std::int32_t beside(Rim rim, int x, int y) const;
-  std::int32_t above(Rim rim, int x, int y) const;
-  std::int32_t joined(int x, int y) const;
+  void start_row(Rim rim, int y);
+  std::int32_t beside(Rim rim, int width, int y) const;
+  std::int32_t joined(int width, int y) const;
 
   const Cloth& cloth_;
   const InsideTable& inside_;
-  std::vector<std::int32_t> table_[2];
+  Stop stop_;
+  bool finished_ = false;
+  std::vector<Row> rows_[2];
 };
 
 }  // namespace foldyard::limited

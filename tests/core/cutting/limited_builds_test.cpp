@@ -30,6 +30,50 @@ TEST(Counting, HoldsTheLimitsOfEveryPanelApart) {
   }
 }
 
+// Panels 0 and 1 may be clipped; the second always takes two at a time.
+LimitedProblem clipped_problem() {
+  LimitedProblem problem;
+  problem.width = problem.height = Length::units(9);
+  problem.shapes = {{Length::units(2), Length::units(2), 0, false, false, 1, 3},
+                    {Length::units(1), Length::units(1), 1, false, false, 2, 4},
+                    {Length::units(3), Length::units(1), 2, false, false, 2, 4},
+                    {Length::units(1), Length::units(3), 2, true, false, 1, 2}};
+  problem.limits = {3, 5, 4};
+  return problem;
+}
+
+TEST(Counting, ClipsWholeTakesToTheLimits) {
+  const Counting counting{Cloth(clipped_problem())};
+  EXPECT_TRUE(counting.may_clip(0));
+  EXPECT_TRUE(counting.may_clip(1));
+  EXPECT_FALSE(counting.may_clip(2)) << "it takes one or two";
+  Copies sum = counting.one(0, 2) + counting.one(0, 3) + counting.one(1, 4) + counting.one(1, 2) + counting.one(2, 3);
+  std::vector<std::pair<int, std::int64_t>> over;
+  const auto note = [&](int panel, std::int64_t more) { over.push_back({panel, more}); };
+  EXPECT_TRUE(counting.clip(sum, note));
+  EXPECT_EQ(sum, counting.one(0, 3) + counting.one(1, 4) + counting.one(2, 3));
+  EXPECT_EQ(over, (std::vector<std::pair<int, std::int64_t>>{{0, 2}, {1, 2}}));
+  sum = counting.one(2, 3) + counting.one(2, 2);
+  EXPECT_FALSE(counting.clip(sum, note));
+}
+
+TEST(Counting, CoversWithMoreOfWhatMayBeClipped) {
+  const Counting counting{Cloth(clipped_problem())};
+  const auto covers = [&](const Copies& a, const Copies& b) { return counting.covers(a.data(), b.data()); };
+  const Copies a = counting.one(0, 2) + counting.one(2, 1);
+  EXPECT_TRUE(covers(a, counting.one(0, 1) + counting.one(2, 1)));
+  EXPECT_FALSE(covers(a, a)) << "no more than itself";
+  EXPECT_FALSE(covers(a, counting.one(0, 2))) << "more of one that may not be clipped";
+  EXPECT_FALSE(covers(a, counting.one(1, 2) + counting.one(2, 1)));
+}
+
+TEST(Counting, ClipsNothingWhereGainsAreUneven) {
+  LimitedProblem problem = clipped_problem();
+  problem.shapes[3].gain = 3;
+  const Counting counting{Cloth(problem)};
+  for (int panel = 0; panel < 3; ++panel) EXPECT_FALSE(counting.may_clip(panel));
+}
+
 TEST(Counting, SaysWhenTheLimitsTakeTooManyBits) {
   // 2^20 takes 21 bits and a guard, two to a word: twelve in six words.
   EXPECT_TRUE(Counting(std::vector<std::int64_t>(12, 1 << 20)).fits());
@@ -107,6 +151,22 @@ TEST(LimitedBuilds, AreCutAsTheyWereMade) {
   EXPECT_EQ(replayed.fault, "");
   EXPECT_EQ(replayed.gain, 5 + 4 + 10);
   EXPECT_EQ(replayed.copies, (std::vector<std::int64_t>{3, 2}));
+}
+
+// Two of a panel of which one may be cut: the second is left lying, uncut.
+TEST(LimitedBuilds, LeaveWhatPassesALimit) {
+  LimitedProblem problem;
+  problem.width = problem.height = Length::units(6);
+  problem.shapes = {{Length::units(2), Length::units(3), 0, false, false, 1, 10}};
+  problem.limits = {1};
+  const Cloth cloth(problem);
+  const Counting counting(cloth);
+  Builds builds{panel_build(cloth, counting, 0)};
+  builds.push_back(beside(builds, 0, 0));
+  const CutTree tree = tree_of(builds, 1, cloth, problem);
+  const test::Replayed replayed = test::replay(problem, tree);
+  EXPECT_EQ(replayed.fault, "");
+  EXPECT_EQ(replayed.copies, std::vector<std::int64_t>{1});
 }
 
 }  // namespace

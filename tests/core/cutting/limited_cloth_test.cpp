@@ -112,5 +112,32 @@ TEST(LimitedCloth, HoldsEverySumOfSizes) {
   }
 }
 
+// One of two copies gaining 14 and one of one gaining 6, of three: more than
+// either shape has alone.
+TEST(Cloth, BoundsTheGainOfMixedShapes) {
+  LimitedProblem problem;
+  problem.width = Length::units(12);
+  problem.height = Length::units(8);
+  problem.joint = true;
+  problem.fold_trim = Length::units(3);
+  problem.shapes = {{Length::units(6), Length::units(2), 0, false, false, 2, 14},
+                    {Length::units(3), Length::units(2), 0, false, true, 1, 6}};
+  problem.limits = {3};
+  EXPECT_GE(Cloth(problem).total_gain(), 14 + 6);
+}
+
+TEST(Places, GiveTheNextPlaceUp) {
+  LimitedProblem problem;
+  problem.width = problem.height = Length::units(9);
+  problem.shapes = {{Length::units(2), Length::units(5), 0, false, false, 1, 1}};
+  problem.limits = {2};
+  const Places across = Cloth(problem).across[kLoose];  // 2 and 4
+  EXPECT_EQ(across.ceil(1), 0);
+  EXPECT_EQ(across.ceil(2), 0);
+  EXPECT_EQ(across.ceil(3), 1);
+  EXPECT_EQ(across.ceil(5), -1);
+  EXPECT_EQ(across.ceil(10), -1);
+}
+
 }  // namespace
 }  // namespace foldyard::limited

@@ -80,9 +80,34 @@ TEST(LimitedSearch, IsHonestWithAFewBuilds) {
   for (const std::int64_t builds : {0, 1, 8}) expect_honest({1000, builds, nullptr});
 }
 
+// Stopped at once it still cuts something where anything fits.
+TEST(LimitedSearch, CutsSomethingWhenItIsStoppedAtOnce) {
+  const std::atomic<bool> cancelled{true};
+  const unsigned first = test::first_seed();
+  for (unsigned seed = first; seed < first + 150; ++seed) {
+    const LimitedProblem problem = test::throw_limited(seed, seed % 2 == 0);
+    const LimitedAnswer answer = best_limited(problem, {1'000'000, 1'000'000, &cancelled});
+    EXPECT_EQ(answer.gain > 0, LimitedWitness(problem).best() > 0) << test::text(problem);
+  }
+}
+
 TEST(LimitedSearch, IsHonestWhenCancelled) {
   const std::atomic<bool> cancelled{true};
   expect_honest({1'000'000, 1'000'000, &cancelled});
+}
+
+// Copies of one panel may gain more in one shape than in another.
+TEST(LimitedSearch, FindsTheBestOfUnevenGains) {
+  const unsigned first = test::first_seed();
+  for (unsigned seed = first; seed < first + 200 && !testing::Test::HasFailure(); ++seed) {
+    LimitedProblem problem = test::throw_limited(seed, seed % 2 == 0);
+    for (std::size_t i = 0; i < problem.shapes.size(); ++i) problem.shapes[i].gain += static_cast<std::int64_t>(i % 3);
+    SCOPED_TRACE("FOLDYARD_SEED=" + std::to_string(seed) + ": " + test::text(problem));
+    const LimitedAnswer answer = best_limited(problem);
+    EXPECT_TRUE(answer.proved);
+    EXPECT_EQ(answer.gain, LimitedWitness(problem).best());
+    expect_sound(problem, answer);
+  }
 }
 
 TEST(LimitedSearch, FindsTheSameTwice) {
