@@ -30,6 +30,9 @@ using Flag = const std::atomic<bool>*;
 
 bool is_set(Flag flag) { return flag && flag->load(std::memory_order_relaxed); }
 
+// With fewer steps for each entry no search is begun.
+constexpr std::int64_t kStepsAnEntry = 8;
+
 bool is_better(std::int64_t gain, std::int64_t cost, const State& than) {
   return gain != than.gain ? gain > than.gain : cost < than.cost;
 }
@@ -264,7 +267,8 @@ class SeriesSearch {
 
 Series best_series(const std::vector<SeriesEntry>& entries, Length capacity, std::int64_t steps,
                    const std::atomic<bool>* cancelled) {
-  if (is_set(cancelled)) return by_density(entries, capacity);
+  const bool has_few = steps < kStepsAnEntry * static_cast<std::int64_t>(entries.size());
+  if (has_few || is_set(cancelled)) return by_density(entries, capacity);
   std::vector<Candidate> candidates = undominated(entries, capacity);
   if (candidates.empty()) {
     Series none;

@@ -14,7 +14,8 @@
 //
 // REQUIRES sizes > 0, gains > 0, costs ≥ 0; the sum of gains over a full
 // capacity must stay below 2^62.
-// proved: false only when `steps` ran out or the search was cancelled; then
+// proved: false only when `steps` ran out (with fewer than eight an entry none
+// is searched, but one put together by density) or the search was cancelled; then
 // bound is still true.
 // cancelled: looked at for every place of the roll, so several times in a
 // millisecond; once it is true, the series is the best found so far or one put

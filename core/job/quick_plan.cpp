@@ -8,8 +8,8 @@ namespace foldyard {
 
 namespace {
 
-constexpr std::int64_t kSteps = 20'000;
-constexpr int kDensest = 3;
+constexpr std::int64_t kSteps = 6'000;
+constexpr int kDensest = 2;
 constexpr int kPlies = 12;
 constexpr Length kTable = Length::mm(3'000);
 

@@ -3,7 +3,7 @@
 // QuickPlanner: a fair plan of one roll within a few milliseconds, for a search
 // that is stopped before it has one. Internal to the doors of job/plan_roll.h.
 //
-// It plans with at most five of the panels (those worth most for their area, the
+// It plans with at most four of the panels (two worth most for their area, the
 // narrowest and the shortest), on a table of 3 m or the longest of them, with
 // few places and few plies. Whatever it gives is a plan of the whole job, for
 // its worth summed up, but never proved; proof.bound is left to the caller. It
