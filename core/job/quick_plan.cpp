@@ -61,7 +61,7 @@ void QuickPlanner::prepare() {
 
 Result<Plan> QuickPlanner::plan(const FoldWay& way) {
   std::call_once(prepared_, [this] { prepare(); });
-  Result<Plan> plan = planner_->plan(way);
+  Result<Plan> plan = planner_->plan(way, false);
   if (!plan) return plan;
   return of_whole_job(std::move(plan).value());
 }
