@@ -4,28 +4,12 @@
 #include <set>
 
 #include "cloth/flaw_order.h"
+#include "cutting/shape.h"
 #include "job/check_roll.h"
 #include "job/check_sewn.h"
 
 namespace foldyard {
 namespace {
-
-// A panel as it is cut on some cloth: its sizes across the cloth and along it.
-struct CutSize {
-  Length across;
-  Length along;
-};
-
-// Whether its along size lies across the cloth.
-bool lies_exchanged(const Panel& panel, const Fabric& fabric, bool turned) {
-  return turned != (fabric.railroaded && panel.grain == Grain::pattern);
-}
-
-CutSize cut_size(const Panel& panel, const Fabric& fabric, bool turned) {
-  const bool exchanged = lies_exchanged(panel, fabric, turned);
-  return {before_shrinking(exchanged ? panel.along : panel.across, fabric.shrinkage.across),
-          before_shrinking(exchanged ? panel.across : panel.along, fabric.shrinkage.along)};
-}
 
 class Checker {
  public:
@@ -158,7 +142,7 @@ class Checker {
       if (!fits(stable, panel)) continue;
       const bool turned = !fits(stable, panel, false);
       CutSize cut = cut_size(panel, roll.fabric, turned);
-      if (lies_exchanged(panel, roll.fabric, turned)) std::swap(cut.across, cut.along);
+      if (lies_sideways(panel, roll.fabric, turned)) std::swap(cut.across, cut.along);
       return ", cut " + write_length(cut.across, job_.unit) + " × " +
              write_length(cut.along, job_.unit) + " on roll \"" + roll.name +
              "\" for its shrinkage,";
