@@ -1,0 +1,32 @@
+#include "job/as_found.h"
+
+#include "cloth/calibration.h"
+#include "cloth/length_estimate.h"
+#include "job/limits.h"
+
+namespace foldyard {
+
+Result<Job> as_found(const Job& job, int roll, Length found, bool correct) {
+  Job next = job;
+  Roll& cloth = next.rolls[static_cast<std::size_t>(roll)];
+  const std::string where = "rolls[" + std::to_string(roll) + "].length";
+  if (!cloth.measured) return Problem{where, "the roll was never measured", "change its length"};
+  if (found < limits::kRollLength.least || found > limits::kRollLength.most)
+    return Problem{where, "no roll is so long", "give " + std::string(limits::kRollLength.in_words)};
+  if (correct) {
+    const Result<RollMeasure> right = corrected(*cloth.measured, found, cloth.fabric.width);
+    if (!right) return right.problem();
+    cloth.measured = *right;
+  }
+  cloth.length = found;
+  cloth.is_found = true;
+  return next;
+}
+
+bool was_foreseen(const Roll& roll, Length found) {
+  if (!roll.measured) return false;
+  const Result<LengthEstimate> range = estimate(*roll.measured, roll.fabric.width);
+  return range && range->least <= found && found <= range->most;
+}
+
+}  // namespace foldyard
