@@ -2,302 +2,189 @@
 
 namespace foldyard {
 
-namespace {
+CutTable::CutTable(TableKind kind, Grid across, Grid along, const std::vector<Shape>& shapes,
+                   const Packing& packing, const CutTable* beyond, const CutTable* above,
+                   bool all_places, const std::atomic<bool>* cancelled)
+    : kind_(kind), across_(std::move(across)), along_(std::move(along)), shapes_(shapes),
+      packing_(packing), beyond_(beyond), above_(above), all_places_(all_places),
+      nx_(across_.size()), ny_(along_.size()) {
+  std::vector<Leaf> leaves;
+  for (const Shape& s : shapes_)
+    if (const Leaf leaf = leaf_of(s); leaf.x >= 0 && leaf.y >= 0 && leaf.gain > 0) leaves.push_back(leaf);
+  const std::size_t n = static_cast<std::size_t>(nx_) * ny_;
+  if (packing_.is_wide()) {
+    wide_values_.resize(n);
+    fill_table(*this, leaves, wide_values_, cancelled);
+  } else {
+    values_.resize(n);
+    fill_table(*this, leaves, values_, cancelled);
+  }
+}
 
-// The place among [0, count) whose cell, with `extra` added, is best and equal
-// to `wanted`; the first such.
-template <class CellAt>
-int place_of(const Cell& wanted, int count, CellAt cell_at) {
-  for (int i = 0; i < count; ++i)
-    if (cell_at(i) == wanted) return i;
+Leaf CutTable::leaf_of(const Shape& s) const {
+  if ((kind_.joint_across || kind_.joint_along) && !s.on_fold) return {-1, -1, 0};
+  if ((kind_.joint_across && !s.across.is_even()) || (kind_.joint_along && !s.along.is_even()))
+    return {-1, -1, 0};
+  return {across_.index_of(kind_.joint_across ? s.across / 2 : s.across),
+          along_.index_of(kind_.joint_along ? s.along / 2 : s.along), s.gain};
+}
+
+int CutTable::best_place_across(int x, int y) const {
+  int best = 0;
+  for (int i = 1; i <= x; ++i)
+    if (value(i, y) > value(best, y)) best = i;
+  return best;
+}
+
+int CutTable::best_place_along(int x, int y) const {
+  int best = 0;
+  for (int j = 1; j <= y; ++j)
+    if (value(x, j) > value(x, best)) best = j;
+  return best;
+}
+
+// Ties are broken in this order, and by the lower place.
+Choice CutTable::choice(int x, int y) const {
+  const Wide wanted = value(x, y);
+  if (wanted <= 0) return {};
+  for (int i = 0; i < static_cast<int>(shapes_.size()); ++i) {
+    const Leaf leaf = leaf_of(shapes_[i]);
+    if (leaf.x == x && leaf.y == y && packing_.gain<Wide>(leaf.gain, kind_.copies) == wanted)
+      return {Move::take, i};
+  }
+  const Wide along_cut = cut_over(along_[y]), across_cut = cut_over(across_[x]);
+  if (x > 0 && value(best_place_across(x - 1, y), y) - along_cut == wanted) return {Move::trim_across, -1};
+  if (y > 0 && value(x, best_place_along(x, y - 1)) - across_cut == wanted) return {Move::trim_along, -1};
+  if (const int low = part_across(x, y, wanted + along_cut); low >= 0) return {Move::part_across, low};
+  return {Move::part_along, part_along(x, y, wanted + across_cut)};
+}
+
+int CutTable::part_across(int x, int y, Wide wanted) const {
+  const CutTable& right = beyond();
+  for (int low = 0; low < x; ++low) {
+    const int rest = right.across_.index_of(across_[x] - across_[low]);
+    if (rest >= 0 && value(low, y) + upper_value(right.value(rest, y), beyond_) == wanted) return low;
+  }
+  for (int low = 0; low < x; ++low)
+    if (is_odd_part_across(x, y, low, wanted)) return low;
   return -1;
 }
 
-}  // namespace
-
-CutTable::CutTable(TableKind kind, Grid across, Grid along, const std::vector<Shape>& shapes,
-                   const Objective& aim, const CutTable* beyond, const CutTable* above,
-                   bool all_places, const std::atomic<bool>* cancelled)
-    : kind_(kind), across_(std::move(across)), along_(std::move(along)), aim_(aim),
-      beyond_(beyond), above_(above), all_places_(all_places), cancelled_(cancelled), nx_(across_.size()), ny_(along_.size()) {
-  const Grid& beyond_grid = this->beyond().across_;
-  const Grid& above_grid = this->above().along_;
-  parts_across_ = parts_of(across_, beyond_grid);
-  parts_along_ = parts_of(along_, above_grid);
-  whole_along_.resize(nx_);
-  const std::size_t n = static_cast<std::size_t>(nx_) * ny_;
-  for (auto* cells : {&cells_, &columns_, &best_across_, &best_along_, &corner_across_, &corner_along_})
-    cells->assign(n, Cell{});
-  choices_.assign(n, Choice{});
-  set_leaves(shapes);
-  aim_.worth_first ? fill<true>() : fill<false>();
-}
-
-// For each place of `own`, the ways to part it with the lower part a place, too,
-// and the remainder in `other`.
-CutTable::Parts CutTable::parts_of(const Grid& own, const Grid& other) {
-  Parts result;
-  result.exact.assign(static_cast<std::size_t>(own.size()) * own.size(), -1);
-  result.odd_start.push_back(0);
-  for (int i = 0; i < own.size(); ++i) {
-    for (int low = 0; low < i; ++low) {
-      const Length remainder = own[i] - own[low];
-      const int floor = other.floor_index(remainder);
-      if (floor < 0) break;
-      if (other[floor] == remainder)
-        result.exact[static_cast<std::size_t>(i) * own.size() + low] = floor;
-      else
-        result.odd.push_back({low, floor, remainder.units()});
-    }
-    result.odd_start.push_back(static_cast<std::int32_t>(result.odd.size()));
-  }
-  return result;
-}
-
-void CutTable::set_leaves(const std::vector<Shape>& shapes) {
-  for (int i = 0; i < static_cast<int>(shapes.size()); ++i) {
-    const Shape& s = shapes[i];
-    if ((kind_.joint_across || kind_.joint_along) && !s.on_fold) continue;
-    if ((kind_.joint_across && !s.across.is_even()) || (kind_.joint_along && !s.along.is_even()))
-      continue;
-    const int x = across_.index_of(kind_.joint_across ? s.across / 2 : s.across);
-    const int y = along_.index_of(kind_.joint_along ? s.along / 2 : s.along);
-    if (x < 0 || y < 0 || s.gain <= cells_[index(x, y)].gain) continue;
-    cells_[index(x, y)] = {s.gain, 0};
-    choices_[index(x, y)] = {Move::take, i};
-  }
-}
-
-template <bool kWorthFirst>
-void CutTable::fill() {
-  for (int y = 0; y < ny_; ++y) {
-    if (cancelled_ && cancelled_->load(std::memory_order_relaxed)) return;
-    whole_across_.clear();
-    for (int x = 0; x < nx_; ++x) {
-      fill_cell<kWorthFirst>(x, y);
-      note_prefixes<kWorthFirst>(x, y);
-      note_whole(x, y);
-    }
-  }
-}
-
-// A first part of no gain is a trim, but at a fold edge it opens the fold.
-void CutTable::note_whole(int x, int y) {
-  const Move move = choice(x, y).move;
-  const bool gains = at(x, y).gain > 0;
-  if ((gains || beyond_) && move != Move::part_across && move != Move::trim_across)
-    whole_across_.push_back(x);
-  if ((gains || above_) && move != Move::part_along && move != Move::trim_along)
-    whole_along_[x].push_back(y);
-}
-
-template <bool kWorthFirst>
-void CutTable::fill_cell(int x, int y) {
-  Cell best = cells_[index(x, y)];
-  Choice choice = choices_[index(x, y)];
-  try_trims<kWorthFirst>(x, y, best, choice);
-  try_parts_across<kWorthFirst>(x, y, best, choice);
-  try_parts_along<kWorthFirst>(x, y, best, choice);
-  cells_[index(x, y)] = best;
-  columns_[column_index(x, y)] = best;
-  choices_[index(x, y)] = choice;
-}
-
-template <bool kWorthFirst>
-void CutTable::try_trims(int x, int y, Cell& best, Choice& choice) const {
-  if (x > 0) {
-    Cell cell = best_across_[index(x - 1, y)];
-    cell.cost += aim_.cut(along_[y].units());
-    if (is_better<kWorthFirst>(cell, best, kind_.copies)) {
-      best = cell;
-      choice = {Move::trim_across, -1};
-    }
-  }
-  if (y > 0) {
-    Cell cell = best_along_[index(x, y - 1)];
-    cell.cost += aim_.cut(across_[x].units());
-    if (is_better<kWorthFirst>(cell, best, kind_.copies)) {
-      best = cell;
-      choice = {Move::trim_along, -1};
-    }
-  }
-}
-
-// Two cuts, the first along the remainder's uneven side: its cost but for what
-// corner_across_ holds already.
-Cell CutTable::odd_across(int place, int y, std::int64_t width) const {
-  Cell cell = corner_across_[index(place, y)];
-  cell.cost += 2 * aim_.per_cut + aim_.per_unit * width;
-  return cell;
-}
-
-Cell CutTable::odd_along(int x, int place, std::int64_t height) const {
-  Cell cell = corner_along_[column_index(x, place)];
-  cell.cost += 2 * aim_.per_cut + aim_.per_unit * height;
-  return cell;
-}
-
-// The better of a trim by two cuts and one by one cut, where that can matter.
-template <bool kWorthFirst>
-Cell CutTable::better_trim(const Cell& two, Cell one, std::int64_t cut) const {
-  one.cost += cut;
-  return !all_places_ && is_better<kWorthFirst>(one, two, kind_.copies) ? one : two;
-}
-
-template <bool kWorthFirst>
-void CutTable::try_parts_across(int x, int y, Cell& best, Choice& choice) const {
-  const Cell* own_row = &cells_[index(0, y)];
-  const Cell* right_row = &beyond().cells_[beyond().index(0, y)];
-  const std::int32_t* exact = &parts_across_.exact[static_cast<std::size_t>(x) * nx_];
-  const std::int64_t n = beyond_ ? 2 : 1;
-  const std::int64_t cut = aim_.cut(along_[y].units());
-  for (const std::int32_t low : whole_across_) {
-    if (exact[low] < 0) continue;
-    const Cell &a = own_row[low], &b = right_row[exact[low]];
-    const Cell cell{a.gain + n * b.gain, a.cost + b.cost + cut};
-    if (is_better<kWorthFirst>(cell, best, kind_.copies)) {
-      best = cell;
-      choice = {Move::part_across, low};
-    }
-  }
-  if (x == 0 || !could_gain<kWorthFirst>(best_across_[index(x - 1, y)], best)) return;
-  for (std::int32_t i = parts_across_.odd_start[x]; i < parts_across_.odd_start[x + 1]; ++i)
-    try_odd_across<kWorthFirst>(parts_across_.odd[i], y, best, choice);
-}
-
-// Whether an odd parting might beat `best`: it costs at least one cut more
-// than an even parting of some smaller place, so than the best of those.
-template <bool kWorthFirst>
-bool CutTable::could_gain(Cell smaller, const Cell& best) const {
-  smaller.cost += aim_.per_cut;
-  return !all_places_ || is_better<kWorthFirst>(smaller, best, kind_.copies);
-}
-
-// The remainder is no place. It is trimmed by two cuts, the first along its
-// uneven side. (Trimmed by one cut it equals a trim and then an even parting.)
-template <bool kWorthFirst>
-void CutTable::try_odd_across(const OddPart& part, int y, Cell& best, Choice& choice) const {
-  const CutTable& right = beyond();
-  const std::int64_t n = beyond_ ? 2 : 1;
-  const std::int64_t cut = aim_.cut(along_[y].units());
-  const std::size_t there = right.index(part.floor, y);
-  const Cell& low = at(part.low, y);
-  if (kWorthFirst && low.gain + n * right.corner_across_[there].gain < best.gain) return;
-  const Cell rest = right.better_trim<kWorthFirst>(right.odd_across(part.floor, y, part.remainder),
-                                                   right.best_across_[there], cut);
-  const Cell cell{low.gain + n * rest.gain, low.cost + rest.cost + cut};
-  if (!is_better<kWorthFirst>(cell, best, kind_.copies)) return;
-  best = cell;
-  choice = {Move::part_across, part.low};
-}
-
-template <bool kWorthFirst>
-void CutTable::try_parts_along(int x, int y, Cell& best, Choice& choice) const {
-  const Cell* own_column = &columns_[column_index(x, 0)];
-  const Cell* upper_column = &above().columns_[above().column_index(x, 0)];
-  const std::int32_t* exact = &parts_along_.exact[static_cast<std::size_t>(y) * ny_];
-  const std::int64_t n = above_ ? 2 : 1;
-  const std::int64_t cut = aim_.cut(across_[x].units());
-  for (const std::int32_t low : whole_along_[x]) {
-    if (exact[low] < 0) continue;
-    const Cell &a = own_column[low], &b = upper_column[exact[low]];
-    const Cell cell{a.gain + n * b.gain, a.cost + b.cost + cut};
-    if (is_better<kWorthFirst>(cell, best, kind_.copies)) {
-      best = cell;
-      choice = {Move::part_along, low};
-    }
-  }
-  if (y == 0 || !could_gain<kWorthFirst>(best_along_[index(x, y - 1)], best)) return;
-  for (std::int32_t i = parts_along_.odd_start[y]; i < parts_along_.odd_start[y + 1]; ++i)
-    try_odd_along<kWorthFirst>(parts_along_.odd[i], x, best, choice);
-}
-
-template <bool kWorthFirst>
-void CutTable::try_odd_along(const OddPart& part, int x, Cell& best, Choice& choice) const {
+int CutTable::part_along(int x, int y, Wide wanted) const {
   const CutTable& upper = above();
-  const std::int64_t n = above_ ? 2 : 1;
-  const std::int64_t cut = aim_.cut(across_[x].units());
-  const Cell& low = columns_[column_index(x, part.low)];
-  if (kWorthFirst &&
-      low.gain + n * upper.corner_along_[upper.column_index(x, part.floor)].gain < best.gain)
-    return;
-  const Cell rest = upper.better_trim<kWorthFirst>(upper.odd_along(x, part.floor, part.remainder),
-                                                   upper.best_along_[upper.index(x, part.floor)], cut);
-  const Cell cell{low.gain + n * rest.gain, low.cost + rest.cost + cut};
-  if (!is_better<kWorthFirst>(cell, best, kind_.copies)) return;
-  best = cell;
-  choice = {Move::part_along, part.low};
+  for (int low = 0; low < y; ++low) {
+    const int rest = upper.along_.index_of(along_[y] - along_[low]);
+    if (rest >= 0 && value(x, low) + upper_value(upper.value(x, rest), above_) == wanted) return low;
+  }
+  for (int low = 0; low < y; ++low)
+    if (is_odd_part_along(x, y, low, wanted)) return low;
+  return -1;
 }
 
-template <bool kWorthFirst>
-void CutTable::note_prefixes(int x, int y) {
-  const std::size_t here = index(x, y);
-  const auto better_of = [&](const Cell& a, const Cell& b) {
-    return is_better<kWorthFirst>(b, a, kind_.copies) ? b : a;
-  };
-  const Cell cell = cells_[here];
-  best_across_[here] = x > 0 ? better_of(best_across_[here - 1], cell) : cell;
-  best_along_[here] = y > 0 ? better_of(best_along_[here - nx_], cell) : cell;
-  Cell by_height = cell, by_width = cell;
-  by_height.cost += aim_.per_unit * along_[y].units();
-  by_width.cost += aim_.per_unit * across_[x].units();
-  const std::size_t in_column = column_index(x, y);
-  if (x > 0) {
-    by_height = better_of(corner_across_[here - 1], by_height);
-    by_width = better_of(corner_along_[in_column - ny_], by_width);
+// The upper part is no place. What it gives must be what is wanted beyond the
+// lower part; where even its gain without any cut is less, it is not looked for.
+bool CutTable::is_odd_part_across(int x, int y, int low, Wide wanted) const {
+  const CutTable& right = beyond();
+  const Length remainder = across_[x] - across_[low];
+  const int floor = right.across_.floor_index(remainder);
+  if (floor < 0 || right.across_[floor] == remainder) return false;
+  const Wide rest = wanted - value(low, y);
+  if (upper_value(right.value(floor, y), beyond_) < rest) return false;
+  return right.trimmed_across(remainder, y, beyond_ ? 2 : 1).value == rest;
+}
+
+bool CutTable::is_odd_part_along(int x, int y, int low, Wide wanted) const {
+  const CutTable& upper = above();
+  const Length remainder = along_[y] - along_[low];
+  const int floor = upper.along_.floor_index(remainder);
+  if (floor < 0 || upper.along_[floor] == remainder) return false;
+  const Wide rest = wanted - value(x, low);
+  if (upper_value(upper.value(x, floor), above_) < rest) return false;
+  return upper.trimmed_along(x, remainder, above_ ? 2 : 1).value == rest;
+}
+
+// The best of two cuts, to any lower and narrower place, the first along the
+// uneven side; or of one.
+CutTable::Trimmed CutTable::trimmed_across(Length width, int y, int plies) const {
+  const int x = across_.floor_index(width);
+  Trimmed best{kNever<Wide>, -1, -1, false};
+  const Wide two_cuts = 2 * packing_.per_cut<Wide>() + packing_.travel<Wide>(width);
+  for (int i = 0; i <= x; ++i) {
+    best.keep({packing_.times(value(i, y), plies) - cut_over(along_[y]), i, y, false});
+    for (int j = 0; j <= y; ++j)
+      best.keep({packing_.times(value(i, j), plies) - two_cuts - packing_.travel<Wide>(along_[j]), i, j, true});
   }
-  if (y > 0) {
-    by_height = better_of(corner_across_[here - nx_], by_height);
-    by_width = better_of(corner_along_[in_column - 1], by_width);
+  return best;
+}
+
+CutTable::Trimmed CutTable::trimmed_along(int x, Length height, int plies) const {
+  const int y = along_.floor_index(height);
+  Trimmed best{kNever<Wide>, -1, -1, false};
+  const Wide two_cuts = 2 * packing_.per_cut<Wide>() + packing_.travel<Wide>(height);
+  for (int j = 0; j <= y; ++j) {
+    best.keep({packing_.times(value(x, j), plies) - cut_over(across_[x]), x, j, false});
+    for (int i = 0; i <= x; ++i)
+      best.keep({packing_.times(value(i, j), plies) - two_cuts - packing_.travel<Wide>(across_[i]), i, j, true});
   }
-  corner_across_[here] = by_height;
-  corner_along_[in_column] = by_width;
+  return best;
+}
+
+Remainder CutTable::remainder_of(const Trimmed& trimmed, bool height_first) const {
+  if (trimmed.value <= 0) return {};
+  const int cuts = trimmed.two_cuts ? 2 : 1;
+  return {cell(trimmed.value, gain(trimmed.x, trimmed.y)), trimmed.x, trimmed.y, cuts,
+          trimmed.two_cuts && height_first};
 }
 
 Remainder CutTable::remainder_across(Length width, int y) const {
   const int x = across_.floor_index(width);
   if (x < 0) return {};
   if (across_[x] == width) return {at(x, y), x, y, 0, false};
-  Cell one = best_across_[index(x, y)];
-  one.cost += aim_.cut(along_[y].units());
-  const Cell two = odd_across(x, y, width.units());
-  if (is_better(aim_, two, one, kind_.copies)) {
-    if (!is_better(aim_, two, Cell{}, kind_.copies)) return {};
-    for (int j = 0; j <= y; ++j) {
-      const int i = place_of(corner_across_[index(x, y)], x + 1, [&](int k) {
-        Cell c = at(k, j);
-        c.cost += aim_.per_unit * along_[j].units();
-        return c;
-      });
-      if (i >= 0) return {two, i, j, 2, true};
-    }
-  }
-  if (!is_better(aim_, one, Cell{}, kind_.copies)) return {};
-  const int i = place_of(best_across_[index(x, y)], x + 1, [&](int k) { return at(k, y); });
-  return {one, i, y, 1, false};
+  return remainder_of(trimmed_across(width, y, 1), true);
 }
 
 Remainder CutTable::remainder_along(int x, Length height) const {
   const int y = along_.floor_index(height);
   if (y < 0) return {};
   if (along_[y] == height) return {at(x, y), x, y, 0, false};
-  Cell one = best_along_[index(x, y)];
-  one.cost += aim_.cut(across_[x].units());
-  const Cell two = odd_along(x, y, height.units());
-  if (is_better(aim_, two, one, kind_.copies)) {
-    if (!is_better(aim_, two, Cell{}, kind_.copies)) return {};
-    for (int i = 0; i <= x; ++i) {
-      const int j = place_of(corner_along_[column_index(x, y)], y + 1, [&](int k) {
-        Cell c = at(i, k);
-        c.cost += aim_.per_unit * across_[i].units();
-        return c;
-      });
-      if (j >= 0) return {two, i, j, 2, false};
-    }
+  return remainder_of(trimmed_along(x, height, 1), false);
+}
+
+Cell CutTable::at(int x, int y) const {
+  return cell(value(x, y), packing_.aim().worth_first ? 0 : gain(x, y));
+}
+
+Cell CutTable::cell(Wide value, std::int64_t gain) const {
+  if (packing_.aim().worth_first) return packing_.unpack(value);
+  return {gain, static_cast<std::int64_t>(Wide(kind_.copies) * gain - value)};
+}
+
+// For one ply; where time is weighed it is found by following the cuts, once.
+std::int64_t CutTable::gain(int x, int y) const {
+  if (packing_.aim().worth_first) return packing_.unpack(value(x, y)).gain;
+  std::call_once(gains_once_, [this] {
+    std::vector<std::atomic<std::int64_t>> unknown(static_cast<std::size_t>(nx_) * ny_);
+    for (auto& gain : unknown) gain.store(-1, std::memory_order_relaxed);
+    gains_.swap(unknown);
+  });
+  std::atomic<std::int64_t>& known = gains_[index(x, y)];
+  if (known.load(std::memory_order_relaxed) < 0)
+    known.store(followed_gain(x, y), std::memory_order_relaxed);
+  return known.load(std::memory_order_relaxed);
+}
+
+std::int64_t CutTable::followed_gain(int x, int y) const {
+  const Choice c = choice(x, y);
+  switch (c.move) {
+    case Move::leave: return 0;
+    case Move::take: return shapes_[c.index].gain;
+    case Move::trim_across: return gain(best_place_across(x - 1, y), y);
+    case Move::trim_along: return gain(x, best_place_along(x, y - 1));
+    case Move::part_across:
+      return gain(c.index, y) + (beyond_ ? 2 : 1) * beyond().gain_of(beyond().remainder_across(across_[x] - across_[c.index], y));
+    case Move::part_along: break;
   }
-  if (!is_better(aim_, one, Cell{}, kind_.copies)) return {};
-  const int j = place_of(best_along_[index(x, y)], y + 1, [&](int k) { return at(x, k); });
-  return {one, x, j, 1, false};
+  return gain(x, c.index) + (above_ ? 2 : 1) * above().gain_of(above().remainder_along(x, along_[y] - along_[c.index]));
 }
 
 }  // namespace foldyard

@@ -19,7 +19,8 @@
 // Source of the recursion: Gilmore & Gomory 1966, Operations Research 14;
 // joints, trims and cut cost are our own.
 //
-// Gains are for one copy, i.e. one ply (joint_across or joint_along: for one
+// A rectangle's best is kept as one number (cutting/packing.h); how it is cut is
+// found again when it is asked for. Gains are for one copy, i.e. one ply (joint_across or joint_along: for one
 // joined pair, both: for one joined four). Cost is for the cuts through all
 // `copies` at once.
 //
@@ -27,11 +28,14 @@
 
 #include <atomic>
 #include <cstdint>
+#include <mutex>
 #include <vector>
 
 #include "cutting/grid.h"
 #include "cutting/objective.h"
+#include "cutting/packing.h"
 #include "cutting/shape.h"
+#include "cutting/table_fill.h"
 
 namespace foldyard {
 
@@ -69,12 +73,13 @@ struct Remainder {
 class CutTable {
  public:
   // beyond: R, above: U; null where the table is its own (no joint that way).
-  // REQUIRES both to live as long as this, with grids that agree. all_places:
-  // the grids hold every normal place; else a remainder may be trimmed by one
-  // cut to a place that no even parting reaches, and that is tried too.
-  // cancelled: once true, the higher rectangles are left uncut.
+  // REQUIRES both to live as long as this, with grids that agree, and one
+  // packing for all of them. all_places: the grids hold every normal place;
+  // else a remainder may be trimmed by one cut to a place that no even parting
+  // reaches, and that is tried too. cancelled: once true, the higher rectangles
+  // are left uncut.
   CutTable(TableKind kind, Grid across, Grid along, const std::vector<Shape>& shapes,
-           const Objective& aim, const CutTable* beyond, const CutTable* above,
+           const Packing& packing, const CutTable* beyond, const CutTable* above,
            bool all_places = true, const std::atomic<bool>* cancelled = nullptr);
   CutTable(const CutTable&) = delete;
   CutTable& operator=(const CutTable&) = delete;
@@ -82,75 +87,74 @@ class CutTable {
   const TableKind& kind() const { return kind_; }
   const Grid& across() const { return across_; }
   const Grid& along() const { return along_; }
-  const Objective& aim() const { return aim_; }
+  const Packing& packing() const { return packing_; }
+  const Objective& aim() const { return packing_.aim(); }
+  bool has_beyond() const { return beyond_; }
+  bool has_above() const { return above_; }
+  bool has_all_places() const { return all_places_; }
   const CutTable& beyond() const { return beyond_ ? *beyond_ : *this; }
   const CutTable& above() const { return above_ ? *above_ : *this; }
 
-  const Cell& at(int x, int y) const { return cells_[index(x, y)]; }
-  const Choice& choice(int x, int y) const { return choices_[index(x, y)]; }
-  // The best at (x, y) or any narrower place, without the cut to get there.
-  const Cell& best_up_to(int x, int y) const { return best_across_[index(x, y)]; }
-  // The same for any lower place.
-  const Cell& best_low(int x, int y) const { return best_along_[index(x, y)]; }
+  // Row by row; REQUIRES V to be Wide where the packing is, else int64.
+  template <class V> const std::vector<V>& values() const {
+    if constexpr (sizeof(V) == sizeof(Wide)) return wide_values_;
+    else return values_;
+  }
+  Wide value(int x, int y) const {
+    return packing_.is_wide() ? wide_values_[index(x, y)] : Wide(values_[index(x, y)]);
+  }
+
+  // These look for the answer each time.
+  Cell at(int x, int y) const;
+  Choice choice(int x, int y) const;
+  // Of the places up to x (along: up to y), the first of those that are best.
+  int best_place_across(int x, int y) const;
+  int best_place_along(int x, int y) const;
   // A rectangle of any width and a height of the grid, and the other way round.
   Remainder remainder_across(Length width, int y) const;
   Remainder remainder_along(int x, Length height) const;
 
  private:
-  // A way to part a place: the lower part a place, the remainder no place.
-  struct OddPart {
-    std::int32_t low;
-    std::int32_t floor;  // of the remainder, in the other table
-    std::int64_t remainder;
-  };
-  // For every place of an axis, how it may be parted. exact[i * n + l] is the
-  // other table's place that remains beyond place l of place i, or −1.
-  struct Parts {
-    std::vector<std::int32_t> exact;
-    std::vector<OddPart> odd;
-    std::vector<std::int32_t> odd_start;
-  };
-
-  static Parts parts_of(const Grid& own, const Grid& other);
   std::size_t index(int x, int y) const { return static_cast<std::size_t>(y) * nx_ + x; }
-  std::size_t column_index(int x, int y) const { return static_cast<std::size_t>(x) * ny_ + y; }
-  void set_leaves(const std::vector<Shape>& shapes);
-  template <bool kWorthFirst> void fill();
-  template <bool kWorthFirst> void fill_cell(int x, int y);
-  template <bool kWorthFirst> void try_trims(int x, int y, Cell& best, Choice& choice) const;
-  template <bool kWorthFirst> void try_parts_across(int x, int y, Cell& best, Choice& choice) const;
-  template <bool kWorthFirst> void try_parts_along(int x, int y, Cell& best, Choice& choice) const;
-  template <bool kWorthFirst> bool could_gain(Cell smaller, const Cell& best) const;
-  template <bool kWorthFirst>
-  void try_odd_across(const OddPart& part, int y, Cell& best, Choice& choice) const;
-  template <bool kWorthFirst>
-  void try_odd_along(const OddPart& part, int x, Cell& best, Choice& choice) const;
-  template <bool kWorthFirst> void note_prefixes(int x, int y);
-  void note_whole(int x, int y);
-  template <bool kWorthFirst>
-  Cell better_trim(const Cell& two, Cell one, std::int64_t cut) const;
-  Cell odd_across(int place, int y, std::int64_t width) const;
-  Cell odd_along(int x, int place, std::int64_t height) const;
+  // The place of a shape that is taken in this table; x or y −1 where none.
+  Leaf leaf_of(const Shape& shape) const;
+  Wide cut_over(Length travel) const { return packing_.cut<Wide>(travel); }
+  Wide upper_value(Wide value, bool is_joint) const { return packing_.times(value, is_joint ? 2 : 1); }
+  bool is_odd_part_across(int x, int y, int low, Wide wanted) const;
+  bool is_odd_part_along(int x, int y, int low, Wide wanted) const;
+  int part_across(int x, int y, Wide wanted) const;
+  int part_along(int x, int y, Wide wanted) const;
+  // A rectangle with one side that is no place, cut down to a place.
+  struct Trimmed {
+    Wide value;
+    int x;
+    int y;
+    bool two_cuts;
+    void keep(const Trimmed& other) {
+      if (other.value > value) *this = other;
+    }
+  };
+  Trimmed trimmed_across(Length width, int y, int plies) const;
+  Trimmed trimmed_along(int x, Length height, int plies) const;
+  Remainder remainder_of(const Trimmed& trimmed, bool height_first) const;
+  std::int64_t gain(int x, int y) const;
+  std::int64_t followed_gain(int x, int y) const;
+  std::int64_t gain_of(const Remainder& rest) const { return rest.across < 0 ? 0 : gain(rest.across, rest.along); }
+  Cell cell(Wide value, std::int64_t gain) const;
 
   TableKind kind_;
   Grid across_, along_;
-  Objective aim_;
+  std::vector<Shape> shapes_;
+  Packing packing_;
   const CutTable* beyond_;
   const CutTable* above_;
   bool all_places_;
-  const std::atomic<bool>* cancelled_;
   int nx_, ny_;
-  Parts parts_across_, parts_along_;
-  // Places not parted, or trimmed, in that direction: a row of parts side by
-  // side may begin with any of its parts, so only these need come first.
-  std::vector<std::int32_t> whole_across_;                // of the row being filled
-  std::vector<std::vector<std::int32_t>> whole_along_;    // of each column
-  std::vector<Cell> cells_;
-  std::vector<Cell> columns_;  // cells_ again, column by column
-  std::vector<Choice> choices_;
-  std::vector<Cell> best_across_, best_along_;  // best of places up to here
-  std::vector<Cell> corner_across_;  // for trims by two cuts, row by row
-  std::vector<Cell> corner_along_;   // the same, column by column
+  std::vector<std::int64_t> values_;  // empty where they need 128 bits
+  std::vector<Wide> wide_values_;     // empty where not
+  // Gains found so far where time is weighed; −1 where not yet.
+  mutable std::once_flag gains_once_;
+  mutable std::vector<std::atomic<std::int64_t>> gains_;
 };
 
 }  // namespace foldyard

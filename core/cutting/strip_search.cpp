@@ -1,135 +1,144 @@
 #include "cutting/strip_search.h"
 
-#include <algorithm>
-
-#include "cutting/strips.h"
+#include "cutting/row_ops.h"
+#include "cutting/strip_positions.h"
 
 namespace foldyard {
 
 namespace {
 
-// Places where the strip uses its whole size; at any other place it is a
-// narrower strip, and the fold had better lie nearer.
-std::vector<Sized> full_strips(const CutTable* table, int v) {
-  std::vector<Sized> list;
-  if (!table) return list;
-  for (int x = 0; x < table->across().size(); ++x) {
-    const Move move = table->choice(x, v).move;
-    if (table->across().is_sum(x) && move != Move::leave && move != Move::trim_across)
-      list.push_back({table->across()[x], table->across()[x], exact_strip(*table, x, v)});
-  }
-  return list;
-}
-
-// One length: all positions of one layout at place v.
+// One layout, with the columns that its strips are made of.
+template <class V>
 class Positions {
  public:
-  Positions(const StripTables& tables, const FoldLayout& layout, const TableSet& set,
-            const CutTable& open, std::int64_t copies, int v, Length length)
-      : tables_(tables), layout_(layout), aim_(set.aim()), open_(open),
-        open_bounds_(set.aim().worth_first && !set.is_thinned()), usable_(set.widest()),
-        trim_(set.fold_trim()), copies_(copies),
-        v_(v), slit_(aim_.cut(length.units())), lefts_(full_strips(tables.left, v)),
-        rights_(full_strips(tables.right, v)) {}
+  Positions(TableSet& tables, const FoldLayout& layout, bool end_to_end, std::int64_t copies)
+      : layout_(layout), left_(source(tables, layout.shares().left_pairs, true, end_to_end, copies)),
+        middle_(source(tables, layout.shares().plies, false, end_to_end, copies)),
+        right_(source(tables, layout.shares().right_pairs, true, end_to_end, copies)),
+        lefts_(left_, tables.fold_trim(), layout.goes_under_left()),
+        rights_(right_, tables.fold_trim(), layout.goes_under_right()) {}
 
-  void search(StripChoice& best) {
-    const SizeRange range = layout_.left();
-    if (range.most < range.least) return;
-    for (const Sized& left : least_strips(tables_.left, lefts_, range.least, layout_.goes_under_left()))
-      try_left(left, best);
-    for (const Sized& left : lefts_)
-      if (range.least < left.size && left.size <= range.most) try_left(left, best);
+  // visit(at, use of the middle, columns of the three; null where not used)
+  template <class Visit>
+  void visit_all(Visit visit) const {
+    visit_positions(layout_, lefts_, rights_,
+                    [&](const StripsAt& at, const StripOption<V>& left, const StripOption<V>& right) {
+      const int x = middle_.floor(at.middle);
+      if (x < 0) return visit(at, StripUse::none, left.column, nullptr, right.column);
+      visit(at, StripUse::narrower, left.column, middle_.columns->upto(x), right.column);
+      if ((*middle_.places)[x] == at.middle)
+        visit(at, StripUse::exact, left.column, middle_.columns->exact(x), right.column);
+      visit(at, StripUse::none, left.column, nullptr, right.column);
+    });
   }
 
  private:
-  // A strip of the least size. Where the middle goes on under it, it may be
-  // slit at any place, or only to open the fold; a larger one never so, as then
-  // the fold might lie nearer.
-  std::vector<Sized> least_strips(const CutTable* table, const std::vector<Sized>& full, Length least,
-                                  bool goes_under) const {
-    if (!goes_under) return forced_strips(table, least, v_);
-    std::vector<Sized> list{{least, std::min(trim_, least), Strip{}}};
-    for (const Sized& s : full)
-      if (s.size <= least) list.push_back({least, s.size, s.strip});
-    return list;
+  static StripSource<V> source(TableSet& tables, int plies, bool joint, bool end_to_end,
+                               std::int64_t copies) {
+    if (plies == 0) return {};
+    return {&tables.across(joint), &tables.columns<V>({joint, end_to_end, copies}, plies)};
   }
 
-  void try_left(const Sized& left, StripChoice& best) {
-    const SizeRange range = layout_.right(left.size);
-    if (range.most < range.least) return;
-    if (falls_short(left, {}, best)) return;
-    for (const Sized& right : least_strips(tables_.right, rights_, range.least, layout_.goes_under_right()))
-      if (!falls_short(left, right, best)) try_pair(left, right, best);
-    for (const Sized& right : rights_)
-      if (range.least < right.size && right.size <= range.most &&
-          !falls_short(left, right, best))
-        try_pair(left, right, best);
-  }
-
-  // All the cloth that these strips leave, cut open, does not make them the best
-  // so far. (Without a right strip: all that the left one leaves.)
-  bool falls_short(const Sized& left, const Sized& right, const StripChoice& best) const {
-    if (!open_bounds_) return false;
-    const FoldLayout::Shares& s = layout_.shares();
-    const Length rest = usable_ - left.slit_at * (2 * s.left_pairs) - right.slit_at * (2 * s.right_pairs);
-    const int x = open_.across().floor_index(rest);
-    return left.strip.cell.gain * s.left_pairs + right.strip.cell.gain * s.right_pairs +
-               (x >= 0 ? open_.at(x, v_).gain : 0) < best.cell.gain;
-  }
-
-  std::int64_t most_gain(const StripsAt& at, std::int64_t left, std::int64_t right) const {
-    const FoldLayout::Shares& s = layout_.shares();
-    const int x = tables_.middle ? tables_.middle->across().floor_index(at.middle) : -1;
-    return left * s.left_pairs + right * s.right_pairs +
-           (x >= 0 ? tables_.middle->best_up_to(x, v_).gain * s.plies : 0);
-  }
-
-  void try_pair(const Sized& left, const Sized& right, StripChoice& best) {
-    const StripsAt at(layout_, left, right, slit_);
-    if (at.middle < Length()) return;
-    if (aim_.worth_first &&
-        most_gain(at, left.strip.cell.gain, right.strip.cell.gain) < best.cell.gain)
-      return;
-    const auto consider = [&](const Strip& middle, Length size) {
-      const Cell cell = total(at, left.strip, middle, size, right.strip);
-      if (cell.gain > 0 && is_better(aim_, cell, best.cell, copies_))
-        best = {&layout_, left.size, right.size, left.slit_at, right.slit_at, cell};
-    };
-    const int x = tables_.middle ? tables_.middle->across().floor_index(at.middle) : -1;
-    if (x < 0) return consider(Strip{}, Length());
-    // A narrower middle ends before its neighbour: any size short of it will do.
-    consider(narrower_strip(*tables_.middle, x, v_), at.middle - Length::units(1));
-    if (tables_.middle->across()[x] == at.middle)
-      consider(exact_strip(*tables_.middle, x, v_), at.middle);
-  }
-
-  const StripTables& tables_;
   const FoldLayout& layout_;
-  const Objective& aim_;
-  const CutTable& open_;  // of the same length
-  bool open_bounds_;      // it knows every place
-  Length usable_;
-  Length trim_;
-  std::int64_t copies_;
-  int v_;
-  std::int64_t slit_;
-  std::vector<Sized> lefts_;
-  std::vector<Sized> rights_;
+  StripSource<V> left_, middle_, right_;
+  StripOptions<V> lefts_, rights_;
+};
+
+constexpr int kMostSlits = 4;
+
+// Adds strips up at all lengths at once.
+template <class V>
+class Adder {
+ public:
+  Adder(const TableSet& tables, bool end_to_end, std::vector<V>& best)
+      : best_(best), none_(best.size(), 0) {
+    for (const int v : tables.lengths(end_to_end))
+      slit_.push_back(tables.packing().cut<V>(tables.along(end_to_end)[v]));
+  }
+
+  void add(const V* left, const V* middle, const V* right, int slits) {
+    const V* low = with_slits(left ? left : none_.data(), slits);
+    rows::raise_to_sum(best_.data(), low, middle ? middle : none_.data(), right ? right : none_.data(),
+                       static_cast<int>(best_.size()));
+  }
+
+ private:
+  // The left column less so many slits; kept while the left strip stays.
+  const V* with_slits(const V* left, int slits) {
+    if (left != left_) {
+      left_ = left;
+      for (std::vector<V>& column : less_) column.clear();
+    }
+    std::vector<V>& column = less_[slits];
+    if (column.empty())
+      for (std::size_t i = 0; i < best_.size(); ++i) column.push_back(left[i] - slits * slit_[i]);
+    return column.data();
+  }
+
+  std::vector<V>& best_;
+  std::vector<V> none_, slit_;
+  const V* left_ = nullptr;
+  std::vector<V> less_[kMostSlits + 1];
 };
 
 }  // namespace
 
+StripSearch::StripSearch(TableSet& tables, const Layouts& layouts, bool end_to_end, std::int64_t copies)
+    : tables_(tables), layouts_(layouts), end_to_end_(end_to_end), copies_(copies),
+      cells_(tables.along(end_to_end).size()) {
+  if (tables.lengths(end_to_end).empty()) return;
+  tables.packing().is_wide() ? search<Wide>() : search<std::int64_t>();
+  const std::vector<int>& lengths = tables.lengths(end_to_end);
+  const bool worth_first = tables.aim().worth_first;
+  for (std::size_t i = 0; i < lengths.size(); ++i)
+    cells_[lengths[i]] = worth_first ? tables.packing().unpack(values_[i])
+                                     : Cell{static_cast<std::int64_t>(values_[i]), 0};
+}
+
+template <class V>
+void StripSearch::search() {
+  std::vector<V> best(tables_.lengths(end_to_end_).size(), 0);
+  Adder<V> adder(tables_, end_to_end_, best);
+  for (const auto& layout : layouts_) {
+    const Positions<V> positions(tables_, *layout, end_to_end_, copies_);
+    positions.visit_all([&](const StripsAt& at, StripUse middle, const V* a, const V* b, const V* c) {
+      if (!tables_.is_cancelled()) adder.add(a, b, c, at.slits(middle));
+    });
+  }
+  values_.assign(best.begin(), best.end());
+}
+
+StripChoice StripSearch::choice(int v) const {
+  if (cells_[v].gain <= 0) return {};
+  return tables_.packing().is_wide() ? find<Wide>(v) : find<std::int64_t>(v);
+}
+
+// The first position that gives what is best at v.
+template <class V>
+StripChoice StripSearch::find(int v) const {
+  const std::vector<int>& lengths = tables_.lengths(end_to_end_);
+  const std::size_t i = std::lower_bound(lengths.begin(), lengths.end(), v) - lengths.begin();
+  const V wanted = static_cast<V>(values_[i]);
+  const V slit = tables_.packing().cut<V>(tables_.along(end_to_end_)[v]);
+  StripChoice found;
+  for (const auto& layout : layouts_) {
+    const Positions<V> positions(tables_, *layout, end_to_end_, copies_);
+    positions.visit_all([&](const StripsAt& at, StripUse middle, const V* a, const V* b, const V* c) {
+      if (found.layout) return;
+      const V sum = (a ? a[i] : 0) + (b ? b[i] : 0) + (c ? c[i] : 0) - slit * at.slits(middle);
+      if (sum == wanted) found = {layout.get(), at.left, at.right, middle, cells_[v]};
+    });
+    if (found.layout) break;
+  }
+  return found;
+}
+
 std::vector<StripChoice> strip_choices(TableSet& tables, const Layouts& layouts, bool end_to_end,
                                        std::int64_t copies) {
-  const Grid& along = tables.along(end_to_end);
-  std::vector<StripChoice> best(along.size());
-  const CutTable& open = tables.table({false, end_to_end, copies});
-  for (const auto& layout : layouts) {
-    const StripTables three = strip_tables(tables, layout->shares(), end_to_end, copies);
-    for (int v = 0; v < along.size() && !tables.is_cancelled(); ++v)
-      if (along.is_sum(v)) Positions(three, *layout, tables, open, copies, v, along[v]).search(best[v]);
-  }
-  return best;
+  const StripSearch search(tables, layouts, end_to_end, copies);
+  std::vector<StripChoice> choices;
+  for (int v = 0; v < tables.along(end_to_end).size(); ++v) choices.push_back(search.choice(v));
+  return choices;
 }
 
 }  // namespace foldyard

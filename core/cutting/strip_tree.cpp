@@ -18,47 +18,19 @@ struct Segment {
   bool flip;
 };
 
-struct Three {
-  Strip left, middle, right;
-  Length middle_start;
-};
-
-// The ways a strip may be that the folds size and that is slit there.
-std::vector<Sized> slit_strips(const CutTable* table, Length size, Length slit_at, int v) {
-  std::vector<Sized> list = forced_strips(table, slit_at, v);
-  for (Sized& s : list) s.size = size;
-  if (size != slit_at) list.push_back({size, slit_at, Strip{}});
-  return list;
+const CutTable* table_of(TableSet& tables, int plies, bool joint, bool end_to_end, std::int64_t copies) {
+  return plies ? &tables.table({joint, end_to_end, copies * plies}) : nullptr;
 }
 
-// The strips whose total is the choice's cell: the search's own combinations.
-Three strips_of(const StripTables& tables, const StripChoice& choice, std::int64_t slit, int v) {
-  for (const Sized& left : slit_strips(tables.left, choice.left, choice.left_slit, v))
-    for (const Sized& right : slit_strips(tables.right, choice.right, choice.right_slit, v)) {
-      const StripsAt at(*choice.layout, left, right, slit);
-      for (const Sized& middle : forced_strips(tables.middle, at.middle, v)) {
-        const Length size = middle.strip.exact ? middle.size : middle.size - Length::units(1);
-        if (total(at, left.strip, middle.strip, size, right.strip) == choice.cell)
-          return {left.strip, middle.strip, right.strip, at.start};
-      }
-    }
-  return {};
-}
-
-// The place whose cell a strip stands for.
-int place_of(const CutTable& table, const Strip& strip, int v) {
-  if (strip.exact) return strip.place;
-  int place = 0;
-  while (!(table.at(place, v) == strip.cell)) ++place;
-  return place;
-}
-
-void add_segment(std::vector<Segment>& segments, const CutTable* table, const Strip& strip, int v,
-                 Length from, bool from_far) {
-  if (!table || !strip.is_used()) return;
-  const int place = place_of(*table, strip, v);
-  const Length size = table->across()[place];
-  const Span span = from_far ? Span{from - size, from} : Span{from, from + size};
+// A strip of this size, used so; from its near rim, or for a right one its far rim.
+void add_segment(std::vector<Segment>& segments, const CutTable* table, StripUse use, Length size,
+                 int v, Length from, bool from_far) {
+  if (!table || use == StripUse::none) return;
+  const int floor = table->across().floor_index(size);
+  const int place = use == StripUse::exact ? floor : table->best_place_across(floor, v);
+  if (table->value(place, v) <= 0) return;
+  const Length width = table->across()[place];
+  const Span span = from_far ? Span{from - width, from} : Span{from, from + width};
   segments.push_back({span, table, place, from_far});
 }
 
@@ -90,16 +62,20 @@ CutTree slit_and_fill(const std::vector<Segment>& segments, Rect whole, const Ta
 CutTree strip_tree(TableSet& tables, const StripChoice& choice, bool end_to_end,
                    std::int64_t copies, int v) {
   const FoldLayout& layout = *choice.layout;
-  const StripTables three = strip_tables(tables, layout.shares(), end_to_end, copies);
+  const FoldLayout::Shares& shares = layout.shares();
+  const auto table = [&](int plies, bool joint) {
+    return table_of(tables, plies, joint, end_to_end, copies);
+  };
+  const StripsAt at(layout, choice.left, choice.right);
   const Length height = tables.along(end_to_end)[v];
-  const Three strips = strips_of(three, choice, tables.aim().cut(height.units()), v);
-  const Length whole = layout.folded(choice.left, choice.right);
   std::vector<Segment> segments;
-  add_segment(segments, three.left, strips.left, v, Length(), false);
-  add_segment(segments, three.middle, strips.middle, v, strips.middle_start, false);
-  add_segment(segments, three.right, strips.right, v, whole, true);
-  if (layout.lies_mirrored()) mirror(segments, whole);
-  return slit_and_fill(segments, {{Length(), whole}, {Length(), height}}, tables, v);
+  add_segment(segments, table(shares.left_pairs, true), choice.left.use, choice.left.slit_at, v,
+              Length(), false);
+  add_segment(segments, table(shares.plies, false), choice.middle_use, at.middle, v, at.start, false);
+  add_segment(segments, table(shares.right_pairs, true), choice.right.use, choice.right.slit_at, v,
+              at.whole, true);
+  if (layout.lies_mirrored()) mirror(segments, at.whole);
+  return slit_and_fill(segments, {{Length(), at.whole}, {Length(), height}}, tables, v);
 }
 
 }  // namespace foldyard

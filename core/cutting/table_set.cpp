@@ -1,6 +1,7 @@
 #include "cutting/table_set.h"
 
 #include <algorithm>
+#include <numeric>
 
 namespace foldyard {
 
@@ -24,7 +25,7 @@ std::vector<Length> sizes_of(const std::vector<Shape>& shapes, Length Shape::*si
 }  // namespace
 
 TableSet::TableSet(std::vector<Shape> shapes, const Objective& aim, const TableLimits& limits)
-    : shapes_(std::move(shapes)), aim_(aim), limits_(limits) {
+    : shapes_(std::move(shapes)), limits_(limits), packing_(aim, {}, {}, {}) {
   const int most = limits.most_places;
   const auto make = [&](Grid grids[2], Length Shape::*size, Length limit, Length joint_limit) {
     const std::vector<Length> sizes = sizes_of(shapes_, size);
@@ -40,6 +41,18 @@ TableSet::TableSet(std::vector<Shape> shapes, const Objective& aim, const TableL
   for (std::size_t i = 1; i < firsts.size(); ++i) least_flap_ = std::min(least_flap_, firsts[i]);
   make(across_, &Shape::across, limits.widest, limits.widest / 2);
   make(along_, &Shape::along, limits.tallest, limits.tallest);
+  for (const bool joint : {false, true})
+    for (int y = 0; y < along_[joint].size(); ++y)
+      if (along_[joint].is_sum(y)) lengths_[joint].push_back(y);
+  packing_ = Packing(aim, shapes_, limits.widest, limits.tallest, shared_unit());
+}
+
+// Of all places; so every cut is as long as some number of it.
+Length TableSet::shared_unit() const {
+  std::int64_t unit = 0;
+  for (const Grid* grid : {&across_[0], &across_[1], &along_[0], &along_[1]})
+    for (const Length place : grid->places()) unit = std::gcd(unit, place.units());
+  return Length::units(std::max<std::int64_t>(unit, 1));
 }
 
 // Beside a joint a part may be kept beyond another of any place, and then the
@@ -58,27 +71,46 @@ Grid TableSet::with_remainders(const Grid& joint, const Grid& normal, Length lim
   return joint.with(std::move(more));
 }
 
-const CutTable& TableSet::table(TableKind kind) {
-  if (aim_.worth_first) kind.copies = 1;  // copies do not change what is best
-  std::promise<std::unique_ptr<CutTable>> promise;
-  std::shared_future<std::unique_ptr<CutTable>> made;
+template <class Made>
+template <class Make>
+const Made& TableSet::Shelf<Made>::get(const TableKind& kind, Make make) {
+  std::promise<std::unique_ptr<Made>> promise;
+  std::shared_future<std::unique_ptr<Made>> made;
   bool is_mine = false;
   {
     const std::lock_guard lock(mutex_);
-    const auto found = tables_.find(kind);
-    is_mine = found == tables_.end();
+    const auto found = made_.find(kind);
+    is_mine = found == made_.end();
     made = is_mine ? promise.get_future().share() : found->second;
-    if (is_mine) tables_.emplace(kind, made);
+    if (is_mine) made_.emplace(kind, made);
   }
   if (is_mine) {
     try {
-      promise.set_value(make(kind));
+      promise.set_value(make());
     } catch (...) {
       promise.set_exception(std::current_exception());
     }
   }
   return *made.get();
 }
+
+const CutTable& TableSet::table(TableKind kind) {
+  if (aim().worth_first) kind.copies = 1;  // copies do not change what is best
+  return tables_.get(kind, [&] { return make(kind); });
+}
+
+template <class V>
+const StripColumns<V>& TableSet::columns(const TableKind& kind, int plies) {
+  const TableKind all{kind.joint_across, kind.joint_along, aim().worth_first ? plies : kind.copies * plies};
+  const auto make_columns = [&] {
+    return std::make_unique<StripColumns<V>>(table(all), lengths(kind.joint_along), plies);
+  };
+  if constexpr (sizeof(V) == sizeof(Wide)) return wide_columns_.get(all, make_columns);
+  else return columns_.get(all, make_columns);
+}
+
+template const StripColumns<std::int64_t>& TableSet::columns(const TableKind&, int);
+template const StripColumns<Wide>& TableSet::columns(const TableKind&, int);
 
 // The tables it stands on have fewer joints, so no two wait for each other.
 std::unique_ptr<CutTable> TableSet::make(const TableKind& kind) {
@@ -87,7 +119,7 @@ std::unique_ptr<CutTable> TableSet::make(const TableKind& kind) {
   if (kind.joint_across) beyond = &table({false, kind.joint_along, kind.copies * 2});
   if (kind.joint_along) above = &table({kind.joint_across, false, kind.copies * 2});
   return std::make_unique<CutTable>(kind, across_[kind.joint_across], along_[kind.joint_along],
-                                    shapes_, aim_, beyond, above, !thinned_,
+                                    shapes_, packing_, beyond, above, !thinned_,
                                     limits_.cancelled);
 }
 

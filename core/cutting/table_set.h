@@ -19,6 +19,7 @@
 #include <mutex>
 
 #include "cutting/cut_table.h"
+#include "cutting/strip_columns.h"
 
 namespace foldyard {
 
@@ -37,7 +38,14 @@ class TableSet {
   TableSet(std::vector<Shape> shapes, const Objective& aim, const TableLimits& limits);
 
   const CutTable& table(TableKind kind);
-  const Objective& aim() const { return aim_; }
+  // The table of kind, with plies (at a fold edge: pairs) for each of its copies,
+  // as strips at lengths(kind.joint_along).
+  // REQUIRES V as the packing says.
+  template <class V> const StripColumns<V>& columns(const TableKind& kind, int plies);
+  // The places along that are sums: the lengths worth cutting.
+  const std::vector<int>& lengths(bool joint) const { return lengths_[joint]; }
+  const Objective& aim() const { return packing_.aim(); }
+  const Packing& packing() const { return packing_; }
   const std::vector<Shape>& shapes() const { return shapes_; }
   const Grid& across(bool joint) const { return across_[joint]; }
   const Grid& along(bool joint) const { return along_[joint]; }
@@ -52,18 +60,33 @@ class TableSet {
   bool is_cancelled() const { return limits_.is_cancelled(); }
 
  private:
+  // Made once for each kind, by whom asks first.
+  template <class Made>
+  class Shelf {
+   public:
+    template <class Make> const Made& get(const TableKind& kind, Make make);
+
+   private:
+    std::mutex mutex_;  // guards made_
+    std::map<TableKind, std::shared_future<std::unique_ptr<Made>>> made_;
+  };
+
   std::unique_ptr<CutTable> make(const TableKind& kind);
   Grid with_remainders(const Grid& joint, const Grid& normal, Length limit) const;
 
+  Length shared_unit() const;
+
   std::vector<Shape> shapes_;
-  Objective aim_;
   Grid across_[2];
   Grid along_[2];
   TableLimits limits_;
   Length least_flap_;
   bool thinned_ = false;
-  std::mutex mutex_;  // guards tables_
-  std::map<TableKind, std::shared_future<std::unique_ptr<CutTable>>> tables_;
+  Packing packing_;
+  std::vector<int> lengths_[2];
+  Shelf<CutTable> tables_;
+  Shelf<StripColumns<std::int64_t>> columns_;
+  Shelf<StripColumns<Wide>> wide_columns_;
 };
 
 }  // namespace foldyard

@@ -44,7 +44,7 @@ void TreeBuilder::take(int node, int panel, bool turned) {
 }
 
 void TreeBuilder::fill(int node, const CutTable& table, int x, int y, bool flip) {
-  const Choice& choice = table.choice(x, y);
+  const Choice choice = table.choice(x, y);
   switch (choice.move) {
     case Move::leave: return;
     case Move::take: {
@@ -59,9 +59,7 @@ void TreeBuilder::fill(int node, const CutTable& table, int x, int y, bool flip)
 
 void TreeBuilder::trim(int node, const CutTable& table, Move move, int x, int y, bool flip) {
   const bool across = move == Move::trim_across;
-  const Cell wanted = across ? table.best_up_to(x - 1, y) : table.best_low(x, y - 1);
-  int place = 0;
-  while (!((across ? table.at(place, y) : table.at(x, place)) == wanted)) ++place;
+  const int place = across ? table.best_place_across(x - 1, y) : table.best_place_along(x, y - 1);
   const Length keep = across ? table.across()[place] : table.along()[place];
   const int kept = cut_keeping(node, across ? Direction::along : Direction::across, keep, flip, nullptr);
   across ? fill(kept, table, place, y, flip) : fill(kept, table, x, place, flip);

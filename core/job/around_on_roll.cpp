@@ -30,7 +30,7 @@ AroundOnRoll::AroundOnRoll(const AroundCase& c) : c_(c), whole_(strip_table(c)),
   const int x = whole_.across().floor_index(strip().size());
   std::int64_t most = 0;
   for (int y = 0; x >= 0 && y < whole_.along().size(); ++y) {
-    const Cell& cell = whole_.best_up_to(x, y);
+    const Cell cell = whole_.at(whole_.best_place_across(x, y), y);
     most = std::max(most, whole_.aim().worth_first ? cell.gain : cell.gain - cell.cost);
     most_.push_back(most);
   }

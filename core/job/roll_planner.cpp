@@ -4,6 +4,7 @@
 #include <map>
 #include <set>
 
+#include "batch/tight_entries.h"
 #include "job/flawed_roll.h"
 #include "job/lost_panels.h"
 #include "job/sum_up.h"
@@ -88,20 +89,32 @@ Length RollPlanner::size_of(const TableSet& tables, const FoldWay& way, const La
 
 // An aim that weighs time cuts differently for each number of lengths in the
 // lay; one that puts worth first does not.
-std::vector<RollPlanner::LayOption> RollPlanner::lay_options(TableSet& tables, const Layouts& layouts,
+RollPlanner::Searches RollPlanner::searches_of(TableSet& tables, const Layouts& layouts,
+                                               const FoldWay& way) const {
+  const bool once = tables.aim().worth_first || tables.along(way.end_to_end).size() == 0;
+  const std::int64_t most = once ? 1 : most_lengths(way);
+  Searches searches;
+  for (std::int64_t copies = 1; copies <= most; ++copies) {
+    if (copies > 1 && size_of(tables, way, {0, copies, nullptr}) > capacity_) break;
+    searches.push_back(std::make_unique<StripSearch>(tables, layouts, way.end_to_end, copies));
+  }
+  return searches;
+}
+
+std::vector<RollPlanner::LayOption> RollPlanner::lay_options(const TableSet& tables,
+                                                             const Searches& searches,
                                                              const FoldWay& way) const {
   std::vector<LayOption> options;
   const std::int64_t most = most_lengths(way);
-  std::vector<StripChoice> choices;
   for (std::int64_t copies = 1; copies <= most; ++copies) {
-    if (copies == 1 || !tables.aim().worth_first)
-      choices = strip_choices(tables, layouts, way.end_to_end, copies);
-    bool any_fits = false;  // so many, of the shortest
-    for (int v = 0; v < static_cast<int>(choices.size()); ++v) {
-      const LayOption option{v, copies, choices[v]};
-      if (size_of(tables, way, option) > capacity_) continue;
+    const std::size_t nth = std::min<std::size_t>(copies, searches.size()) - 1;
+    const StripSearch& search = *searches[nth];
+    bool any_fits = false;
+    for (int v = 0; v < static_cast<int>(search.cells().size()); ++v) {
+      const LayOption option{v, copies, &search};
+      if (size_of(tables, way, option) > capacity_) break;
       any_fits = true;
-      if (option.choice.layout) options.push_back(option);
+      if (option.cell().gain > 0) options.push_back(option);
     }
     if (!any_fits) break;
   }
@@ -113,21 +126,22 @@ std::vector<SeriesEntry> RollPlanner::entries_of(const std::vector<LayOption>& o
                                                  const AimScale& scale) const {
   std::vector<SeriesEntry> entries;
   for (const LayOption& o : options) {
-    const std::int64_t gain = o.choice.cell.gain * o.copies;
-    const std::int64_t cost = o.choice.cell.cost + scale.per_length * o.copies + scale.per_lay;
+    const std::int64_t more = scale.per_length * o.copies + scale.per_lay;
     const Length size = size_of(tables, way, o);
-    entries.push_back(tables.aim().worth_first ? SeriesEntry{size, gain, cost}
-                                               : SeriesEntry{size, gain - cost, 0});
+    entries.push_back(tables.aim().worth_first
+                          ? SeriesEntry{size, o.cell().gain * o.copies, o.cell().cost + more}
+                          : SeriesEntry{size, o.cell().gain - more, 0});
   }
   return entries;
 }
 
 Pattern RollPlanner::pattern_of(TableSet& tables, const FoldWay& way, const LayOption& o) const {
   const std::int64_t copies = tables.aim().worth_first ? 1 : o.copies;
-  const FoldPlan fold{way, o.choice.layout->lines(o.choice.left, o.choice.right), levels_of(way)};
+  const StripChoice choice = o.search->choice(o.place);
+  const FoldPlan fold{way, choice.layout->lines(choice.left.size, choice.right.size), levels_of(way)};
   const Length length = tables.along(way.end_to_end)[o.place] * (way.end_to_end ? 2 : 1);
   return write_pattern(job_, roll_, fold, length,
-                       strip_tree(tables, o.choice, way.end_to_end, copies, o.place));
+                       strip_tree(tables, choice, way.end_to_end, copies, o.place));
 }
 
 // The patterns and lays of the chosen options, the longest lengths first.
@@ -188,11 +202,12 @@ Plan RollPlanner::plan_around_flaws(TableSet& tables, const FoldWay& way, const 
   FlawedCase flawed{job_, way, aim_, scale, tables, {}, most_lengths(way), clean,
                     clean.proof.bound, clean.proof.proved, budget_};
   for (const LayOption& o : options) {
-    const Cell& cell = o.choice.cell;
-    const std::int64_t value = worth_first ? cell.gain : o.copies * cell.gain - cell.cost;
-    if (!sizes.contains(o.copies) || value <= best[o.copies]) continue;
-    best[o.copies] = value;
-    flawed.candidates.push_back({o.copies, cell.cost, pattern_of(tables, way, o)});
+    if (!sizes.contains(o.copies) || o.cell().gain <= best[o.copies]) continue;
+    best[o.copies] = o.cell().gain;
+    Pattern pattern = pattern_of(tables, way, o);
+    const std::int64_t cost = scale.objective.per_cut * std::ssize(pattern.cuts) +
+                              scale.objective.per_unit * pattern.travel.units();
+    flawed.candidates.push_back({o.copies, cost, std::move(pattern)});
   }
   return plan_flawed_roll(flawed);
 }
@@ -213,10 +228,17 @@ Result<Plan> RollPlanner::plan(const FoldWay& way, bool around_flaws) {
   if (layouts.empty())
     return refused(way, "folded so it is deeper than the " + write_length(depth, job_.unit) +
                             " that fit the table and can be reached");
-  const std::vector<LayOption> options = lay_options(tables, layouts, way);
+  const Searches searches = searches_of(tables, layouts, way);
+  const std::vector<LayOption> options = lay_options(tables, searches, way);
   count_stage();
-  const Series series =
-      best_series(entries_of(options, tables, way, scale), capacity_, budget_.steps, budget_.cancelled);
+  const std::vector<SeriesEntry> all = entries_of(options, tables, way, scale);
+  std::vector<SeriesEntry> entries;
+  std::vector<LayOption> tight;
+  for (const int i : tight_entries(all, capacity_)) {
+    entries.push_back(all[i]);
+    tight.push_back(options[i]);
+  }
+  const Series series = best_series(entries, capacity_, budget_.steps, budget_.cancelled);
   count_stage();
   if (series.picks.empty() && budget_.is_cancelled())
     return refused(way, "planning was stopped before a plan of this way was found");
@@ -224,7 +246,7 @@ Result<Plan> RollPlanner::plan(const FoldWay& way, bool around_flaws) {
     return refused(way, tables.aim().worth_first ? "no panel fits"
                                                  : "no panel that fits is worth the time of cutting it");
   std::vector<LayOption> chosen;
-  for (int pick : series.picks) chosen.push_back(options[pick]);
+  for (int pick : series.picks) chosen.push_back(tight[pick]);
   Plan plan = write_plan(tables, way, std::move(chosen));
   const Worth lost = lost_worth(job_, plan);
   plan.proof = prove(plan, lost, series, tables.is_thinned());

@@ -30,11 +30,15 @@ class RollPlanner {
   struct LayOption {
     int place = 0;
     std::int64_t copies = 1;
-    StripChoice choice;
+    const StripSearch* search = nullptr;
+    const Cell& cell() const { return search->cells()[place]; }
   };
+  using Searches = std::vector<std::unique_ptr<StripSearch>>;  // by copies, from 1
 
   std::string refusal(const FoldWay& way) const;
-  std::vector<LayOption> lay_options(TableSet& tables, const Layouts& layouts, const FoldWay& way) const;
+  Searches searches_of(TableSet& tables, const Layouts& layouts, const FoldWay& way) const;
+  std::vector<LayOption> lay_options(const TableSet& tables, const Searches& searches,
+                                     const FoldWay& way) const;
   std::vector<SeriesEntry> entries_of(const std::vector<LayOption>& options, const TableSet& tables,
                                       const FoldWay& way, const AimScale& scale) const;
   Pattern pattern_of(TableSet& tables, const FoldWay& way, const LayOption& option) const;

@@ -1,7 +1,7 @@
 #include <algorithm>
 #include <string>
 
-#include "batch/series.h"
+#include "batch/tight_entries.h"
 #include "bench/apart.h"
 #include "bench/markdown.h"
 #include "bench/sections.h"
@@ -70,7 +70,7 @@ class Pieces {
     const std::int64_t most = set.aim().worth_first ? 1 : most_copies(way);
     const Layouts all = layouts(set, way);
     for (std::int64_t copies = 1; copies <= most; ++copies)
-      strip_choices(set, all, way.end_to_end, copies);
+      StripSearch(set, all, way.end_to_end, copies);
   }
 
   std::vector<SeriesEntry> entries(TableSet& set, const FoldWay& way) const {
@@ -78,17 +78,16 @@ class Pieces {
     const Layouts all = layouts(set, way);
     std::vector<SeriesEntry> entries;
     for (std::int64_t copies = 1; copies <= most_copies(way); ++copies) {
-      const auto choices =
-          strip_choices(set, all, way.end_to_end, set.aim().worth_first ? 1 : copies);
-      for (int v = 0; v < static_cast<int>(choices.size()); ++v) {
-        const StripChoice& choice = choices[static_cast<std::size_t>(v)];
+      const bool worth_first = set.aim().worth_first;
+      const StripSearch search(set, all, way.end_to_end, worth_first ? 1 : copies);
+      for (const int v : set.lengths(way.end_to_end)) {
+        const Cell& cell = search.cells()[static_cast<std::size_t>(v)];
         const Length length = set.along(way.end_to_end)[v] * (way.end_to_end ? 2 : 1);
         const Length size = (length + job_.losses.allowance) * copies;
-        if (!choice.layout || size > capacity_) continue;
-        const std::int64_t gain = choice.cell.gain * copies;
-        const std::int64_t cost = choice.cell.cost + scale.per_length * copies + scale.per_lay;
-        entries.push_back(set.aim().worth_first ? SeriesEntry{size, gain, cost}
-                                                : SeriesEntry{size, gain - cost, 0});
+        if (cell.gain <= 0 || size > capacity_) continue;
+        const std::int64_t more = scale.per_length * copies + scale.per_lay;
+        entries.push_back(worth_first ? SeriesEntry{size, cell.gain * copies, cell.cost + more}
+                                      : SeriesEntry{size, cell.gain - more, 0});
       }
     }
     std::erase_if(entries, [](const SeriesEntry& e) { return e.gain <= 0; });
@@ -97,7 +96,12 @@ class Pieces {
 
   void run_series(TableSet& set, const FoldWay& way) {
     const std::vector<SeriesEntry> all = entries(set, way);
-    series += spent_on([&] { best_series(all, capacity_, SearchBudget{}.steps); }).processor;
+    series += spent_on([&] {
+                std::vector<SeriesEntry> tight;
+                for (const int i : tight_entries(all, capacity_))
+                  tight.push_back(all[static_cast<std::size_t>(i)]);
+                best_series(tight, capacity_, SearchBudget{}.steps);
+              }).processor;
   }
 
   const Job& job_;

@@ -27,11 +27,16 @@ Grid grid(const std::vector<int>& places) {
 
 const Objective kWorthFirst{true, 1000, 1};
 
+// Large enough for every table here.
+Packing packing(const std::vector<Shape>& shapes, const Objective& aim = kWorthFirst) {
+  return Packing(aim, shapes, Length::units(1000), Length::units(1000));
+}
+
 TEST(CutTable, IsTheHeadersExample) {
   // 1000 × 900 with 450 × 900: cuts at 450 and at 900, each 900 of travel. The
   // places across are 450 and 900; 1000 is no sum of panels.
-  const CutTable table({}, grid({450, 900}), grid({900}), {shape(450, 900, 1)}, kWorthFirst,
-                       nullptr, nullptr);
+  const std::vector<Shape> shapes{shape(450, 900, 1)};
+  const CutTable table({}, grid({450, 900}), grid({900}), shapes, packing(shapes), nullptr, nullptr);
   EXPECT_EQ(table.at(1, 0), (Cell{2, 1900}));
   const Remainder whole = table.remainder_across(Length::units(1000), 0);
   EXPECT_EQ(whole.cell, (Cell{2, 2 * 1900}));
@@ -42,8 +47,8 @@ TEST(CutTable, IsTheHeadersExample) {
 TEST(CutTable, TakesAPanelOfDoubleWidthAtAJoint) {
   // On the fold 225 gives one of 450; each 450 beyond it gives two.
   const std::vector<Shape> shapes{shape(450, 900, 1)};
-  const CutTable beyond({}, grid({450, 900}), grid({900}), shapes, kWorthFirst, nullptr, nullptr);
-  const CutTable table({true, false, 1}, grid({225, 675}), grid({900}), shapes, kWorthFirst,
+  const CutTable beyond({}, grid({450, 900}), grid({900}), shapes, packing(shapes), nullptr, nullptr);
+  const CutTable table({true, false, 1}, grid({225, 675}), grid({900}), shapes, packing(shapes),
                        &beyond, nullptr);
   EXPECT_EQ(table.at(0, 0), (Cell{1, 0}));
   EXPECT_EQ(table.at(1, 0), (Cell{3, 1900}));
@@ -51,8 +56,8 @@ TEST(CutTable, TakesAPanelOfDoubleWidthAtAJoint) {
 
 TEST(CutTable, PrefersFewerCutsAmongEqualGains) {
   // 4 × 6 gives 4 either as two of 4 × 3 with a cut or whole without one.
-  const CutTable table({}, grid({4}), grid({3, 6}), {shape(4, 3, 2), shape(4, 6, 4)}, kWorthFirst,
-                       nullptr, nullptr);
+  const std::vector<Shape> shapes{shape(4, 3, 2), shape(4, 6, 4)};
+  const CutTable table({}, grid({4}), grid({3, 6}), shapes, packing(shapes), nullptr, nullptr);
   EXPECT_EQ(table.at(0, 1), (Cell{4, 0}));
   EXPECT_EQ(table.choice(0, 1).move, Move::take);
 }
@@ -61,7 +66,8 @@ TEST(CutTable, LeavesWhatDoesNotPayItsCut) {
   // A cut costs 9 + 1. One ply gains 4 by it, three plies 12.
   const Objective by_time{false, 9, 1};
   const auto at = [&](std::int64_t copies) {
-    return CutTable({false, false, copies}, grid({2, 3}), grid({1}), {shape(2, 1, 4)}, by_time,
+    const std::vector<Shape> shapes{shape(2, 1, 4)};
+    return CutTable({false, false, copies}, grid({2, 3}), grid({1}), shapes, packing(shapes, by_time),
                     nullptr, nullptr)
         .at(1, 0);
   };
@@ -134,7 +140,7 @@ void expect_every_place(const Case& c, const TableKind& kind, TableSet& tables,
     for (int y = 0; y < table.along().size(); ++y) {
       const int across = units(table.across()[x]), along = units(table.along()[y]);
       const SlowCell s = slow.best(across, along, kind.joint_across, kind.joint_along, c.copies);
-      const Cell& found = table.at(x, y);
+      const Cell found = table.at(x, y);
       EXPECT_EQ(measure(found.gain, found.cost, c), measure(s.gain, s.cost, c))
           << across << " x " << along << (kind.joint_across ? ", joint across" : "")
           << (kind.joint_along ? ", joint along" : "");

@@ -98,7 +98,7 @@ TEST_P(EveryTree, CostsWhatTheChoiceSays) {
 TEST_P(EveryTree, GivesAtLeastWhatTheChoiceSays) {
   for_each_tree([](const SmallCase& c, const StripChoice& choice, const CutTree& tree) {
     test::Lines lines;
-    for (const Length line : choice.layout->lines(choice.left, choice.right))
+    for (const Length line : choice.layout->lines(choice.left.size, choice.right.size))
       lines.push_back(units(line));
     // A ply that covers a panel but not the whole strip is a gift.
     EXPECT_GE(gain_of_panels(c, GetParam(), tree, SlowFold(c.cloth, lines)), choice.cell.gain);
