@@ -67,6 +67,11 @@ bool inspect_roll(const Job& job, const Plan& plan, Findings& findings);
 std::vector<LostPanel> find_lost_panels(const Job& job, const Plan& plan);
 void inspect_lost_panels(const Job& job, const Plan& plan, Findings& findings);
 
+// inspect_repeat: each panel that must match begins, where it lies on the roll, at
+// the start of a repeat or with the motif's centre in its middle, along and
+// across as the pattern repeats. REQUIRES that indices name things.
+void inspect_repeat(const Job& job, const Plan& plan, Findings& findings);
+
 // inspect_sums: what the plan says it yields, uses and costs, and its bound.
 void inspect_sums(const Job& job, const Plan& plan, Findings& findings);
 

@@ -61,6 +61,7 @@ std::vector<std::string> inspect_plan(const Job& job, const Plan& plan) {
     const bool roll = inspection::inspect_roll(job, plan, findings);
     if (patterns && roll) {
       inspection::inspect_lost_panels(job, plan, findings);
+      inspection::inspect_repeat(job, plan, findings);
       inspection::inspect_sums(job, plan, findings);
     }
   }

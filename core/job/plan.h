@@ -106,6 +106,13 @@ struct Proof {
   bool operator==(const Proof&) const = default;
 };
 
+// What the same roll and way give where no panel need match the pattern.
+struct Unmatched {
+  Worth worth;
+  Area used;
+  bool operator==(const Unmatched&) const = default;
+};
+
 struct Plan {
   int roll = 0;  // index into Job::rolls
   FoldWay way;
@@ -113,7 +120,9 @@ struct Plan {
   std::vector<Pattern> patterns;
   std::vector<Lay> lays;
   std::vector<LengthOnRoll> lengths;  // from the free end
-  std::vector<Span> cut_out;          // of the roll, between lengths, for flaws
+  // Of the roll, between lengths: for flaws, or so that the next length begins
+  // where the pattern lets it.
+  std::vector<Span> cut_out;
   std::vector<LostPanel> lost;        // in the order of lengths, then panels
   Span remnant;                       // on the roll; may be empty
   bool remnant_kept = false;          // large enough by Losses::keep_*
@@ -128,6 +137,7 @@ struct Plan {
   Length travel;                // of the cutter, over all lays, without cross-cuts
   Duration time;
   Proof proof;
+  std::optional<Unmatched> unmatched;  // where panels must match the pattern
   bool operator==(const Plan&) const = default;
 };
 

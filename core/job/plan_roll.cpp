@@ -3,9 +3,11 @@
 #include <algorithm>
 #include <atomic>
 #include <future>
+#include <memory>
 #include <thread>
 
 #include "inspect/inspect_plan.h"
+#include "job/matched_planner.h"
 #include "job/quick_plan.h"
 #include "job/roll_planner.h"
 
@@ -61,10 +63,12 @@ constexpr const char* kStopped = "planning was stopped before the search was don
 class Door {
  public:
   Door(const Job& job, int roll, Aim aim, const SearchBudget& budget)
-      : job_(job), budget_(budget), planner_(job, roll, aim, budget), quick_(job, roll, aim) {}
+      : job_(job), budget_(budget), planner_(job, roll, aim, budget), quick_(job, roll, aim) {
+    if (needs_matching(job, roll)) matched_ = std::make_unique<MatchedPlanner>(job, roll, aim, budget);
+  }
 
   Result<Plan> plan(const FoldWay& way) {
-    Result<Plan> found = inspected(job_, planner_.plan(way));
+    Result<Plan> found = inspected(job_, matched_ ? matched_->plan(way) : planner_.plan(way));
     if (!budget_.is_cancelled() || budget_.is_unwanted() || (found && found->proof.proved)) return found;
     return better_of(std::move(found), way);
   }
@@ -82,6 +86,7 @@ class Door {
   const Job& job_;
   const SearchBudget& budget_;
   RollPlanner planner_;
+  std::unique_ptr<MatchedPlanner> matched_;  // where panels must match a pattern
   QuickPlanner quick_;
 };
 
