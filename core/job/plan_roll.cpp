@@ -8,12 +8,10 @@
 
 #include "inspect/inspect_plan.h"
 #include "job/matched_planner.h"
+#include "job/plan_by.h"
 #include "job/quick_plan.h"
-#include "job/roll_planner.h"
 
 namespace foldyard {
-
-namespace {
 
 Result<Plan> inspected(const Job& job, Result<Plan> plan) {
   if (!plan) return plan;
@@ -22,6 +20,8 @@ Result<Plan> inspected(const Job& job, Result<Plan> plan) {
   return Problem{way_name(plan->way), "the plan found does not pass inspection: " + findings.front(),
                  "this is a fault of the program; please report it with the job file"};
 }
+
+namespace {
 
 // Best first: by the aim, then fewer cuts, then less time, then the way named first.
 bool ranks_before(const Plan& a, const Plan& b) {
@@ -62,8 +62,8 @@ constexpr const char* kStopped = "planning was stopped before the search was don
 
 class Door {
  public:
-  Door(const Job& job, int roll, Aim aim, const SearchBudget& budget)
-      : job_(job), budget_(budget), planner_(job, roll, aim, budget), quick_(job, roll, aim) {
+  Door(const Job& job, int roll, Aim aim, const SearchBudget& budget, RollPlanner& planner)
+      : job_(job), budget_(budget), planner_(planner), quick_(job, roll, aim) {
     if (needs_matching(job, roll)) matched_ = std::make_unique<MatchedPlanner>(job, roll, aim, budget);
   }
 
@@ -85,7 +85,7 @@ class Door {
 
   const Job& job_;
   const SearchBudget& budget_;
-  RollPlanner planner_;
+  RollPlanner& planner_;
   std::unique_ptr<MatchedPlanner> matched_;  // where panels must match a pattern
   QuickPlanner quick_;
 };
@@ -98,8 +98,14 @@ void count_one(SearchProgress* progress) {
 
 Result<Plan> plan_roll(const Job& job, int roll, const FoldWay& way, Aim aim,
                        const SearchBudget& budget) {
+  RollPlanner planner(job, roll, aim, budget);
+  return plan_by(job, roll, way, aim, budget, planner);
+}
+
+Result<Plan> plan_by(const Job& job, int roll, const FoldWay& way, Aim aim, const SearchBudget& budget,
+                     RollPlanner& planner) {
   if (budget.progress) budget.progress->begin(RollPlanner::kStages + 1);
-  Result<Plan> plan = Door(job, roll, aim, budget).plan(way);
+  Result<Plan> plan = Door(job, roll, aim, budget, planner).plan(way);
   count_one(budget.progress);
   return plan;
 }
@@ -135,15 +141,21 @@ std::vector<WayResult> results_of(Door& door, const std::vector<FoldWay>& ways, 
 
 }  // namespace
 
+// The ways are counted here, not their stages.
 Comparison compare_ways(const Job& job, int roll, Aim aim, const SearchBudget& budget) {
+  SearchBudget of_ways = budget;
+  of_ways.progress = nullptr;
+  RollPlanner planner(job, roll, aim, of_ways);
+  return compare_by(job, roll, aim, budget, planner);
+}
+
+Comparison compare_by(const Job& job, int roll, Aim aim, const SearchBudget& budget, RollPlanner& planner) {
   Comparison comparison;
   comparison.roll = roll;
   comparison.aim = aim;
   const std::vector<FoldWay> ways = all_ways(job.longest_fan);
   if (budget.progress) budget.progress->begin(static_cast<int>(ways.size()));
-  SearchBudget of_ways = budget;
-  of_ways.progress = nullptr;  // the ways are counted here, not their stages
-  Door door(job, roll, aim, of_ways);
+  Door door(job, roll, aim, budget, planner);
   comparison.ways = results_of(door, ways, budget.progress);
   rank(comparison);
   find_frontier(comparison);

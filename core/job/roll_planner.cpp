@@ -5,6 +5,8 @@
 #include <set>
 
 #include "batch/tight_entries.h"
+#include "cutting/given_layout.h"
+#include "job/check_fold.h"
 #include "job/flawed_roll.h"
 #include "job/lost_panels.h"
 #include "job/sum_up.h"
@@ -46,6 +48,11 @@ std::string against_nap(const FoldWay& way, const Fabric& fabric) {
            "roll, every second ply would lie against the nap";
   return {};
 }
+
+constexpr const char* kAllSearched =
+    "every place where a fold or a cut can matter was searched; none gives more";
+constexpr const char* kAllCuts = "with the folds where they are, every place where a cut can matter was "
+                                 "searched; none gives more";
 
 Problem refused(const FoldWay& way, const std::string& why) { return {way_name(way), why, ""}; }
 
@@ -179,11 +186,10 @@ Worth RollPlanner::area_bound() const {
 // A ply that covers a panel but not its whole strip gives that panel, too,
 // though the search did not count on it: then the plan is better than what was
 // proved best, and no more is known than the bound by area.
-Proof RollPlanner::prove(const Plan& plan, Worth lost, const Series& series, bool thinned) const {
+Proof RollPlanner::prove(const Plan& plan, Worth lost, const Series& series, const char* all_searched) const {
   const bool as_searched = aim_ != Aim::most_worth || (plan.worth + lost).parts() == series.gain;
-  if (series.proved && !thinned && as_searched && !budget_.is_cancelled())
-    return {(aim_ == Aim::most_worth ? plan.worth : plan.net) + lost, true,
-            "every place where a fold or a cut can matter was searched; none gives more"};
+  if (series.proved && !tables_->is_thinned() && as_searched && !budget_.is_cancelled())
+    return {(aim_ == Aim::most_worth ? plan.worth : plan.net) + lost, true, all_searched};
   return {area_bound(), false,
           "this is the best found, not proved best; the bound counts every bit of usable cloth"};
 }
@@ -216,18 +222,39 @@ void RollPlanner::count_stage() const {
   if (budget_.progress) ++budget_.progress->done;
 }
 
+Layouts RollPlanner::layouts_for(const FoldWay& way) const {
+  const Length depth = deepest_fold(job_.table);
+  Layouts layouts = layouts_of(way, roll_.fabric, {tables_->fold_trim(), tables_->least_flap(), depth});
+  std::erase_if(layouts, [&](const auto& l) { return l->is_fixed() && l->folded({}, {}) > depth; });
+  return layouts;
+}
+
 Result<Plan> RollPlanner::plan(const FoldWay& way, bool around_flaws) {
   const std::string why_not = refusal(way);
   if (!why_not.empty()) return refused(way, why_not);
   if (budget_.is_cancelled()) return refused(way, "planning was stopped before this way");
-  const Length depth = deepest_fold(job_.table);
+  const Layouts layouts = layouts_for(way);
+  if (layouts.empty())
+    return refused(way, "folded so it is deeper than the " +
+                            write_length(deepest_fold(job_.table), job_.unit) +
+                            " that fit the table and can be reached");
+  return plan_among(way, layouts, around_flaws, kAllSearched);
+}
+
+Result<Plan> RollPlanner::plan_at(const FoldPlan& fold) {
+  std::string why_not = refusal(fold.way);
+  if (why_not.empty())
+    why_not = why_no_such_fold(fold, roll_.fabric, deepest_fold(job_.table), job_.unit);
+  if (!why_not.empty()) return refused(fold.way, why_not);
+  if (budget_.is_cancelled()) return refused(fold.way, "planning was stopped before this way");
+  const FoldPlan as_way{fold.way, fold.lines, levels_of(fold.way)};
+  return plan_among(fold.way, layouts_at(as_way, roll_.fabric, tables_->fold_trim()), true, kAllCuts);
+}
+
+Result<Plan> RollPlanner::plan_among(const FoldWay& way, const Layouts& layouts, bool around_flaws,
+                                     const char* all_searched) {
   const AimScale scale = aim_scale(job_, roll_, way, aim_);
   TableSet& tables = *tables_;
-  Layouts layouts = layouts_of(way, roll_.fabric, {tables.fold_trim(), tables.least_flap(), depth});
-  std::erase_if(layouts, [&](const auto& l) { return l->is_fixed() && l->folded({}, {}) > depth; });
-  if (layouts.empty())
-    return refused(way, "folded so it is deeper than the " + write_length(depth, job_.unit) +
-                            " that fit the table and can be reached");
   const Searches searches = searches_of(tables, layouts, way);
   const std::vector<LayOption> options = lay_options(tables, searches, way);
   count_stage();
@@ -249,11 +276,41 @@ Result<Plan> RollPlanner::plan(const FoldWay& way, bool around_flaws) {
   for (int pick : series.picks) chosen.push_back(tight[pick]);
   Plan plan = write_plan(tables, way, std::move(chosen));
   const Worth lost = lost_worth(job_, plan);
-  plan.proof = prove(plan, lost, series, tables.is_thinned());
+  plan.proof = prove(plan, lost, series, all_searched);
   if (plan.lost.empty()) return plan;
   if (around_flaws && !budget_.is_cancelled()) plan = plan_around_flaws(tables, way, scale, options, plan);
   if (plan.worth == Worth()) return refused(way, "every panel that fits would touch a flaw");
   return plan;
+}
+
+namespace {
+
+// The least of a range, and the places in it that are sums.
+std::vector<Length> sizes_in(const SizeRange& range, const Grid& places, bool any_strip) {
+  std::vector<Length> sizes{range.least};
+  for (int i = 0; any_strip && i < places.size(); ++i)
+    if (places.is_sum(i) && range.least < places[i] && places[i] <= range.most) sizes.push_back(places[i]);
+  return sizes;
+}
+
+}  // namespace
+
+std::vector<std::vector<Length>> RollPlanner::fold_places(const FoldWay& way) const {
+  std::vector<std::vector<Length>> all;
+  if (!refusal(way).empty()) return all;
+  const Grid& places = tables_->across(true);
+  for (const auto& layout : layouts_for(way)) {
+    const SizeRange left = layout->left();
+    if (left.most < left.least) continue;
+    for (const Length x : sizes_in(left, places, layout->shares().left_pairs > 0)) {
+      const SizeRange right = layout->right(x);
+      if (right.most < right.least) continue;
+      for (const Length y : sizes_in(right, places, layout->shares().right_pairs > 0))
+        if (layout->middle(x, y) >= Length()) all.push_back(layout->lines(x, y));
+    }
+    if (layout->is_fixed()) return {layout->lines({}, {})};
+  }
+  return all;
 }
 
 }  // namespace foldyard

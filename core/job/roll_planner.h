@@ -22,6 +22,11 @@ class RollPlanner {
   static constexpr int kStages = 2;
   // around_flaws: else, and once cancelled, flaws only cost a plan its panels.
   Result<Plan> plan(const FoldWay& way, bool around_flaws = true);
+  // With the folds where they are given; their levels are the way's.
+  Result<Plan> plan_at(const FoldPlan& fold);
+  // The lines of every fold among which plan() finds the best: in no order, some
+  // more than once. Empty where the way is refused.
+  std::vector<std::vector<Length>> fold_places(const FoldWay& way) const;
   // No plan of any way has more worth than this.
   Worth area_bound() const;
 
@@ -36,6 +41,9 @@ class RollPlanner {
   using Searches = std::vector<std::unique_ptr<StripSearch>>;  // by copies, from 1
 
   std::string refusal(const FoldWay& way) const;
+  Layouts layouts_for(const FoldWay& way) const;
+  Result<Plan> plan_among(const FoldWay& way, const Layouts& layouts, bool around_flaws,
+                          const char* all_searched);
   Searches searches_of(TableSet& tables, const Layouts& layouts, const FoldWay& way) const;
   std::vector<LayOption> lay_options(const TableSet& tables, const Searches& searches,
                                      const FoldWay& way) const;
@@ -44,7 +52,7 @@ class RollPlanner {
   Pattern pattern_of(TableSet& tables, const FoldWay& way, const LayOption& option) const;
   Plan write_plan(TableSet& tables, const FoldWay& way, std::vector<LayOption> chosen) const;
   // lost: what flaws take from the plan; the proof is of the roll without them.
-  Proof prove(const Plan& plan, Worth lost, const Series& series, bool thinned) const;
+  Proof prove(const Plan& plan, Worth lost, const Series& series, const char* all_searched) const;
   // REQUIRES a plan that flaws take panels from, its proof as above.
   Plan plan_around_flaws(TableSet& tables, const FoldWay& way, const AimScale& scale,
                          const std::vector<LayOption>& options, const Plan& clean) const;

@@ -2,7 +2,7 @@
 //
 //   foldyard_bench                 all of it
 //   foldyard_bench --quick         fewer and shorter runs
-//   foldyard_bench --only NAME     one section: comparison growth limited unlimited solver
+//   foldyard_bench --only NAME     one section: comparison moving growth limited unlimited solver
 //   foldyard_bench --write FILE    puts it between the marks of FILE too; not with --only
 
 #include <algorithm>
@@ -24,6 +24,7 @@ struct Section {
 };
 
 constexpr Section kSections[] = {{"comparison", comparison_section},
+                                 {"moving", moving_section},
                                  {"growth", growth_section},
                                  {"limited", limited_section},
                                  {"unlimited", unlimited_section},

@@ -7,6 +7,7 @@
 namespace foldyard::bench {
 
 std::string comparison_section(bool quick);  // all fold ways of one roll, piece by piece
+std::string moving_section(bool quick);      // a fold line moved by hand on a kept desk
 std::string growth_section(bool quick);      // as rolls, goods, widths and plies grow
 std::string limited_section(bool quick);     // published instances with limited copies
 std::string unlimited_section(bool quick);   // published instances without limits

@@ -1,0 +1,211 @@
+#include "job/roll_desk.h"
+
+#include <gtest/gtest.h>
+
+#include <thread>
+
+#include "core/support/slow_roll.h"
+#include "core/support/way_title.h"
+#include "inspect/inspect_plan.h"
+#include "job/defaults.h"
+
+namespace foldyard {
+namespace {
+
+constexpr FoldWay kOffCentre{FoldKind::off_centre, 2, false, false};
+constexpr FoldWay kThirds{FoldKind::fan, 3, false, false};
+
+Job cushions() {
+  Job job = default_job();
+  job.unit = Unit::mm;
+  Fabric fabric = default_fabric();
+  fabric.width = Length::mm(1500);
+  fabric.selvedge = Length::mm(10);
+  job.rolls = {{"blue", fabric, Length::mm(5000)}};
+  job.panels = {{"seat", Length::mm(450), Length::mm(900), false, true, Worth::whole(3)},
+                {"arm", Length::mm(300), Length::mm(400), true, true, Worth::whole(1)}};
+  return job;
+}
+
+TEST(RollDesk, GivesWhatTheDoorsGive) {
+  const Job job = cushions();
+  for (const Aim aim : {Aim::most_worth, Aim::worth_less_time}) {
+    RollDesk desk(job, 0, aim);
+    for (const FoldWay& way : all_ways(5)) {
+      const auto kept = desk.best(way), fresh = plan_roll(job, 0, way, aim);
+      ASSERT_EQ(static_cast<bool>(kept), static_cast<bool>(fresh)) << way_key(way);
+      if (fresh) {
+        EXPECT_EQ(*kept, *fresh) << way_key(way);
+      }
+    }
+    const Comparison kept = desk.compare(), fresh = compare_ways(job, 0, aim);
+    EXPECT_EQ(kept.ranking, fresh.ranking);
+    EXPECT_EQ(kept.frontier, fresh.frontier);
+  }
+}
+
+std::int64_t value_of(const Plan& plan) {
+  return plan.aim == Aim::most_worth ? plan.worth.parts() : plan.net.parts();
+}
+
+class EveryDesk : public testing::TestWithParam<FoldWay> {
+ protected:
+  template <class Expect>
+  void for_each(int rounds, Expect expect) {
+    const unsigned first = test::first_seed();
+    for (unsigned seed = first; seed < first + static_cast<unsigned>(rounds); ++seed) {
+      const test::SmallRoll r = test::throw_small_roll(seed, true);
+      SCOPED_TRACE("FOLDYARD_SEED=" + std::to_string(seed) + ": " + test::text(r.cloth));
+      for (const Aim aim : {Aim::most_worth, Aim::worth_less_time}) {
+        const Job job = test::job_of(r, 60);
+        RollDesk desk(job, 0, aim);
+        expect(job, desk, Dice(seed));
+        if (HasFailure()) return;
+      }
+    }
+  }
+  using Dice = test::Dice;
+};
+
+// Folded where the best plan is, no less is had; its patterns may lie at
+// different folds, so each is asked for. (Rounded to a part, worth may differ by
+// one where time is weighed.)
+TEST_P(EveryDesk, GivesAtTheBestFoldsWhatIsBest) {
+  for_each(40, [](const Job& job, RollDesk& desk, auto) {
+    const auto best = desk.best(GetParam());
+    if (!best || best->patterns.size() != 1) return;
+    const auto at = desk.at(best->patterns[0].fold);
+    ASSERT_TRUE(at) << at.problem().sentence();
+    EXPECT_EQ(at->patterns[0].fold, best->patterns[0].fold);
+    EXPECT_GE(value_of(*at) + 1, value_of(*best));
+    EXPECT_EQ(inspect_plan(job, *at), std::vector<std::string>());
+  });
+}
+
+// Wherever the folds are put, a proved best is not beaten in worth. (In net worth
+// it may be: which fold saves most cuts is searched among those that are best for
+// worth.)
+TEST_P(EveryDesk, GivesNoMoreAtOtherFolds) {
+  for_each(40, [](const Job& job, RollDesk& desk, Dice dice) {
+    const auto best = desk.best(GetParam());
+    if (!best || !best->proof.proved || best->aim != Aim::most_worth) return;
+    const int lines = static_cast<int>(best->patterns[0].fold.lines.size());
+    if (lines == 0) return;
+    const int line = dice.from_to(0, lines - 1);
+    const std::vector<Length> places = desk.snaps(GetParam(), line);
+    ASSERT_FALSE(places.empty());
+    const Length place = places[static_cast<std::size_t>(dice.from_to(0, static_cast<int>(places.size()) - 1))];
+    const FoldPlan moved = desk.snapped(best->patterns[0].fold, line, place);
+    EXPECT_EQ(moved.lines[static_cast<std::size_t>(line)], place);
+    const auto at = desk.at(moved);
+    if (!at || !at->proof.proved) return;
+    EXPECT_LE(at->worth, best->worth);
+    EXPECT_EQ(inspect_plan(job, *at), std::vector<std::string>());
+  });
+}
+
+// The folds of every best plan lie where lines snap to.
+TEST_P(EveryDesk, SnapsToTheFoldsOfTheBestPlan) {
+  for_each(40, [](const Job&, RollDesk& desk, auto) {
+    const auto best = desk.best(GetParam());
+    if (!best) return;
+    for (const Pattern& pattern : best->patterns)
+      for (std::size_t i = 0; i < pattern.fold.lines.size(); ++i) {
+        const std::vector<Length> places = desk.snaps(GetParam(), static_cast<int>(i));
+        EXPECT_TRUE(std::binary_search(places.begin(), places.end(), pattern.fold.lines[i]))
+            << "fold line " << i << " at " << pattern.fold.lines[i].units();
+      }
+  });
+}
+
+INSTANTIATE_TEST_SUITE_P(RollDesk, EveryDesk, testing::ValuesIn(all_ways(6)), test::way_title);
+
+TEST(RollDesk, SnapsToHalfACarrierFromTheSelvedge) {
+  RollDesk desk(cushions(), 0, Aim::most_worth);
+  const std::vector<Length> places = desk.snaps(kOffCentre, 0);
+  EXPECT_TRUE(std::binary_search(places.begin(), places.end(), Length::mm(235)));
+  EXPECT_TRUE(desk.snaps(kOffCentre, 1).empty());
+  EXPECT_TRUE(desk.snaps({}, 0).empty());
+}
+
+// Thirds with 450 to fold: moving the first line takes the second along, so
+// that the inner leg stays the longest.
+TEST(RollDesk, TakesTheOtherLinesAlong) {
+  RollDesk desk(cushions(), 0, Aim::most_worth);
+  const FoldPlan thirds{kThirds, {Length::mm(500), Length::mm(1000)}, levels_of(kThirds)};
+  for (const int place : {200, 350, 460}) {
+    const FoldPlan moved = desk.snapped(thirds, 0, Length::mm(place));
+    EXPECT_TRUE(desk.at(moved)) << desk.at(moved).problem().sentence();
+  }
+}
+
+TEST(RollDesk, RefusesFoldsThatCannotLieSo) {
+  RollDesk desk(cushions(), 0, Aim::most_worth);
+  const auto plan = desk.at({kThirds, {Length::mm(700), Length::mm(1000)}, {0, 1, 2}});
+  ASSERT_FALSE(plan);
+  EXPECT_EQ(plan.problem().sentence(),
+            "in thirds: an end leg of 700 mm is longer than the inner legs of 300 mm.");
+}
+
+TEST(RollDesk, RefusesAWayThatIsNotAllowed) {
+  Job job = cushions();
+  job.rolls[0].fabric.nap = Nap::one_way;
+  RollDesk desk(job, 0, Aim::most_worth);
+  const auto plan = desk.at({{FoldKind::off_centre, 2, true, false}, {Length::mm(235)}, {1, 0}});
+  ASSERT_FALSE(plan);
+  EXPECT_NE(plan.problem().what.find("one-way"), std::string::npos);
+}
+
+TEST(RollDesk, RefusesFoldsPutByHandWherePanelsMatchAPattern) {
+  Job job = cushions();
+  job.rolls[0].fabric.repeat.along = Length::mm(320);
+  job.panels[0].match = Match::start;
+  RollDesk desk(job, 0, Aim::most_worth);
+  const auto plan = desk.at({kOffCentre, {Length::mm(300)}, {1, 0}});
+  ASSERT_FALSE(plan);
+  EXPECT_NE(plan.problem().what.find("match a pattern"), std::string::npos);
+}
+
+TEST(RollDesk, ProvesOnlyWhatLiesAtTheseFolds) {
+  RollDesk desk(cushions(), 0, Aim::most_worth);
+  const auto plan = desk.at({kOffCentre, {Length::mm(300)}, {1, 0}});
+  ASSERT_TRUE(plan);
+  EXPECT_TRUE(plan->proof.proved);
+  EXPECT_EQ(plan->proof.note.find("with the folds where they are"), 0u);
+}
+
+TEST(RollDesk, MakesItsTablesAgainAfterACancel) {
+  std::atomic<bool> cancelled = true;
+  SearchBudget budget;
+  budget.cancelled = &cancelled;
+  RollDesk desk(cushions(), 0, Aim::most_worth, budget);
+  const auto stopped = desk.best(kOffCentre);
+  EXPECT_FALSE(stopped && stopped->proof.proved);
+  cancelled = false;
+  const auto plan = desk.best(kOffCentre), fresh = plan_roll(cushions(), 0, kOffCentre, Aim::most_worth);
+  ASSERT_TRUE(plan);
+  EXPECT_EQ(*plan, *fresh);
+}
+
+TEST(RollDesk, ServesSeveralThreadsAtOnce) {
+  RollDesk desk(cushions(), 0, Aim::most_worth);
+  const std::vector<FoldWay> ways = all_ways(5);
+  std::vector<std::optional<Plan>> plans(ways.size());
+  std::vector<std::thread> threads;
+  for (std::size_t first = 0; first < 4; ++first)
+    threads.emplace_back([&, first] {
+      for (std::size_t i = first; i < ways.size(); i += 4)
+        if (auto plan = desk.best(ways[i])) plans[i] = *plan;
+    });
+  for (std::thread& thread : threads) thread.join();
+  for (std::size_t i = 0; i < ways.size(); ++i) {
+    const auto alone = plan_roll(cushions(), 0, ways[i], Aim::most_worth);
+    ASSERT_EQ(plans[i].has_value(), static_cast<bool>(alone));
+    if (alone) {
+      EXPECT_EQ(*plans[i], *alone) << way_key(ways[i]);
+    }
+  }
+}
+
+}  // namespace
+}  // namespace foldyard
