@@ -10,6 +10,8 @@ namespace foldyard {
 
 namespace {
 
+constexpr std::int64_t kNoLimit = INT64_MAX / 2;
+
 // One pass along the roll. least_rise: how much more a place must gain than any
 // before it to be kept; 1 keeps all that matter. target: what is known to be
 // reached already.
@@ -19,7 +21,10 @@ class Pass {
        const AroundFlaws* around, std::int64_t least_rise, std::int64_t target,
        const FlawedBudget& budget)
       : entries_(entries), places_(places), around_(around), front_(least_rise), target_(target),
-        steps_left_(budget.steps), cancelled_(budget.cancelled) {
+        steps_left_(least_rise > 1 ? kNoLimit : budget.steps),
+        around_left_(places.cloth().flaws.size(),
+                     budget.around / std::max<std::int64_t>(1, std::ssize(places.cloth().flaws))),
+        cancelled_(budget.cancelled) {
     for (const FlawedEntry& e : entries_)
       if (!densest_ || Wide(e.gain) * densest_->size.units() > Wide(densest_->gain) * e.size.units())
         densest_ = &e;
@@ -49,16 +54,17 @@ class Pass {
     return !stopped_ && steps_left_ > 0;
   }
 
-  // Whether the best density of any entry can still reach the target.
-  bool can_reach_target(const Reached& state, Length at) const {
+  // Whether so much gain up to a place, and the best density of any entry behind
+  // it, can still reach the target.
+  bool can_reach_target(std::int64_t gain, Length at) const {
     const Length rest = cloth().usable.to - at;
-    return state.gain + static_cast<std::int64_t>(Wide(rest.units()) * densest_->gain /
+    return gain + static_cast<std::int64_t>(Wide(rest.units()) * densest_->gain /
                                                   densest_->size.units()) >= target_;
   }
 
   void expand(Length at) {
     const Reached state = front_.at(at);
-    if (!can_reach_target(state, at)) return;
+    if (!can_reach_target(state.gain, at)) return;
     for (int e = 0; e < static_cast<int>(entries_.size()) && goes_on(); ++e)
       for (int l = 0; l < static_cast<int>(entries_[e].layouts.size()); ++l) {
         const bool touched = try_entry(state, at, at, e, l);
@@ -71,7 +77,7 @@ class Pass {
     const Length at = front_.last_up_to(start.from);
     if (at == start.from) return;  // begins there in any case
     const Reached& state = front_.at(at);
-    if (can_reach_target(state, start.from)) try_entry(state, at, start.from, start.entry, start.layout);
+    if (can_reach_target(state.gain, start.from)) try_entry(state, at, start.from, start.entry, start.layout);
   }
 
   // Whether flaws lie under it, so that another layout may lose less.
@@ -81,6 +87,7 @@ class Pass {
     const Span span{from, from + entry.size};
     if (span.to > cloth().usable.to) return false;
     if (!front_.would_rise(span.to, state.gain + entry.gain, state.cost + entry.cost)) return false;
+    if (!can_reach_target(state.gain + entry.gain, span.to)) return false;
     const FlawPlaces::Range under = places_.under(span);
     if (under.first == under.last) {
       front_.add({state.gain + entry.gain, state.cost + entry.cost, at, {e, l, span}});
@@ -96,9 +103,11 @@ class Pass {
     for (const Length size : around_->sizes(at)) {
       const Span span{at, at + size};
       if (span.to > cloth().usable.to || !goes_on()) break;
-      --steps_left_;
-      if (!front_.would_rise(span.to, state.gain + around_->most_gain(size), 0)) continue;
-      steps_left_ -= kAroundSteps;
+      const FlawPlaces::Range under = places_.under(span);
+      if (under.first == under.last || around_left_[under.first] <= 0) continue;
+      const std::int64_t most = state.gain + around_->most_gain(size);
+      if (!front_.would_rise(span.to, most, 0) || !can_reach_target(most, span.to)) continue;
+      --around_left_[under.first];
       const AroundFlaws::Gain found = around_->best(at, size);
       if (found.gain > 0)
         front_.add({state.gain + found.gain, state.cost + found.cost, at, {-1, 0, span}});
@@ -114,13 +123,13 @@ class Pass {
     return series;
   }
 
-  static constexpr std::int64_t kAroundSteps = 512;
   const std::vector<FlawedEntry>& entries_;
   const FlawPlaces& places_;
   const AroundFlaws* around_;
   FlawedFront front_;
   std::int64_t target_;
   std::int64_t steps_left_;
+  std::vector<std::int64_t> around_left_;  // by flaw
   const std::atomic<bool>* cancelled_;
   bool stopped_ = false;
   const FlawedEntry* densest_ = nullptr;

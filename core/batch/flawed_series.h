@@ -82,8 +82,11 @@ struct FlawedSeries {
   bool complete = false;
 };
 
+// steps: entries tried at places. around: how often a length may be cut around
+// flaws, shared evenly between the flaws.
 struct FlawedBudget {
   std::int64_t steps = 10'000'000;
+  std::int64_t around = 6'000;
   const std::atomic<bool>* cancelled = nullptr;
 };
 

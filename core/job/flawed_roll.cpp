@@ -52,7 +52,7 @@ class Planner {
     for (const std::int64_t copies : lay_sizes()) {
       const Entries entries = entries_for(copies);
       const FlawedSeries series =
-          best_flawed_series(entries.list, cloth_, around_.get(), {steps(), c_.budget.cancelled});
+          best_flawed_series(entries.list, cloth_, around_.get(), {steps(), around_tries(), c_.budget.cancelled});
       complete = complete && series.complete;
       if (series.picks.empty()) continue;
       Plan plan = plan_of(entries, series);
@@ -70,6 +70,8 @@ class Planner {
   std::int64_t steps() const {
     return std::max<std::int64_t>(1000, c_.budget.steps / 4 / std::ssize(lay_sizes()));
   }
+
+  std::int64_t around_tries() const { return steps() / 2000; }
 
   std::set<std::int64_t> lay_sizes() const {
     std::set<std::int64_t> sizes;

@@ -10,7 +10,7 @@ Rect rect(int x0, int x1, int y0, int y1) { return {span(x0, x1), span(y0, y1)};
 
 // A roll usable from 2 to 40, 10 wide; a stain, a long flaw along the left edge
 // and a seam. Every pattern begins 1 behind its length.
-class Places : public testing::Test {
+class FlawPlacesOf : public testing::Test {
  protected:
   FlawedCloth cloth_{span(2, 40), Length::units(1),
                      {rect(4, 6, 8, 9), rect(0, 1, 10, 30), rect(0, 10, 20, 21)}};
@@ -19,7 +19,7 @@ class Places : public testing::Test {
       {Length::units(12), 7, 0, {{{rect(0, 4, 0, 5), 3}, {rect(0, 10, 5, 11), 4}}}}};
 };
 
-TEST_F(Places, AreWhereAPanelJustClearsAFlaw) {
+TEST_F(FlawPlacesOf, AreWhereAPanelJustClearsAFlaw) {
   // Flaws end at 9, 30, 21. Behind the stain only the second panel clears it: 9
   // − 5 − 1 = 3. Both clear the others: 30 − 1 and 21 − 1, less 5 as well; a
   // length from 29 would pass 40.
@@ -30,7 +30,7 @@ TEST_F(Places, AreWhereAPanelJustClearsAFlaw) {
   EXPECT_EQ(from, (std::vector<int>{3, 15, 20, 24}));
 }
 
-TEST_F(Places, NameTheFlawsUnderALength) {
+TEST_F(FlawPlacesOf, NameTheFlawsUnderALength) {
   const FlawPlaces places(entries_, cloth_);
   const auto under = [&](int from, int to) {
     const FlawPlaces::Range range = places.under(span(from, to));
@@ -43,7 +43,7 @@ TEST_F(Places, NameTheFlawsUnderALength) {
   EXPECT_EQ(under(30, 40), std::pair(0, 0));
 }
 
-TEST_F(Places, LoseEveryPanelThatTouchesAFlawOnce) {
+TEST_F(FlawPlacesOf, LoseEveryPanelThatTouchesAFlawOnce) {
   const FlawPlaces places(entries_, cloth_);
   const auto loss = [&](int from) {
     const Span on_roll = span(from, from + 12);

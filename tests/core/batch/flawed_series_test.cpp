@@ -63,11 +63,11 @@ TEST(FlawedSeries, CutsNothingWhereEverythingIsFlawed) {
 TEST(FlawedSeries, GivesASoundSeriesWhenItIsCutShort) {
   const std::vector<FlawedEntry> entries{plain(4, 5), plain(7, 9), plain(9, 11)};
   const FlawedCloth cloth{span(0, 5000), Length(), {rect(0, 10, 40, 45), rect(0, 3, 1000, 1001)}};
-  const FlawedSeries short_one = best_flawed_series(entries, cloth, nullptr, {20, nullptr});
+  const FlawedSeries short_one = best_flawed_series(entries, cloth, nullptr, {20, 0, nullptr});
   EXPECT_FALSE(short_one.complete);
   EXPECT_LE(short_one.gain, best_flawed_series(entries, cloth, nullptr, {}).gain);
   std::atomic<bool> cancelled = true;
-  EXPECT_FALSE(best_flawed_series(entries, cloth, nullptr, {1000, &cancelled}).complete);
+  EXPECT_FALSE(best_flawed_series(entries, cloth, nullptr, {1000, 0, &cancelled}).complete);
 }
 
 struct Throw {
