@@ -5,7 +5,10 @@
 
 #include "cli/call.h"
 #include "cli/comparison_words.h"
+#include "cutting/phase_axis.h"
+#include "cutting/shape.h"
 #include "file/exact_length.h"
+#include "fold/plies.h"
 #include "job/decimal.h"
 
 namespace foldyard {
@@ -26,7 +29,8 @@ double seconds(Duration time) {
 
 class Writer {
  public:
-  explicit Writer(const Job& job) : job_(job) {}
+  Writer(const Job& job, int roll)
+      : job_(job), fabric_(job.rolls[static_cast<std::size_t>(roll)].fabric) {}
 
   QJsonObject plan(const Plan& plan) const {
     QJsonObject json{{"way", text(way_key(plan.way))},
@@ -45,12 +49,31 @@ class Writer {
     json["patterns"] = list(plan.patterns, &Writer::pattern);
     json["lays"] = list(plan.lays, &Writer::lay);
     json["lengths"] = list(plan.lengths, &Writer::length_on_roll);
+    if (fabric_.repeat.is_any()) add_repeat(plan, json);
     json["remnant"] = span(plan.remnant);
     json["remnant_kept"] = plan.remnant_kept;
     return json;
   }
 
  private:
+  void add_repeat(const Plan& plan, QJsonObject& json) const {
+    const Repeat& repeat = fabric_.repeat;
+    json["repeat"] = QJsonObject{{"along", length(repeat.along)},
+                                 {"across", length(repeat.across)},
+                                 {"start_along", length(repeat.start_along)},
+                                 {"start_across", length(repeat.start_across)}};
+    json["cut_out"] = list(plan.cut_out, &Writer::span);
+    if (!plan.unmatched) return;
+    json["where_nothing_need_match"] =
+        QJsonObject{{"worth", worth_text(plan.unmatched->worth)},
+                    {"used_square_metres", plan.unmatched->used.in_square_metres()}};
+  }
+  // How far the pattern of a length begins beyond the start of a repeat.
+  QString phase(const LengthOnRoll& on_roll) const {
+    const Length start = on_roll.pattern_start(job_.losses.allowance);
+    return length(phase_at(start, fabric_.repeat.start_along, fabric_.repeat.along));
+  }
+
   template <class List, class Each>
   QJsonArray list(const List& entries, Each each) const {
     QJsonArray json;
@@ -97,7 +120,24 @@ class Writer {
             {"travel", length(pattern.travel)},
             {"cuts", list(pattern.cuts, &Writer::cut)},
             {"panels", list(pattern.panels, &Writer::placed)},
-            {"rests", list(pattern.rests, &Writer::rest)}};
+            {"rests", list(pattern.rests, &Writer::rest)},
+            {"stack", stack(pattern)}};
+  }
+  // Every ply of one length, from the table up.
+  QJsonArray stack(const Pattern& pattern) const {
+    QJsonArray json;
+    for (const Ply& each : plies_of(fold_map(pattern.fold, fabric_.width, pattern.length)))
+      json.append(ply(each));
+    return json;
+  }
+  QJsonObject ply(const Ply& ply) const {
+    QJsonObject json{{"level", ply.level},
+                     {"face", ply.is_face_up() ? "up" : "down"},
+                     {"flat", rect(ply.flat)},
+                     {"folded", rect(ply.folded)}};
+    if (fabric_.nap == Nap::one_way)
+      json["nap"] = nap_run_name(nap_run(ply, fabric_.railroaded));
+    return json;
   }
   static QJsonArray levels(const std::vector<int>& levels) {
     QJsonArray json;
@@ -113,8 +153,16 @@ class Writer {
     return {{"panel", panel_name(placed.panel)},
             {"turned", placed.turned},
             {"on_fold", placed.on_fold},
+            {"finishes", finished(placed)},
             {"flat", rect(placed.flat)},
             {"folded", rect(placed.folded)}};
+  }
+  // What it measures once the cloth has shrunk, as it lies on the cloth.
+  QJsonObject finished(const PlacedPanel& placed) const {
+    const Panel& goods = job_.panels[static_cast<std::size_t>(placed.panel)];
+    const bool sideways = lies_sideways(goods, fabric_, placed.turned);
+    return {{"across", length(sideways ? goods.along : goods.across)},
+            {"along", length(sideways ? goods.across : goods.along)}};
   }
   QJsonObject rest(const Rest& rest) const {
     const char* const kind = rest.kind == RestKind::selvedge  ? "selvedge"
@@ -126,10 +174,13 @@ class Writer {
     return {{"pattern", lay.pattern}, {"lengths", lay.lengths}};
   }
   QJsonObject length_on_roll(const LengthOnRoll& length) const {
-    return {{"lay", length.lay}, {"on_roll", span(length.on_roll)}};
+    QJsonObject json{{"lay", length.lay}, {"on_roll", span(length.on_roll)}};
+    if (fabric_.repeat.along > Length()) json["phase"] = phase(length);
+    return json;
   }
 
   const Job& job_;
+  const Fabric& fabric_;
 };
 
 QString roll_name(const Job& job, int roll) {
@@ -143,7 +194,7 @@ QJsonObject way_json(const Job& job, const Comparison& comparison, int way) {
             {"way_name", text(way_name(result.way))},
             {"refused", text(result.refused)}};
   }
-  QJsonObject json = Writer(job).plan(*result.plan);
+  QJsonObject json = Writer(job, comparison.roll).plan(*result.plan);
   json["gives_up"] = worth_text(given_up(comparison, way));
   return json;
 }
@@ -159,7 +210,7 @@ QJsonArray keys_json(const Comparison& comparison, const std::vector<int>& ways)
 }  // namespace
 
 QJsonObject plan_json(const Job& job, const Plan& plan) {
-  return {{"roll", roll_name(job, plan.roll)}, {"plan", Writer(job).plan(plan)}};
+  return {{"roll", roll_name(job, plan.roll)}, {"plan", Writer(job, plan.roll).plan(plan)}};
 }
 
 QJsonObject comparison_json(const Job& job, const Comparison& comparison) {

@@ -6,6 +6,7 @@
 
 #include "cli/plain_text.h"
 #include "cli/text_table.h"
+#include "drawing/repeat_words.h"
 #include "drawing/words.h"
 #include "job/cautions.h"
 
@@ -85,7 +86,22 @@ QString cuts_words(const Pattern& pattern, Unit unit) {
          text_table(rows);
 }
 
-QString panel_words(const Job& job, const Pattern& pattern, std::size_t panel) {
+// "45 × 97 cm"; on cloth that shrinks the cut size as well, once for each way
+// the panels lie.
+QString sizes_words(const Job& job, const Fabric& fabric, int panel, int upright, int turned) {
+  if (!fabric.shrinkage.is_any()) {
+    const Panel& kind = job.panels[static_cast<std::size_t>(panel)];
+    return size_words(kind.across, kind.along, job.unit);
+  }
+  QStringList words;
+  if (upright > 0) words << panel_size_words(job, fabric, panel, false);
+  if (turned > 0)
+    words << panel_size_words(job, fabric, panel, true) + QStringLiteral(" as they lie turned");
+  return words.join(QStringLiteral("; "));
+}
+
+QString panel_words(const Job& job, const Fabric& fabric, const Pattern& pattern,
+                    std::size_t panel) {
   int count = 0, turned = 0, on_fold = 0;
   for (const PlacedPanel& placed : pattern.panels) {
     if (placed.panel != static_cast<int>(panel)) continue;
@@ -97,16 +113,32 @@ QString panel_words(const Job& job, const Pattern& pattern, std::size_t panel) {
   const Panel& kind = job.panels[panel];
   QString words = QStringLiteral("    %1 × %2, %3")
                       .arg(QString::number(count), QString::fromStdString(kind.name),
-                           size_words(kind.across, kind.along, job.unit));
+                           sizes_words(job, fabric, static_cast<int>(panel), count - turned,
+                                       turned));
   if (on_fold > 0) words += QStringLiteral(", %1 on the fold").arg(on_fold);
   if (turned > 0) words += QStringLiteral(", %1 turned").arg(turned);
   return words + QLatin1Char('\n');
 }
 
-QString panels_words(const Job& job, const Pattern& pattern) {
+QString panels_words(const Job& job, const Fabric& fabric, const Pattern& pattern) {
   QString text = QStringLiteral("  Panels from each length:\n");
-  for (std::size_t i = 0; i < job.panels.size(); ++i) text += panel_words(job, pattern, i);
+  for (std::size_t i = 0; i < job.panels.size(); ++i)
+    text += panel_words(job, fabric, pattern, i);
   return text;
+}
+
+// The plies of one-way cloth, from the table up: "1 face up, nap away from you".
+QString stack_words(const Pattern& pattern, const Fabric& fabric) {
+  if (fabric.nap == Nap::none) return {};
+  QStringList words;
+  for (const Ply& ply : plies_of(fold_map(pattern.fold, fabric.width, pattern.length)))
+    words << QStringLiteral("%1 face %2, %3")
+                 .arg(QString::number(ply.level + 1),
+                      ply.is_face_up() ? QStringLiteral("up") : QStringLiteral("down"),
+                      nap_words(ply, fabric));
+  return wrapped(QStringLiteral("Plies from the table up: ") + words.join(QStringLiteral("; ")) +
+                     QLatin1Char('.'),
+                 QStringLiteral("    "), QStringLiteral("  "));
 }
 
 QString rest_name(RestKind kind) {
@@ -147,15 +179,19 @@ QString pattern_head(const Job& job, const Plan& plan, int index) {
 
 QString pattern_words(const Job& job, const Plan& plan, int index) {
   const Pattern& pattern = plan.patterns[static_cast<std::size_t>(index)];
+  const Fabric& fabric = roll_of(job, plan).fabric;
   QString text = pattern_head(job, plan, index);
   text += wrapped(folding_words(pattern), QStringLiteral("  "), QStringLiteral("  "));
   for (const QString& line :
-       fold_line_words(pattern, roll_of(job, plan).fabric.width, job.unit)) {
+       fold_line_words(pattern, fabric.width, job.unit)) {
     text += QStringLiteral("    ") + line + QLatin1Char('\n');
   }
   text += QStringLiteral("  Folded it measures %1.\n")
               .arg(size_words(pattern.folded_across, pattern.folded_along, job.unit));
-  return text + cuts_words(pattern, job.unit) + panels_words(job, pattern) +
+  text += stack_words(pattern, fabric);
+  const QString phase = phase_words(pattern_data(job, plan, index));
+  if (!phase.isEmpty()) text += wrapped(phase, QStringLiteral("    "), QStringLiteral("  "));
+  return text + cuts_words(pattern, job.unit) + panels_words(job, fabric, pattern) +
          rests_words(pattern, job.unit);
 }
 
@@ -166,6 +202,8 @@ QString plan_words(const Job& job, const Plan& plan) {
   QString text = wrapped(roll_words(job, plan) + QLatin1Char('.'), indent);
   text += wrapped(answer_words(job, plan), indent);
   text += wrapped(proof_words(plan), indent);
+  for (const QString& words : {repeat_words(job, plan), matching_words(job, plan)})
+    if (!words.isEmpty()) text += wrapped(words, indent);
   text += QStringLiteral("Worth %1; %2 after your time.\n\n")
               .arg(worth_words(plan.worth), worth_words(plan.net));
   text += cross_cut_words(job, plan) + allowance_words(job);

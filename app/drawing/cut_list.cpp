@@ -1,5 +1,6 @@
 #include "drawing/cut_list.h"
 
+#include <algorithm>
 #include <map>
 #include <tuple>
 
@@ -37,12 +38,25 @@ void append(std::vector<ListLine>& lines, std::vector<ListLine> more) {
   for (ListLine& line : more) lines.push_back(std::move(line));
 }
 
-QString count_detail(const PatternData& data, std::size_t panel, std::int64_t in_length) {
-  const Panel& kind = data.job.panels[panel];
+// Panels of one kind in the length that lie the same way.
+std::int64_t placed_so(const PatternData& data, int panel, bool turned) {
+  return std::count_if(data.pattern.panels.begin(), data.pattern.panels.end(),
+                       [&](const PlacedPanel& p) { return p.panel == panel && p.turned == turned; });
+}
+
+QString count_detail(const PatternData& data, int panel, std::int64_t in_length) {
+  const Panel& kind = data.job.panels[static_cast<std::size_t>(panel)];
   const std::int64_t all = in_length * lengths_of(data.plan, data.index);
-  return QString::fromStdString(kind.name) + QStringLiteral(", ") +
-         size_words(kind.across, kind.along, data.job.unit) +
-         QStringLiteral(": %1 in all").arg(all);
+  QStringList words{QString::fromStdString(kind.name)};
+  if (!data.fabric.shrinkage.is_any()) {
+    words << size_words(kind.across, kind.along, data.job.unit);
+  } else {
+    for (bool turned : {false, true})
+      if (placed_so(data, panel, turned) > 0)
+        words << panel_size_words(data.job, data.fabric, panel, turned) +
+                     (turned ? QStringLiteral(" turned") : QString());
+  }
+  return words.join(QStringLiteral(", ")) + QStringLiteral(": %1 in all").arg(all);
 }
 
 }  // namespace
@@ -77,7 +91,7 @@ std::vector<ListLine> count_lines(const PatternData& data) {
     const int panel = static_cast<int>(i);
     lines.push_back({LineKind::row,
                      {QString::number(yield[i]) + QStringLiteral(" × ") + panel_code(panel),
-                      count_detail(data, i, yield[i])},
+                      count_detail(data, panel, yield[i])},
                      kCountShares,
                      panel});
   }

@@ -6,6 +6,7 @@
 #include "drawing/edge_marks.h"
 #include "drawing/label.h"
 #include "drawing/palette.h"
+#include "drawing/repeat_words.h"
 #include "drawing/strokes.h"
 #include "drawing/text.h"
 #include "drawing/words.h"
@@ -58,13 +59,28 @@ void draw_panels(QPainter& painter, const ClothFrame& frame, const PatternData& 
 
 void label_panels(QPainter& painter, const ClothFrame& frame, const PatternData& data) {
   for (const PlacedPanel& placed : data.pattern.panels) {
-    QString detail = size_words(placed.flat, data.job.unit);
+    QString detail = panel_size_words(data.job, data.fabric, placed.panel, placed.turned);
     if (placed.turned) detail += QStringLiteral(", turned");
     draw_label(
         painter, frame.rect(placed.flat),
         {QString::fromStdString(data.job.panels[static_cast<std::size_t>(placed.panel)].name),
          detail, panel_code(placed.panel), 7.5, true});
   }
+}
+
+void draw_repeats(QPainter& painter, const ClothFrame& frame, const PatternData& data) {
+  for (Length at : repeats_across(data))
+    draw_repeat_line(painter, QLineF(frame.at(at, Length()), frame.at(at, data.pattern.length)));
+  for (Length at : repeats_along(data))
+    draw_repeat_line(painter, QLineF(frame.at(Length(), at), frame.at(data.fabric.width, at)));
+}
+
+// Right of the cloth, or below it where the nap runs from selvedge to selvedge.
+void draw_nap(QPainter& painter, const ClothFrame& frame, const PatternData& data) {
+  if (data.fabric.nap == Nap::none) return;
+  const QRectF cloth = frame.rect(data.flat());
+  if (data.fabric.railroaded) return draw_nap_right(painter, cloth.bottomLeft() + QPointF(1, 3.4));
+  draw_nap_away(painter, cloth.bottomRight() + QPointF(5.4, -1), cloth.height() - 2);
 }
 
 void draw_folds(QPainter& painter, const ClothFrame& frame, const PatternData& data) {
@@ -120,14 +136,17 @@ QMarginsF flat_margins(const PatternData& data, const Scale& scale) {
   const ClothFrame frame{{}, scale};
   const double above = marks_height(scale.mm(data.fabric.width), fold_marks(data, frame));
   const double left = std::max(3.8, marks_depth(end_fold_marks(data, frame)));
-  return {left, std::max(above, 1.5) + 1.5, 4.0, 5.2};
+  const bool beside = data.fabric.nap == Nap::one_way && !data.fabric.railroaded;
+  return {left, std::max(above, 1.5) + 1.5, beside ? 9.4 : 4.0, 5.2};
 }
 
 void draw_flat(QPainter& painter, const ClothFrame& frame, const PatternData& data) {
   draw_rests(painter, frame, data);
   draw_panels(painter, frame, data);
+  draw_repeats(painter, frame, data);
   draw_edges(painter, frame, data);
   draw_folds(painter, frame, data);
+  draw_nap(painter, frame, data);
   label_rests(painter, frame, data);
   label_panels(painter, frame, data);
   const QRectF cloth = frame.rect(data.flat());

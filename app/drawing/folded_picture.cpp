@@ -8,6 +8,7 @@
 #include "drawing/flat_picture.h"
 #include "drawing/label.h"
 #include "drawing/palette.h"
+#include "drawing/repeat_words.h"
 #include "drawing/strokes.h"
 #include "drawing/tape.h"
 #include "drawing/text.h"
@@ -50,6 +51,17 @@ void draw_ground(QPainter& painter, const ClothFrame& frame, const PatternData& 
     if (node.kind == NodeKind::leave)
       draw_rest_ground(painter, frame.rect(node.rect), RestKind::offcut, data.fabric);
   }
+}
+
+// On the top ply; where the cloth is folded the same way as it repeats, plies
+// differ and no line is drawn.
+void draw_repeats(QPainter& painter, const ClothFrame& frame, const PatternData& data) {
+  if (data.map.across.legs().size() == 1)
+    for (Length at : repeats_across(data))
+      draw_repeat_line(painter, QLineF(frame.at(at, Length()), frame.at(at, data.pattern.folded_along)));
+  if (data.map.along.legs().size() == 1)
+    for (Length at : repeats_along(data))
+      draw_repeat_line(painter, QLineF(frame.at(Length(), at), frame.at(data.pattern.folded_across, at)));
 }
 
 // Most numbers stand at the left end of a cut or at the near end of one.
@@ -137,15 +149,13 @@ void draw_zones(QPainter& painter, const ClothFrame& frame, const PatternData& d
   }
 }
 
+// Right of the cloth, or above it where the nap runs from selvedge to selvedge:
+// the same for all plies, as no plan lays one against it.
 void draw_nap(QPainter& painter, const ClothFrame& frame, const PatternData& data) {
-  const QRectF cloth = frame.rect(data.folded());
-  const double x = cloth.right() + 2.6;
   if (data.fabric.nap != Nap::one_way) return;
-  draw_arrow(painter,
-             QLineF(x, cloth.bottom() - 1, x, cloth.bottom() - std::min(16.0, cloth.height() - 1)),
-             palette::chalk(), 0.45);
-  draw_upward(painter, QRectF(x + 0.8, cloth.bottom() - 16, 3, 16), QStringLiteral("nap"), kSmall,
-              Qt::AlignLeft | Qt::AlignVCenter);
+  const QRectF cloth = frame.rect(data.folded());
+  if (data.fabric.railroaded) return draw_nap_right(painter, cloth.topLeft() + QPointF(0, -7.6));
+  draw_nap_away(painter, cloth.bottomRight() + QPointF(2.6, -1), cloth.height() - 2);
 }
 
 void draw_tapes(QPainter& painter, const ClothFrame& frame, const PatternData& data) {
@@ -180,11 +190,13 @@ QMarginsF folded_margins(const PatternData& data, const Scale& scale) {
   const double below =
       kTape + kTapeGap + 3 +
       marks_height(scale.mm(data.pattern.folded_across), marks_of(data, frame, Direction::along));
-  return {left, 6.2, data.fabric.nap == Nap::one_way ? 6.6 : 2.0, below};
+  const bool one_way = data.fabric.nap == Nap::one_way, railroaded = data.fabric.railroaded;
+  return {left, one_way && railroaded ? 10.0 : 6.2, one_way && !railroaded ? 6.6 : 2.0, below};
 }
 
 void draw_folded(QPainter& painter, const ClothFrame& frame, const PatternData& data) {
   draw_ground(painter, frame, data);
+  draw_repeats(painter, frame, data);
   draw_edges(painter, frame, data);
   draw_zones(painter, frame, data);
   draw_tapes(painter, frame, data);

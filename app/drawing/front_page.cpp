@@ -5,6 +5,7 @@
 
 #include "drawing/calibration_square.h"
 #include "drawing/comparison_table.h"
+#include "drawing/repeat_words.h"
 #include "drawing/roll_picture.h"
 #include "drawing/strokes.h"
 #include "drawing/text.h"
@@ -31,11 +32,19 @@ std::vector<TableRow> rows_of_table(const Sheet& sheet, double width) {
   return comparison_rows(sheet.comparison(), sheet.chosen(), width);
 }
 
+// How good the plan is, and what matching a pattern costs it.
+QString judgement(const Sheet& sheet) {
+  return QStringList{proof_words(sheet.plan()), repeat_words(sheet.job(), sheet.plan()),
+                     matching_words(sheet.job(), sheet.plan())}
+      .join(QLatin1Char(' '))
+      .trimmed();
+}
+
 double answer_height(const Sheet& sheet) {
   const double width = text_area(sheet).width();
   return 9 + paragraph_height(roll_words(sheet.job(), sheet.plan()), kSoft, width) + 1.2 + 2.2 +
          paragraph_height(answer_words(sheet.job(), sheet.plan()), kAnswer, width) + 1 +
-         paragraph_height(proof_words(sheet.plan()), kBody, width) + 2.5;
+         paragraph_height(judgement(sheet), kBody, width) + 2.5;
 }
 
 // Left of the square; higher than it where the rows need it and the roll keeps
@@ -70,7 +79,7 @@ void draw_answer(QPainter& painter, const Sheet& sheet) {
   y += 2.2;
   y += draw_paragraph(painter, {left, y}, width, answer_words(sheet.job(), sheet.plan()), kAnswer) +
        1;
-  draw_paragraph(painter, {left, y}, width, proof_words(sheet.plan()), kBody);
+  draw_paragraph(painter, {left, y}, width, judgement(sheet), kBody);
 }
 
 void draw_roll_with_heading(QPainter& painter, const Sheet& sheet, const QRectF& area) {

@@ -59,4 +59,16 @@ const char* near_end_name(const FoldMap& map) {
   return has_fold_at_zero(map.along) ? "fold edge" : "cut end";
 }
 
+const char* top_face_name(const FoldMap& map) {
+  bool face = false, back = false;
+  const std::vector<Ply> plies = plies_of(map);
+  for (const Ply& ply : plies) {
+    const bool covered = std::any_of(plies.begin(), plies.end(), [&](const Ply& other) {
+      return other.level > ply.level && other.folded.overlaps(ply.folded);
+    });
+    if (!covered) (ply.is_face_up() ? face : back) = true;
+  }
+  return face && back ? "face and back" : face ? "face" : "back";
+}
+
 }  // namespace foldyard

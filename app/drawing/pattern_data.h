@@ -3,7 +3,7 @@
 // What the pictures of one pattern share: the job, the pattern, its cloth and
 // how it is folded. A view only; it must not outlive the plan.
 
-#include "fold/fold_map.h"
+#include "fold/plies.h"
 #include "job/job.h"
 #include "job/plan.h"
 
@@ -44,5 +44,8 @@ Taken taken_from(const Pattern& pattern, const CutNode& node);
 // "fold edge", "selvedge", "cut end".
 const char* left_edge_name(const FoldMap& map);
 const char* near_end_name(const FoldMap& map);
+// The side of the cloth that the top ply shows: "face" or "back"; where legs
+// that lie level show both, "face and back".
+const char* top_face_name(const FoldMap& map);
 
 }  // namespace foldyard

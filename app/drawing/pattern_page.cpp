@@ -6,6 +6,7 @@
 #include "drawing/cut_list.h"
 #include "drawing/front_page.h"
 #include "drawing/pattern_picture.h"
+#include "drawing/repeat_words.h"
 #include "drawing/strokes.h"
 #include "drawing/text.h"
 #include "drawing/words.h"
@@ -39,9 +40,10 @@ QString folding_of(const PatternData& data) {
 }
 
 QString yield_of(const PatternData& data) {
-  return QStringLiteral("One length gives %1. %2")
+  return QStringLiteral("One length gives %1. %2 %3")
       .arg(yield_words(data.job, pattern_yield(data.job, data.pattern)),
-           plies_words(data.plan, data.index));
+           plies_words(data.plan, data.index), phase_words(data))
+      .trimmed();
 }
 
 double heading_height(const PatternData& data, double width) {

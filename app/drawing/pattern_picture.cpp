@@ -79,8 +79,8 @@ double draw_one_section(QPainter& painter, const QRectF& area, const PatternData
 PatternLayout lay_out_pattern(const PatternData& data, const QSizeF& room, bool round) {
   PatternLayout layout;
   layout.round = round;
-  layout.section = section_scale(data.map.across, room.width(), round);
-  layout.section_along = section_scale(data.map.along, room.width(), round);
+  layout.section = section_scale(data, data.map.across, room.width(), round);
+  layout.section_along = section_scale(data, data.map.along, room.width(), round);
   const double below = sections_height(data) + 2;
   for (layout.scale = next_scale({round ? 4.9 : 1.0}, round); layout.scale.denominator < 1e5;
        layout.scale = next_scale(layout.scale, round)) {
@@ -104,7 +104,8 @@ void draw_pattern(QPainter& painter, const QPointF& top_left, double width,
   caption(painter, QRectF(beside - spare, top_left.y(), left + width - beside + spare, 4),
           QStringLiteral("Folded"),
           size_words(data.pattern.folded_across, data.pattern.folded_along, unit) +
-              QStringLiteral(", on the table; ") + unit_words(unit));
+              QStringLiteral(", ") + QLatin1String(top_face_name(data.map)) +
+              QStringLiteral(" up; ") + unit_words(unit));
   draw_flat(painter,
             {{left + spare / 2 + sizes.flat.left(), bottom - sizes.flat.bottom()}, layout.scale},
             data);

@@ -9,6 +9,7 @@
 #include "drawing/ribbon.h"
 #include "drawing/strokes.h"
 #include "drawing/text.h"
+#include "drawing/words.h"
 
 namespace foldyard {
 
@@ -17,7 +18,12 @@ namespace {
 constexpr double kHead = 9.5;    // discs and blades above the plies
 constexpr double kFoot = 1.6;    // the table
 constexpr double kNames = 27.0;  // ply names at the right
+constexpr double kNapNames = 47.0;  // the same with the nap of each
 const TextStyle kSmall{kSmallestPoints, false, false, palette::soft_ink()};
+
+double names_width(const Fabric& fabric) {
+  return fabric.nap == Nap::one_way ? kNapNames : kNames;
+}
 
 RibbonShape shape_of(const AxisMap& axis) {
   return highest_level(axis) < 8 ? RibbonShape{3.6, 1.5} : RibbonShape{2.9, 1.1};
@@ -47,22 +53,38 @@ void draw_table(QPainter& painter, double width) {
   draw_hatch(painter, QRectF(-2, 0.4, width + 4, 1.1), Hatch::rising, 1.2, palette::thread(), 0.2);
 }
 
-// "ply 2, face down"; legs that lie equally high but differently are named
-// without their face.
-QString ply_name(const AxisMap& axis, const std::vector<int>& levels, int level) {
-  bool up = false, down = false;
-  for (std::size_t i = 0; i < levels.size(); ++i)
-    if (levels[i] == level) (axis.legs()[i].mirrored ? down : up) = true;
-  const QString name = QStringLiteral("ply ") + QString::number(level + 1);
-  if (up && down) return name;
-  return name + (up ? QStringLiteral(", face up") : QStringLiteral(", face down"));
+// The nap of one leg of the section, as if nothing were folded the other way.
+QString leg_nap(const PatternData& data, Direction direction, const Leg& leg) {
+  Ply ply;
+  (direction == Direction::along ? ply.mirrored_across : ply.mirrored_along) = leg.mirrored;
+  return nap_words(ply, data.fabric);
 }
 
-void draw_names(QPainter& painter, const AxisMap& axis, double left) {
+// "ply 2, face down, nap away from you"; legs that lie equally high but
+// differently are named without their face, and the nap only on one-way cloth.
+QString ply_name(const PatternData& data, const AxisMap& axis, Direction direction,
+                 const std::vector<int>& levels, int level) {
+  QStringList words{QStringLiteral("ply ") + QString::number(level + 1)};
+  QStringList faces, naps;
+  for (std::size_t i = 0; i < levels.size(); ++i) {
+    if (levels[i] != level) continue;
+    faces << (axis.legs()[i].mirrored ? QStringLiteral("face down") : QStringLiteral("face up"));
+    naps << leg_nap(data, direction, axis.legs()[i]);
+  }
+  faces.removeDuplicates();
+  naps.removeDuplicates();
+  if (faces.size() == 1) words << faces;
+  if (naps.size() == 1 && data.fabric.nap == Nap::one_way) words << naps;
+  return words.join(QStringLiteral(", "));
+}
+
+void draw_names(QPainter& painter, const PatternData& data, const AxisMap& axis,
+                Direction direction, double left) {
   const std::vector<int> levels = settled_levels(axis);
   for (int level = 0; level <= highest_level(axis); ++level) {
     const double y = -level_height(shape_of(axis), level);
-    draw_text(painter, QRectF(left, y - 1.5, kNames, 3), ply_name(axis, levels, level), kSmall);
+    draw_text(painter, QRectF(left, y - 1.5, names_width(data.fabric), 3),
+              ply_name(data, axis, direction, levels, level), kSmall);
   }
 }
 
@@ -113,9 +135,9 @@ double section_height(const AxisMap& axis) {
   return kHead + top_of(axis) + kFoot;
 }
 
-Scale section_scale(const AxisMap& axis, double width, bool round) {
+Scale section_scale(const PatternData& data, const AxisMap& axis, double width, bool round) {
   const double room =
-      std::max(8.0, width - kNames - 2 * (ribbon_bulge(axis, shape_of(axis)) + 2.5));
+      std::max(8.0, width - names_width(data.fabric) - 2 * (ribbon_bulge(axis, shape_of(axis)) + 2.5));
   const double needed = axis.folded_size().in_mm() / room;
   return round ? round_scale(needed) : free_scale(needed);
 }
@@ -128,7 +150,7 @@ void draw_section(QPainter& painter, const QRectF& area, const Scale& scale,
   painter.translate(area.left() + bulge, area.top() + kHead + top_of(axis));
   draw_table(painter, width);
   draw_ribbon(painter, ribbon_of(axis, scale, shape_of(axis)), cloth_ground(data.fabric.colour));
-  draw_names(painter, axis, width + bulge + 0.5);
+  draw_names(painter, data, axis, direction, width + bulge + 0.5);
   draw_blades(painter, data, scale, direction, top_of(axis), width);
   painter.restore();
 }

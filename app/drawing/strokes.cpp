@@ -14,6 +14,8 @@ namespace {
 
 const TextStyle kDiscText{kSmallestPoints, true, false, palette::paper()};
 
+const TextStyle kNapText{kSmallestPoints, false, false, palette::soft_ink()};
+
 QPen dashed(const QColor& colour, double width, const QList<qreal>& pattern) {
   QPen pen(colour, width, Qt::CustomDashLine, Qt::RoundCap);
   pen.setDashPattern(pattern);
@@ -34,6 +36,13 @@ void draw_fold_line(QPainter& painter, const QLineF& line) {
   painter.setPen(QPen(palette::paper(), 0.9, Qt::SolidLine, Qt::FlatCap));
   painter.drawLine(line);
   painter.setPen(dashed(palette::chalk(), 0.4, {5.5, 3.5}));
+  painter.drawLine(line);
+}
+
+void draw_repeat_line(QPainter& painter, const QLineF& line) {
+  painter.setPen(QPen(palette::paper(), 0.5, Qt::SolidLine, Qt::FlatCap));
+  painter.drawLine(line);
+  painter.setPen(dashed(palette::soft_ink(), 0.22, {9, 4, 0.5, 4}));
   painter.drawLine(line);
 }
 
@@ -95,6 +104,18 @@ void draw_arrow(QPainter& painter, const QLineF& line, const QColor& colour, dou
       QPolygonF({QPointF(line.length(), 0), QPointF(line.length() - head, -head * 0.42),
                  QPointF(line.length() - head, head * 0.42)}));
   painter.restore();
+}
+
+void draw_nap_away(QPainter& painter, const QPointF& foot, double most) {
+  const double high = std::min(15.0, most);
+  draw_arrow(painter, QLineF(foot, foot - QPointF(0, high)), palette::chalk(), 0.45);
+  draw_upward(painter, QRectF(foot.x() + 0.8, foot.y() - 15, 3, 15), QStringLiteral("nap"),
+              kNapText, Qt::AlignLeft | Qt::AlignVCenter);
+}
+
+void draw_nap_right(QPainter& painter, const QPointF& foot) {
+  draw_arrow(painter, QLineF(foot, foot + QPointF(12, 0)), palette::chalk(), 0.45);
+  draw_text(painter, QRectF(foot.x() + 13, foot.y() - 1.6, 8, 3), QStringLiteral("nap"), kNapText);
 }
 
 void draw_blade(QPainter& painter, const QPointF& tip) {

@@ -6,6 +6,7 @@
 //   fold line   chalk      long dashes: where the flat cloth is folded
 //   fold edge   chalk      two lines closed by round ends: a turned edge
 //   cut         blade      a full line with its number on a disc
+//   repeat      ink        thin dots and dashes: a repeat of the pattern begins
 //   selvedge    ink        a woven band of short stitches
 //   stitches    thread     a running stitch, to set one thing off from another
 
@@ -25,6 +26,8 @@ QPen cut_pen();
 inline constexpr double kDiscRadius = 1.9;
 
 void draw_fold_line(QPainter& painter, const QLineF& line);
+// Where a repeat of the pattern begins: thin dots and dashes.
+void draw_repeat_line(QPainter& painter, const QLineF& line);
 void draw_fold_edge(QPainter& painter, const QLineF& line);
 void draw_stitches(QPainter& painter, const QLineF& line);
 // The band lies on the left-hand side of the line, seen from its first point
@@ -35,6 +38,10 @@ double disc_width(const QString& number);
 void draw_disc(QPainter& painter, const QPointF& centre, const QString& number);
 // An arrow along the line, with a head at its end.
 void draw_arrow(QPainter& painter, const QLineF& line, const QColor& colour, double width = 0.35);
+// Which way the nap runs: an arrow from its foot upwards, no longer than `most`,
+// or to the right, with its name.
+void draw_nap_away(QPainter& painter, const QPointF& foot, double most);
+void draw_nap_right(QPainter& painter, const QPointF& foot);
 // A small blade: a triangle that stands on its point at `tip`.
 void draw_blade(QPainter& painter, const QPointF& tip);
 

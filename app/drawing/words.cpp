@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <map>
 
+#include "cutting/shape.h"
+
 namespace foldyard {
 
 namespace {
@@ -39,6 +41,11 @@ QString remnant_words(const Job& job, const Plan& plan) {
                            : QStringLiteral("an offcut of ") + size + QStringLiteral(" is left");
 }
 
+// Of hundredths of a percent.
+QString percent(std::int64_t hundredths) {
+  return QString::number(static_cast<double>(hundredths) / 100);
+}
+
 QString way_words(const FoldWay& way) {
   if (way == FoldWay{}) return QStringLiteral("Lay the cloth open");
   return QStringLiteral("Fold ") + text(way_name(way));
@@ -66,6 +73,27 @@ QString size_words(Length across, Length along, Unit unit) {
 
 QString size_words(const Rect& rect, Unit unit) {
   return size_words(rect.across.size(), rect.along.size(), unit);
+}
+
+QString panel_size_words(const Job& job, const Fabric& fabric, int panel, bool turned) {
+  const Panel& goods = job.panels[static_cast<std::size_t>(panel)];
+  const CutSize cut = cut_size(goods, fabric, turned);
+  const QString words = size_words(cut.across, cut.along, job.unit);
+  if (!fabric.shrinkage.is_any()) return words;
+  const bool sideways = lies_sideways(goods, fabric, turned);
+  return QStringLiteral("cut %1, finishes %2")
+      .arg(words, size_words(sideways ? goods.along : goods.across,
+                             sideways ? goods.across : goods.along, job.unit));
+}
+
+QString nap_words(const Ply& ply, const Fabric& fabric) {
+  switch (nap_run(ply, fabric.railroaded)) {
+    case NapRun::away: return QStringLiteral("nap away from you");
+    case NapRun::towards: return QStringLiteral("nap towards you");
+    case NapRun::right: return QStringLiteral("nap to the right");
+    case NapRun::left: return QStringLiteral("nap to the left");
+  }
+  return {};
 }
 
 QString unit_words(Unit unit) {
@@ -162,7 +190,13 @@ QString roll_words(const Job& job, const Plan& plan) {
                       .arg(text(roll.name), length_words(roll.length, job.unit),
                            length_words(roll.fabric.width, job.unit),
                            length_words(roll.fabric.usable_width(), job.unit));
-  return words + (roll.fabric.nap == Nap::one_way ? QStringLiteral(", one-way nap") : QString());
+  if (roll.fabric.nap == Nap::one_way) words += QStringLiteral(", one-way nap");
+  if (roll.fabric.railroaded)
+    words += QStringLiteral(", railroaded (pattern and nap run from selvedge to selvedge)");
+  if (roll.fabric.shrinkage.is_any())
+    words += QStringLiteral(", shrinks %1 % along and %2 % across")
+                 .arg(percent(roll.fabric.shrinkage.along), percent(roll.fabric.shrinkage.across));
+  return words;
 }
 
 QString answer_words(const Job& job, const Plan& plan) {

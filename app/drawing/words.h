@@ -6,6 +6,7 @@
 #include <QString>
 #include <QStringList>
 
+#include "fold/plies.h"
 #include "job/job.h"
 #include "job/plan.h"
 
@@ -15,6 +16,11 @@ QString length_words(Length length, Unit unit);
 // "31 × 148 cm": across first. No line breaks inside it.
 QString size_words(Length across, Length along, Unit unit);
 QString size_words(const Rect& rect, Unit unit);
+// What a panel measures as it lies on this cloth, across first: "45 × 97 cm";
+// where the cloth shrinks, "cut 46.4 × 100 cm, finishes 45 × 97 cm".
+QString panel_size_words(const Job& job, const Fabric& fabric, int panel, bool turned);
+// "nap away from you", "nap to the right": as seen from the near end.
+QString nap_words(const Ply& ply, const Fabric& fabric);
 // "centimetres"; yards are written with inches.
 QString unit_words(Unit unit);
 QString worth_words(Worth worth);

@@ -195,12 +195,25 @@ class MatchedPositions {
     const auto consider = [&](const MatchedStrip& middle) {
       const Cell cell = total(left.strip, middle, right.strip, at.slits(middle.use));
       if (cell.gain > 0 && is_better(aim_, cell, best.cell, copies_))
-        best = {&layout_, left.size, right.size, at.start, at.whole, left.strip, middle, right.strip, cell};
+        best = {&layout_, left.size, right.size, at.start, at.whole, left.strip, found(middle), right.strip, cell};
     };
     const int x = middle_state(at.middle);
     if (x < 0) return consider(MatchedStrip{});
-    consider(narrower(*three_.middle, x, v_));
+    if (aim_.worth_first && most_gain(left.strip, right.strip, x) < best.cell.gain) return;
+    consider(strip_of(three_.middle->best_up_to(x, v_), x, StripUse::narrower));
     if (three_.middle->across()[x].size == at.middle) consider(whole_strip(*three_.middle, x, v_));
+  }
+
+  // The middle with its state, where only the largest it may be is known.
+  MatchedStrip found(MatchedStrip middle) const {
+    if (middle.use == StripUse::narrower) middle.state = three_.middle->best_state_up_to(middle.state, v_);
+    return middle;
+  }
+
+  std::int64_t most_gain(const MatchedStrip& left, const MatchedStrip& right, int x) const {
+    const FoldLayout::Shares& s = layout_.shares();
+    return left.cell.gain * s.left_pairs + three_.middle->best_up_to(x, v_).gain * s.plies +
+           right.cell.gain * s.right_pairs;
   }
 
   // Of all plies of one length, and of all cuts through the lay.

@@ -79,5 +79,44 @@ TEST(AnswerText, IsOneObjectThatNamesVersionVerbAndAim) {
             QStringLiteral("too short"));
 }
 
+TEST(PlanJson, ListsThePliesWithFaceAndNap) {
+  Job job = oak_job();
+  job.rolls[0].fabric.nap = Nap::one_way;
+  Plan plan;
+  Pattern pattern;
+  pattern.length = Length::mm(500);
+  pattern.fold.lines = {Length::mm(700)};
+  pattern.fold.levels = {1, 0};
+  plan.patterns = {pattern};
+  const QJsonArray stack = plan_json(job, plan)["plan"]
+                               .toObject()["patterns"]
+                               .toArray()[0]
+                               .toObject()["stack"]
+                               .toArray();
+  ASSERT_EQ(stack.size(), 2);
+  EXPECT_EQ(stack[0].toObject()["face"].toString(), QStringLiteral("up"));
+  EXPECT_EQ(stack[1].toObject()["face"].toString(), QStringLiteral("down"));
+  EXPECT_EQ(stack[1].toObject()["nap"].toString(), QStringLiteral("away"));
+}
+
+TEST(PlanJson, GivesRepeatPhaseAndWhatMatchingCosts) {
+  Job job = oak_job();
+  job.losses.allowance = Length::mm(40);
+  job.rolls[0].fabric.repeat = {Length::mm(640), {}, Length::mm(100), {}, false};
+  Plan plan;
+  Pattern pattern;
+  pattern.length = Length::mm(500);
+  plan.patterns = {pattern};
+  plan.lays = {{0, 1}};
+  plan.lengths = {{0, {Length::mm(87), Length::mm(627)}}};  // its pattern begins at 107
+  plan.cut_out = {{Length::mm(20), Length::mm(87)}};
+  plan.unmatched = Unmatched{Worth::whole(7), {}};
+  const QJsonObject json = plan_json(job, plan)["plan"].toObject();
+  EXPECT_EQ(json["repeat"].toObject()["along"].toString(), QStringLiteral("64 cm"));
+  EXPECT_EQ(json["lengths"].toArray()[0].toObject()["phase"].toString(), QStringLiteral("0.7 cm"));
+  EXPECT_EQ(json["cut_out"].toArray()[0].toObject()["to"].toString(), QStringLiteral("8.7 cm"));
+  EXPECT_EQ(json["where_nothing_need_match"].toObject()["worth"].toString(), QStringLiteral("7"));
+}
+
 }  // namespace
 }  // namespace foldyard

@@ -79,5 +79,16 @@ TEST(CautionWords, HoldEveryCaution) {
   }
 }
 
+TEST(PlanWords, NameEachPlyOfOneWayClothAndBothSizesOfPanels) {
+  Job job = oak_job();
+  job.rolls[0].fabric.nap = Nap::one_way;
+  job.rolls[0].fabric.shrinkage.along = 2000;  // 50 / 0.8 = 62.5
+  const QString words = plan_words(job, oak_plan());
+  EXPECT_TRUE(words.contains("Plies from the table up: 1 face up, nap away from you."));
+  EXPECT_TRUE(words.contains("cut 45 x 62.5 cm, finishes 45 x 50 cm") ||
+              words.contains(QString::fromUtf8("cut 45 × 62.5 cm, finishes 45 × 50 cm")))
+      << words.toStdString();
+}
+
 }  // namespace
 }  // namespace foldyard

@@ -37,5 +37,15 @@ TEST(PatternData, ATakenRectangleTellsItsPanels) {
   EXPECT_STREQ(left_edge_name(pattern_data(sample.job, sample.plan(), 0).map), "fold edge");
 }
 
+// The flaps of both edges in lie on top, face down; fans of odd legs end face up.
+TEST(PatternData, TheTopPlyShowsAFace) {
+  const auto top = [](const samples::Sample& sample) {
+    return std::string(top_face_name(pattern_data(sample.job, sample.plan(), 0).map));
+  };
+  EXPECT_EQ(top(samples::open_long_names()), "face");
+  EXPECT_EQ(top(samples::carriers()), "back");
+  EXPECT_EQ(top(samples::fan_of_five()), "face");
+}
+
 }  // namespace
 }  // namespace foldyard

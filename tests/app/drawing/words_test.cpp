@@ -62,5 +62,30 @@ TEST(Words, UseOfNothingIsNothing) {
   EXPECT_EQ(use_words(Area(), Area()), "0.0 %");
 }
 
+// 45 × 90 cm; 10 % lost along: 90 / 0.9 = 100.
+TEST(Words, PanelsOnClothThatShrinksAreCutLarger) {
+  samples::Sample sample = samples::carriers();
+  Fabric& fabric = sample.job.rolls[0].fabric;
+  EXPECT_EQ(plain(panel_size_words(sample.job, fabric, 0, false)), "45 × 90 cm");
+  fabric.shrinkage.along = 1000;
+  EXPECT_EQ(plain(panel_size_words(sample.job, fabric, 0, false)),
+            "cut 45 × 100 cm, finishes 45 × 90 cm");
+  EXPECT_EQ(plain(panel_size_words(sample.job, fabric, 0, true)),
+            "cut 90 × 50 cm, finishes 90 × 45 cm");
+  EXPECT_TRUE(roll_words(sample.job, sample.plan()).endsWith("shrinks 10 % along and 0 % across"));
+}
+
+TEST(Words, NapIsNamedAsSeenFromTheNearEnd) {
+  Fabric fabric;
+  Ply ply;
+  EXPECT_EQ(nap_words(ply, fabric), "nap away from you");
+  ply.mirrored_along = true;
+  EXPECT_EQ(nap_words(ply, fabric), "nap towards you");
+  fabric.railroaded = true;
+  EXPECT_EQ(nap_words(ply, fabric), "nap to the right");
+  ply.mirrored_across = true;
+  EXPECT_EQ(nap_words(ply, fabric), "nap to the left");
+}
+
 }  // namespace
 }  // namespace foldyard
