@@ -53,6 +53,29 @@ class GivenLayout : public FoldLayout {
   Length from_;
 };
 
+// A layout of the way, as far as its folds lie where they are given.
+class LayoutAt : public FoldLayout {
+ public:
+  LayoutAt(const Fabric& fabric, std::unique_ptr<FoldLayout> of_way, std::vector<Length> lines)
+      : FoldLayout(fabric, of_way->shares(), of_way->lies_mirrored()), of_way_(std::move(of_way)),
+        lines_(std::move(lines)) {}
+
+  SizeRange left() const override { return of_way_->left(); }
+  SizeRange right(Length x) const override { return of_way_->right(x); }
+  Length middle(Length x, Length y) const override {
+    return of_way_->lines(x, y) == lines_ ? of_way_->middle(x, y) : kNoRoom;
+  }
+  Length middle_start(Length x) const override { return of_way_->middle_start(x); }
+  bool goes_under_left() const override { return of_way_->goes_under_left(); }
+  bool goes_under_right() const override { return of_way_->goes_under_right(); }
+  Length folded(Length x, Length y) const override { return of_way_->folded(x, y); }
+  std::vector<Length> lines(Length, Length) const override { return lines_; }
+
+ private:
+  std::unique_ptr<FoldLayout> of_way_;
+  std::vector<Length> lines_;
+};
+
 Span usable_on(const Leg& leg, const Fabric& fabric) {
   const Span flat = intersection(leg.flat, fabric.usable());
   if (flat.is_empty()) return {};
@@ -95,7 +118,7 @@ bool lies_at_a_rim(const AxisMap& map, const FoldEdge& edge) {
 // A strip at a rim is slit where it uses its whole width; or all that the pairs
 // cover is one strip, and what it does not use stays on it.
 std::vector<std::unique_ptr<FoldLayout>> layouts_at(const FoldPlan& fold, const Fabric& fabric,
-                                                    Length fold_trim) {
+                                                    const FoldLimits& limits) {
   std::vector<std::unique_ptr<FoldLayout>> list;
   const AxisMap map(fabric.width, fold.lines, fold.levels);
   for (const FoldEdge& edge : map.edges())
@@ -110,8 +133,8 @@ std::vector<std::unique_ptr<FoldLayout>> layouts_at(const FoldPlan& fold, const 
   }
   std::sort(starts.begin(), starts.end());
   starts.erase(std::unique(starts.begin(), starts.end()), starts.end());
-  read_rim(map, given, false, fold_trim);
-  read_rim(map, given, true, fold_trim);
+  read_rim(map, given, false, limits.fold_trim);
+  read_rim(map, given, true, limits.fold_trim);
   const SizeRange left = given.left, right = given.right;
   for (const bool left_whole : {false, true})
     for (const bool right_whole : {false, true}) {
@@ -122,6 +145,8 @@ std::vector<std::unique_ptr<FoldLayout>> layouts_at(const FoldPlan& fold, const 
         for (const Length start : starts)
           list.push_back(std::make_unique<GivenLayout>(fabric, given, plies, start));
     }
+  for (auto& of_way : layouts_of(fold.way, fabric, limits))
+    list.push_back(std::make_unique<LayoutAt>(fabric, std::move(of_way), fold.lines));
   return list;
 }
 

@@ -5,7 +5,9 @@
 // Read off the fold map: at either rim the pairs that fold edges join there;
 // between them, for each number of plies and each place where one more begins,
 // the widest strip that so many cover from side to side. All of them together
-// hold every way of slitting such a fold into strips (docs/method.md).
+// hold every way of slitting such a fold into strips (docs/method.md). The layouts
+// of the way itself are there, too, as far as their folds lie so: what the best
+// fold gives is given again.
 //
 // REQUIRES lines ascending inside the width, and every fold edge at a rim of the
 // folded cloth (else there are no layouts).
@@ -21,6 +23,6 @@
 namespace foldyard {
 
 std::vector<std::unique_ptr<FoldLayout>> layouts_at(const FoldPlan& fold, const Fabric& fabric,
-                                                    Length fold_trim);
+                                                    const FoldLimits& limits);
 
 }  // namespace foldyard

@@ -141,11 +141,18 @@ std::vector<WayResult> results_of(Door& door, const std::vector<FoldWay>& ways, 
 
 }  // namespace
 
-// The ways are counted here, not their stages.
+namespace {
+
+// For ways that are counted themselves, not their stages.
+SearchBudget without_progress(SearchBudget budget) {
+  budget.progress = nullptr;
+  return budget;
+}
+
+}  // namespace
+
 Comparison compare_ways(const Job& job, int roll, Aim aim, const SearchBudget& budget) {
-  SearchBudget of_ways = budget;
-  of_ways.progress = nullptr;
-  RollPlanner planner(job, roll, aim, of_ways);
+  RollPlanner planner(job, roll, aim, without_progress(budget));
   return compare_by(job, roll, aim, budget, planner);
 }
 
@@ -155,7 +162,8 @@ Comparison compare_by(const Job& job, int roll, Aim aim, const SearchBudget& bud
   comparison.aim = aim;
   const std::vector<FoldWay> ways = all_ways(job.longest_fan);
   if (budget.progress) budget.progress->begin(static_cast<int>(ways.size()));
-  Door door(job, roll, aim, budget, planner);
+  const SearchBudget of_ways = without_progress(budget);
+  Door door(job, roll, aim, of_ways, planner);
   comparison.ways = results_of(door, ways, budget.progress);
   rank(comparison);
   find_frontier(comparison);

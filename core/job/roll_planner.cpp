@@ -222,10 +222,14 @@ void RollPlanner::count_stage() const {
   if (budget_.progress) ++budget_.progress->done;
 }
 
+FoldLimits RollPlanner::fold_limits() const {
+  return {tables_->fold_trim(), tables_->least_flap(), deepest_fold(job_.table)};
+}
+
 Layouts RollPlanner::layouts_for(const FoldWay& way) const {
-  const Length depth = deepest_fold(job_.table);
-  Layouts layouts = layouts_of(way, roll_.fabric, {tables_->fold_trim(), tables_->least_flap(), depth});
-  std::erase_if(layouts, [&](const auto& l) { return l->is_fixed() && l->folded({}, {}) > depth; });
+  const FoldLimits limits = fold_limits();
+  Layouts layouts = layouts_of(way, roll_.fabric, limits);
+  std::erase_if(layouts, [&](const auto& l) { return l->is_fixed() && l->folded({}, {}) > limits.depth; });
   return layouts;
 }
 
@@ -248,7 +252,7 @@ Result<Plan> RollPlanner::plan_at(const FoldPlan& fold) {
   if (!why_not.empty()) return refused(fold.way, why_not);
   if (budget_.is_cancelled()) return refused(fold.way, "planning was stopped before this way");
   const FoldPlan as_way{fold.way, fold.lines, levels_of(fold.way)};
-  return plan_among(fold.way, layouts_at(as_way, roll_.fabric, tables_->fold_trim()), true, kAllCuts);
+  return plan_among(fold.way, layouts_at(as_way, roll_.fabric, fold_limits()), true, kAllCuts);
 }
 
 Result<Plan> RollPlanner::plan_among(const FoldWay& way, const Layouts& layouts, bool around_flaws,
@@ -293,6 +297,12 @@ std::vector<Length> sizes_in(const SizeRange& range, const Grid& places, bool an
   return sizes;
 }
 
+// Where the middle goes on under a strip, that may take up what the middle lacks.
+bool has_room(const FoldLayout& layout, Length x, Length y) {
+  const Length under = (layout.goes_under_left() ? x : Length()) + (layout.goes_under_right() ? y : Length());
+  return layout.middle(x, y) + under >= Length();
+}
+
 }  // namespace
 
 std::vector<std::vector<Length>> RollPlanner::fold_places(const FoldWay& way) const {
@@ -306,7 +316,7 @@ std::vector<std::vector<Length>> RollPlanner::fold_places(const FoldWay& way) co
       const SizeRange right = layout->right(x);
       if (right.most < right.least) continue;
       for (const Length y : sizes_in(right, places, layout->shares().right_pairs > 0))
-        if (layout->middle(x, y) >= Length()) all.push_back(layout->lines(x, y));
+        if (has_room(*layout, x, y)) all.push_back(layout->lines(x, y));
     }
     if (layout->is_fixed()) return {layout->lines({}, {})};
   }

@@ -41,6 +41,7 @@ class RollPlanner {
   using Searches = std::vector<std::unique_ptr<StripSearch>>;  // by copies, from 1
 
   std::string refusal(const FoldWay& way) const;
+  FoldLimits fold_limits() const;
   Layouts layouts_for(const FoldWay& way) const;
   Result<Plan> plan_among(const FoldWay& way, const Layouts& layouts, bool around_flaws,
                           const char* all_searched);

@@ -15,6 +15,8 @@ constexpr SlowAim kWorthFirst{true, 1000, 1};
 
 Length u(int n) { return Length::units(n); }
 
+const FoldLimits kLimits{u(1), u(1), u(2000)};
+
 FoldPlan fold_of(const FoldWay& way, const test::Lines& lines) {
   FoldPlan fold{way, {}, levels_of(way)};
   for (const int line : lines) fold.lines.push_back(u(line));
@@ -23,7 +25,7 @@ FoldPlan fold_of(const FoldWay& way, const test::Lines& lines) {
 
 TEST(LayoutsAt, AreThoseOfTheHeadersExample) {
   const Fabric fabric{u(1500), u(10), u(1), Nap::none, ""};
-  const auto layouts = layouts_at(fold_of({FoldKind::off_centre, 2, false, false}, {500}), fabric, u(1));
+  const auto layouts = layouts_at(fold_of({FoldKind::off_centre, 2, false, false}, {500}), fabric, kLimits);
   ASSERT_FALSE(layouts.empty());
   EXPECT_EQ(layouts.front()->folded({}, {}), u(1000));
   EXPECT_EQ(layouts.front()->left().most, u(490));
@@ -40,7 +42,7 @@ TEST(LayoutsAt, AreThoseOfTheHeadersExample) {
 TEST(LayoutsAt, AreNoneWhereAFoldEdgeLiesInside) {
   // Legs of 5, 4, 6, 5: the second and the third fold edge do not lie at rims.
   const Fabric fabric{u(20), u(0), u(1), Nap::none, ""};
-  EXPECT_TRUE(layouts_at({{FoldKind::fan, 4, false, false}, {u(5), u(9), u(15)}, {0, 1, 2, 3}}, fabric, u(1)).empty());
+  EXPECT_TRUE(layouts_at({{FoldKind::fan, 4, false, false}, {u(5), u(9), u(15)}, {0, 1, 2, 3}}, fabric, kLimits).empty());
 }
 
 // Slit at every unit by hand, folds where they are.
@@ -60,7 +62,7 @@ TEST_P(EveryGivenWay, GivesWhatSlittingAtEveryUnitGives) {
     test::SlowRectangle rectangles(test::slow_shapes(c.panels, false), c.aim, c.trim);
     test::SlowStrips slow(rectangles, way.end_to_end, 1);
     TableSet tables = test::tables_of(c, 1);
-    const Layouts layouts = layouts_at(fold_of(way, lines), test::fabric_of(c, 1), tables.fold_trim());
+    const Layouts layouts = layouts_at(fold_of(way, lines), test::fabric_of(c, 1), {tables.fold_trim(), tables.least_flap(), u(c.cloth.depth)});
     const StripSearch search(tables, layouts, way.end_to_end, 1);
     for (const int v : tables.lengths(way.end_to_end)) {
       const int height = static_cast<int>(tables.along(way.end_to_end)[v].units());
