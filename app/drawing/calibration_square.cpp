@@ -69,6 +69,8 @@ std::vector<KeyLine> key_lines() {
          draw_disc(p, b.center(), QStringLiteral("3"));
        },
        QStringLiteral("cut, numbered in the order of cutting")},
+      {[](QPainter& p, const QRectF& b) { draw_repeat_line(p, middle_of(b)); },
+       QStringLiteral("where a repeat of the pattern begins")},
       {[](QPainter& p, const QRectF& b) { draw_panel_ground(p, b, 1); },
        QStringLiteral("panel: colour and hatch by kind")},
       {[](QPainter& p, const QRectF& b) { draw_rest_ground(p, b, RestKind::offcut, {}); },
