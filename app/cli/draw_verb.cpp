@@ -1,6 +1,7 @@
 #include "cli/draw_verb.h"
 
 #include "cli/choice.h"
+#include "cli/interrupt.h"
 #include "file/safe_write.h"
 #include "job/plan_roll.h"
 
@@ -38,7 +39,8 @@ QString done_words(const Sheet& sheet, const QString& roll, const QString& file)
 Outcome draw_verb(const Job& job, const Call& call) {
   const int roll = chosen_rolls(job, call).front();
   const QString name = QString::fromStdString(job.rolls[static_cast<std::size_t>(roll)].name);
-  const Comparison comparison = compare_ways(job, roll, call.aim);
+  const Interruptible interruptible;
+  const Comparison comparison = compare_ways(job, roll, call.aim, interruptible.budget());
   const int way = chosen_way(comparison, call);
   if (way < 0) {
     return {Exit::cannot_plan, {}, QStringLiteral("Roll %1 cannot be planned: %2")
@@ -53,7 +55,7 @@ Outcome draw_verb(const Job& job, const Call& call) {
   if (const auto problem = safe_write(call.to, bytes)) {
     return refusal(Exit::wrong_call, *problem);
   }
-  return {Exit::done, done_words(sheet, name, call.to), {}};
+  return {Exit::done, done_words(sheet, name, call.to), interruptible.complaint()};
 }
 
 }  // namespace foldyard

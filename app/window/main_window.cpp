@@ -37,7 +37,7 @@ MainWindow::MainWindow(Compare compare)
       right_(new QSplitter(Qt::Vertical)),
       most_worth_(aim_button_of(tr("&Most worth"), tr("The most worth out of the roll; among equals the fewest cuts"))),
       less_time_(aim_button_of(tr("Worth less t&ime"), tr("The most of worth less the maker's time at their rate"))),
-      notice_(new QLabel) {
+      notice_(new QLabel), busy_row_(new BusyRow(planner_)) {
   arrange();
   make_menus();
   connect_all();
@@ -67,6 +67,7 @@ void MainWindow::arrange() {
   notice_->setProperty("fault", true);
   notice_->setWordWrap(true);
   statusBar()->addWidget(notice_, 1);
+  statusBar()->addPermanentWidget(busy_row_);
   statusBar()->setSizeGripEnabled(false);
 }
 

@@ -10,6 +10,7 @@
 #include <QSplitter>
 #include <QTimer>
 
+#include "window/busy_row.h"
 #include "window/document.h"
 #include "window/panel_table.h"
 #include "window/plan_view.h"
@@ -38,6 +39,7 @@ class MainWindow : public QMainWindow {
   PanelTable* panel_table() const { return panel_table_; }
   WayTable* way_table() const { return way_table_; }
   PlanView* plan_view() const { return plan_view_; }
+  BusyRow* busy_row() const { return busy_row_; }
   QPushButton* aim_button(Aim aim) const { return aim == Aim::most_worth ? most_worth_ : less_time_; }
   // The words of the line at the foot; empty where all is well.
   QString notice() const { return notice_->text(); }
@@ -95,6 +97,7 @@ class MainWindow : public QMainWindow {
   QPushButton* most_worth_;
   QPushButton* less_time_;
   QLabel* notice_;
+  BusyRow* busy_row_;
 };
 
 }  // namespace foldyard

@@ -4,13 +4,13 @@
 
 #include <exception>
 
-#include "job/plan_roll.h"
-
 namespace foldyard {
 
-Comparison compare(const Question& question, const std::atomic<bool>& stopped) {
+Comparison compare(const Question& question, Watch& watch) {
   SearchBudget budget;
-  budget.cancelled = &stopped;
+  budget.cancelled = &watch.stopped;
+  budget.unwanted = &watch.unwanted;
+  budget.progress = &watch.progress;
   return compare_ways(question.job, question.roll, question.aim, budget);
 }
 
@@ -19,14 +19,16 @@ Planner::Planner(Compare compare, QObject* parent) : QObject(parent), compare_(s
 }
 
 Planner::~Planner() {
-  stopped_ = true;
+  watch_.unwanted = true;
+  watch_.stopped = true;
   pool_.waitForDone();
 }
 
 void Planner::ask(Question question) {
   if (is_running_) {
     waiting_ = std::move(question);
-    stopped_ = true;
+    watch_.unwanted = true;
+    watch_.stopped = true;
     return;
   }
   is_running_ = true;
@@ -35,12 +37,14 @@ void Planner::ask(Question question) {
 }
 
 void Planner::run(Question question) {
-  stopped_ = false;
+  watch_.stopped = false;
+  watch_.unwanted = false;
+  watch_.progress.begin(0);
   pool_.start([this, question = std::move(question)] {
     AnswerPtr answer;
     QString fault;
     try {
-      answer = std::make_shared<const Answer>(Answer{question.job, compare_(question, stopped_)});
+      answer = std::make_shared<const Answer>(Answer{question.job, compare_(question, watch_)});
     } catch (const std::exception& problem) {
       fault = tr("The plan could not be made: %1.").arg(QString::fromUtf8(problem.what()));
     }

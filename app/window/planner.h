@@ -13,9 +13,11 @@
 #include <functional>
 #include <memory>
 #include <optional>
+#include <utility>
 
 #include "job/job.h"
 #include "job/plan.h"
+#include "job/plan_roll.h"
 
 namespace foldyard {
 
@@ -30,12 +32,21 @@ struct Answer {
   Comparison comparison;
 };
 
+// What goes between a running plan and whoever waits for it. Once stopped it
+// ends early with the best it has; unwanted too, with anything.
+struct Watch {
+  std::atomic<bool> stopped = false;
+  std::atomic<bool> unwanted = false;
+  SearchProgress progress;
+
+  operator const std::atomic<bool>&() const { return stopped; }
+};
+
 using AnswerPtr = std::shared_ptr<const Answer>;
-// Ends early, with what it has, once `stopped` is true.
-using Compare = std::function<Comparison(const Question&, const std::atomic<bool>& stopped)>;
+using Compare = std::function<Comparison(const Question&, Watch&)>;
 
 // compare_ways of the job room.
-Comparison compare(const Question& question, const std::atomic<bool>& stopped);
+Comparison compare(const Question& question, Watch& watch);
 
 class Planner : public QObject {
   Q_OBJECT
@@ -46,6 +57,10 @@ class Planner : public QObject {
 
   void ask(Question question);
   bool is_busy() const { return is_running_; }
+  // The running plan ends now; the best it has comes as its answer.
+  void stop() { watch_.stopped = true; }
+  // Ways done, and of how many; of 0 before it is known.
+  std::pair<int, int> progress() const { return {watch_.progress.done, watch_.progress.total}; }
 
  signals:
   void answered(const foldyard::AnswerPtr& answer);
@@ -60,7 +75,7 @@ class Planner : public QObject {
   Compare compare_;
   QThreadPool pool_;
   std::optional<Question> waiting_;
-  std::atomic<bool> stopped_ = false;
+  Watch watch_;
   bool is_running_ = false;
 };
 

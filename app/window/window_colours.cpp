@@ -53,6 +53,8 @@ QTabBar::tab { background: %7; color: %2; border: 1px dashed %3; border-bottom: 
   border-top-left-radius: 4px; border-top-right-radius: 4px; padding: 5px 8px; margin-right: 2px; }
 QTabBar::tab:selected { background: %4; color: %5; }
 QTabBar::tab:selected:focus { border: 2px solid %5; padding: 4px 7px; }
+QProgressBar { background: %7; border: 1px solid %3; border-radius: 4px; }
+QProgressBar::chunk { background: %4; border-radius: 3px; }
 QScrollArea { background: transparent; border: none; }
 QScrollArea:focus { border: 2px solid %4; }
 QStatusBar { background: %7; color: %2; }

@@ -2,7 +2,8 @@
 //
 //   foldyard_bench                 all of it
 //   foldyard_bench --quick         fewer and shorter runs
-//   foldyard_bench --only NAME     one section: comparison moving growth limited unlimited solver
+//   foldyard_bench --only NAME     one section: comparison moving growth limited unlimited
+//                                  cancel solver
 //   foldyard_bench --write FILE    puts it between the marks of FILE too; not with --only
 
 #include <algorithm>
@@ -28,6 +29,7 @@ constexpr Section kSections[] = {{"comparison", comparison_section},
                                  {"growth", growth_section},
                                  {"limited", limited_section},
                                  {"unlimited", unlimited_section},
+                                 {"cancel", cancel_section},
                                  {"solver", solver_section}};
 
 struct Call {

@@ -76,6 +76,23 @@ TEST(Planner, StopsWhatIsNoLongerAskedFor) {
   EXPECT_EQ(stopped_runs, 1);  // and the second ran to its end
 }
 
+// The person who stops it wants the answer; a newer question does not.
+TEST(Planner, GivesWhatItHasWhenItIsStopped) {
+  std::atomic<bool> unwanted = true;
+  Planner planner([&](const Question& asked, Watch& watch) {
+    while (!watch.stopped) QThread::msleep(1);
+    unwanted = watch.unwanted.load();
+    return sample::comparison(asked);
+  });
+  AnswerPtr answer;
+  QObject::connect(&planner, &Planner::answered, [&](const AnswerPtr& a) { answer = a; });
+  planner.ask(question(1));
+  planner.stop();
+  ASSERT_TRUE(sample::waited_for([&] { return answer != nullptr; }));
+  EXPECT_EQ(answer->comparison.roll, 1);
+  EXPECT_FALSE(unwanted);
+}
+
 TEST(Planner, TellsAFault) {
   Planner planner([](const Question&, const std::atomic<bool>&) -> Comparison { throw std::runtime_error("too little memory"); });
   QString reason;
