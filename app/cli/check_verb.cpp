@@ -2,6 +2,7 @@
 
 #include "cli/call.h"
 #include "drawing/facts.h"
+#include "drawing/flaw_words.h"
 #include "inspect/inspect_plan.h"
 #include "job/plan_roll.h"
 
@@ -68,6 +69,19 @@ QString tally_words(const Job& job, const Tally& tally) {
       .arg(tally.refused);
 }
 
+// How each roll with flaws is graded, to judge it before it is bought.
+QString grades_words(const Job& job) {
+  QString words;
+  for (const Roll& roll : job.rolls) {
+    if (roll.flaws.empty()) continue;
+    words += QStringLiteral("Roll %1: %2 %3, %4.\n")
+                 .arg(QString::fromStdString(roll.name), QString::number(roll.flaws.size()),
+                      roll.flaws.size() == 1 ? QStringLiteral("flaw") : QStringLiteral("flaws"),
+                      grade_words(job, roll));
+  }
+  return words;
+}
+
 }  // namespace
 
 Outcome check_verb(const Job& job) {
@@ -76,7 +90,8 @@ Outcome check_verb(const Job& job) {
     check_roll(job, roll, Aim::most_worth, tally);
     check_roll(job, roll, Aim::worth_less_time, tally);
   }
-  const QString words = facts_words(job) + tally.faults + tally_words(job, tally);
+  const QString words =
+      facts_words(job) + grades_words(job) + tally.faults + tally_words(job, tally);
   if (tally.plans == 0) {
     return {Exit::cannot_plan, words, QStringLiteral("no roll can be planned in any way")};
   }

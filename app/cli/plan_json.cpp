@@ -12,16 +12,16 @@
 #include "job/decimal.h"
 
 namespace foldyard {
+
+QString exact_worth(Worth worth) {
+  const std::int64_t parts = worth.parts();
+  const QString size = QString::fromStdString(write_decimal(parts < 0 ? -parts : parts, 4));
+  return parts < 0 ? QLatin1Char('-') + size : size;
+}
+
 namespace {
 
 QString text(const std::string& utf8) { return QString::fromStdString(utf8); }
-
-// Places on cloth are never negative; worths after the maker's time may be.
-QString worth_text(Worth worth) {
-  const std::int64_t parts = worth.parts();
-  const QString size = text(write_decimal(parts < 0 ? -parts : parts, 4));
-  return parts < 0 ? QLatin1Char('-') + size : size;
-}
 
 double seconds(Duration time) {
   return static_cast<double>(time.ticks() / Duration::kTicksPerMs) / 1000;
@@ -36,8 +36,8 @@ class Writer {
     QJsonObject json{{"way", text(way_key(plan.way))},
                      {"way_name", text(way_name(plan.way))},
                      {"yield", yield(plan)},
-                     {"worth", worth_text(plan.worth)},
-                     {"net", worth_text(plan.net)},
+                     {"worth", exact_worth(plan.worth)},
+                     {"net", exact_worth(plan.net)},
                      {"used_square_metres", plan.used.in_square_metres()},
                      {"cloth_square_metres", plan.cloth.in_square_metres()},
                      {"cuts", static_cast<qint64>(plan.cuts)},
@@ -50,6 +50,7 @@ class Writer {
     json["lays"] = list(plan.lays, &Writer::lay);
     json["lengths"] = list(plan.lengths, &Writer::length_on_roll);
     if (fabric_.repeat.is_any()) add_repeat(plan, json);
+    if (!roll_of(plan).flaws.empty()) add_flaws(plan, json);
     json["remnant"] = span(plan.remnant);
     json["remnant_kept"] = plan.remnant_kept;
     return json;
@@ -65,13 +66,35 @@ class Writer {
     json["cut_out"] = list(plan.cut_out, &Writer::span);
     if (!plan.unmatched) return;
     json["where_nothing_need_match"] =
-        QJsonObject{{"worth", worth_text(plan.unmatched->worth)},
+        QJsonObject{{"worth", exact_worth(plan.unmatched->worth)},
                     {"used_square_metres", plan.unmatched->used.in_square_metres()}};
   }
   // How far the pattern of a length begins beyond the start of a repeat.
   QString phase(const LengthOnRoll& on_roll) const {
     const Length start = on_roll.pattern_start(job_.losses.allowance);
     return length(phase_at(start, fabric_.repeat.start_along, fabric_.repeat.along));
+  }
+  const Roll& roll_of(const Plan& plan) const {
+    return job_.rolls[static_cast<std::size_t>(plan.roll)];
+  }
+  void add_flaws(const Plan& plan, QJsonObject& json) const {
+    json["flaws"] = list(roll_of(plan).flaws, &Writer::flaw);
+    json["cut_out"] = list(plan.cut_out, &Writer::span);
+    QJsonArray lost;
+    for (const LostPanel& each : plan.lost) {
+      const int lay = plan.lengths[static_cast<std::size_t>(each.length)].lay;
+      const int pattern = plan.lays[static_cast<std::size_t>(lay)].pattern;
+      const auto& panels = plan.patterns[static_cast<std::size_t>(pattern)].panels;
+      lost.append(QJsonObject{
+          {"length", each.length},
+          {"placed", each.panel},
+          {"panel", panel_name(panels[static_cast<std::size_t>(each.panel)].panel)},
+          {"flaw", each.flaw}});
+    }
+    json["lost"] = lost;
+  }
+  QJsonObject flaw(const Flaw& flaw) const {
+    return {{"kind", text(flaw.kind)}, {"along", span(flaw.along)}, {"across", span(flaw.across)}};
   }
 
   template <class List, class Each>
@@ -103,7 +126,7 @@ class Writer {
     return json;
   }
   QJsonObject proof(const Proof& proof) const {
-    return {{"bound", worth_text(proof.bound)},
+    return {{"bound", exact_worth(proof.bound)},
             {"proved", proof.proved},
             {"note", text(proof.note)}};
   }
@@ -116,7 +139,7 @@ class Writer {
             {"folded_across", length(pattern.folded_across)},
             {"folded_along", length(pattern.folded_along)},
             {"plies", pattern.plies},
-            {"worth", worth_text(pattern.worth)},
+            {"worth", exact_worth(pattern.worth)},
             {"travel", length(pattern.travel)},
             {"cuts", list(pattern.cuts, &Writer::cut)},
             {"panels", list(pattern.panels, &Writer::placed)},
@@ -195,7 +218,7 @@ QJsonObject way_json(const Job& job, const Comparison& comparison, int way) {
             {"refused", text(result.refused)}};
   }
   QJsonObject json = Writer(job, comparison.roll).plan(*result.plan);
-  json["gives_up"] = worth_text(given_up(comparison, way));
+  json["gives_up"] = exact_worth(given_up(comparison, way));
   return json;
 }
 

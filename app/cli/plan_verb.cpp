@@ -4,8 +4,10 @@
 
 #include "cli/choice.h"
 #include "cli/interrupt.h"
+#include "cli/plain_text.h"
 #include "cli/plan_json.h"
 #include "cli/plan_words.h"
+#include "drawing/words.h"
 #include "job/plan_roll.h"
 
 namespace foldyard {
@@ -30,13 +32,44 @@ Answer best_way(const Job& job, const Call& call, int roll, const SearchBudget& 
   return {roll, comparison.ways[static_cast<std::size_t>(way)].plan, {}};
 }
 
-QJsonObject json_of(const Job& job, const Answer& answer) {
-  return answer.plan ? plan_json(job, *answer.plan)
-                     : refused_json(job, answer.roll, answer.refused);
+// The same way and aim on the same roll without its flaws.
+std::optional<Plan> plan_without_flaws(const Job& job, const Plan& plan,
+                                       const SearchBudget& budget) {
+  Job clean = job;
+  clean.rolls[static_cast<std::size_t>(plan.roll)].flaws.clear();
+  const Result<Plan> whole = plan_roll(clean, plan.roll, plan.way, plan.aim, budget);
+  return whole ? std::optional<Plan>(*whole) : std::nullopt;
 }
 
-QString words_of(const Job& job, const Answer& answer) {
-  if (answer.plan) return plan_words(job, *answer.plan) + QLatin1Char('\n');
+// What flaws cost against a roll without any; nothing for such a roll.
+QString cost_of_flaws(const Job& job, const Plan& plan, const SearchBudget& budget) {
+  if (job.rolls[static_cast<std::size_t>(plan.roll)].flaws.empty()) return {};
+  const std::optional<Plan> whole = plan_without_flaws(job, plan, budget);
+  if (!whole || budget.is_cancelled()) return {};
+  const bool by_worth = plan.aim == Aim::most_worth;
+  const Worth reached = by_worth ? plan.worth : plan.net;
+  const Worth without = by_worth ? whole->worth : whole->net;
+  return QStringLiteral("\nWithout its flaws the roll would give %1 this way, %2%3:\nthe flaws cost %4.\n")
+      .arg(yield_words(job, whole->yield),
+           by_worth ? QStringLiteral("worth ") : QStringLiteral("after your time "),
+           worth_words(without), worth_words(without - reached));
+}
+
+QJsonObject json_of(const Job& job, const Answer& answer, const SearchBudget& budget) {
+  if (!answer.plan) return refused_json(job, answer.roll, answer.refused);
+  QJsonObject json = plan_json(job, *answer.plan);
+  if (job.rolls[static_cast<std::size_t>(answer.roll)].flaws.empty()) return json;
+  const std::optional<Plan> whole = plan_without_flaws(job, *answer.plan, budget);
+  if (whole && !budget.is_cancelled())
+    json["without_flaws"] = QJsonObject{{"worth", exact_worth(whole->worth)},
+                                        {"net", exact_worth(whole->net)}};
+  return json;
+}
+
+QString words_of(const Job& job, const Answer& answer, const SearchBudget& budget) {
+  if (answer.plan)
+    return plan_words(job, *answer.plan) + plain_text(cost_of_flaws(job, *answer.plan, budget)) +
+           QLatin1Char('\n');
   return QStringLiteral("Roll %1 cannot be planned: %2\n\n")
       .arg(QString::fromStdString(job.rolls[static_cast<std::size_t>(answer.roll)].name),
            answer.refused);
@@ -54,9 +87,9 @@ Outcome plan_verb(const Job& job, const Call& call) {
   for (int roll : chosen_rolls(job, call)) {
     const Answer answer = call.way ? named_way(job, call, roll, budget) : best_way(job, call, roll, budget);
     any = any || answer.plan;
-    if (!answer.plan) refused += words_of(job, answer);
-    if (call.json) rolls.append(json_of(job, answer));
-    else words += words_of(job, answer);
+    if (!answer.plan) refused += words_of(job, answer, budget);
+    if (call.json) rolls.append(json_of(job, answer, budget));
+    else words += words_of(job, answer, budget);
   }
   if (!any) return {Exit::cannot_plan, {}, refused.trimmed()};
   if (call.json) return {Exit::done, answer_text(QStringLiteral("plan"), call.aim, rolls), interruptible.complaint()};

@@ -6,6 +6,7 @@
 
 #include "cli/plain_text.h"
 #include "cli/text_table.h"
+#include "drawing/flaw_words.h"
 #include "drawing/repeat_words.h"
 #include "drawing/words.h"
 #include "job/cautions.h"
@@ -55,6 +56,22 @@ QString cross_cut_words(const Job& job, const Plan& plan) {
   return wrapped(QStringLiteral("Cut the roll across, measured from its free end, at ") +
                      places.join(QStringLiteral(", ")) + QLatin1Char('.'),
                  QStringLiteral("  "));
+}
+
+// What flaws cost, where each lies and what becomes of it; nothing without any.
+QString flaws_text(const Job& job, const Plan& plan) {
+  const QString head = flaws_words(job, plan);
+  if (head.isEmpty()) return {};
+  QString text = wrapped(head + QStringLiteral(" As bought the roll has ") +
+                             grade_words(job, roll_of(job, plan)) + QLatin1Char('.'),
+                         QStringLiteral("  "));
+  for (const QString& line : flaw_lines(job, plan))
+    text += wrapped(line, QStringLiteral("    "), QStringLiteral("  -"));
+  for (const Span out : plan.cut_out)
+    text += wrapped(QStringLiteral("Cut out and set aside what lies from %1 to %2.")
+                        .arg(length_words(out.from, job.unit), length_words(out.to, job.unit)),
+                    QStringLiteral("  "));
+  return text + QLatin1Char('\n');
 }
 
 QString allowance_words(const Job& job) {
@@ -177,6 +194,15 @@ QString pattern_head(const Job& job, const Plan& plan, int index) {
          QLatin1Char('\n');
 }
 
+QString pattern_flaws(const Job& job, const Plan& plan, int index) {
+  const QStringList lines = flaw_lines_of(job, plan, index);
+  if (lines.isEmpty()) return {};
+  QString text = QStringLiteral("  Lengths with flaws, measured from each near end:\n");
+  for (const QString& line : lines)
+    text += wrapped(line, QStringLiteral("      "), QStringLiteral("   "));
+  return text;
+}
+
 QString pattern_words(const Job& job, const Plan& plan, int index) {
   const Pattern& pattern = plan.patterns[static_cast<std::size_t>(index)];
   const Fabric& fabric = roll_of(job, plan).fabric;
@@ -191,8 +217,8 @@ QString pattern_words(const Job& job, const Plan& plan, int index) {
   text += stack_words(pattern, fabric);
   const QString phase = phase_words(pattern_data(job, plan, index));
   if (!phase.isEmpty()) text += wrapped(phase, QStringLiteral("    "), QStringLiteral("  "));
-  return text + cuts_words(pattern, job.unit) + panels_words(job, fabric, pattern) +
-         rests_words(pattern, job.unit);
+  return text + cuts_words(pattern, job.unit) + pattern_flaws(job, plan, index) +
+         panels_words(job, fabric, pattern) + rests_words(pattern, job.unit);
 }
 
 }  // namespace
@@ -206,6 +232,7 @@ QString plan_words(const Job& job, const Plan& plan) {
     if (!words.isEmpty()) text += wrapped(words, indent);
   text += QStringLiteral("Worth %1; %2 after your time.\n\n")
               .arg(worth_words(plan.worth), worth_words(plan.net));
+  text += flaws_text(job, plan);
   text += cross_cut_words(job, plan) + allowance_words(job);
   for (int i = 0; i < static_cast<int>(plan.patterns.size()); ++i) {
     text += QLatin1Char('\n') + pattern_words(job, plan, i);

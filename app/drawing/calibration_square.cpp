@@ -4,6 +4,7 @@
 #include <functional>
 
 #include "drawing/flat_picture.h"
+#include "drawing/flaw_marks.h"
 #include "drawing/strokes.h"
 #include "drawing/text.h"
 
@@ -77,6 +78,11 @@ std::vector<KeyLine> key_lines() {
        QStringLiteral("offcut or loss")},
       {[](QPainter& p, const QRectF& b) { draw_rest_ground(p, b, RestKind::remnant, {}); },
        QStringLiteral("remnant, back to the shelf")},
+      {[](QPainter& p, const QRectF& b) {
+         draw_lost(p, b);
+         draw_flaw(p, QRectF(b.center().x() - 1.2, b.center().y() - 0.9, 2.4, 1.8), {}, b);
+       },
+       QStringLiteral("flaw; crossed out: panel lost to it")},
       {[](QPainter& p, const QRectF& b) { draw_blade(p, b.center() + QPointF(0, 1.1)); },
        QStringLiteral("where the blade goes through the plies")},
       {[](QPainter& p, const QRectF& b) { draw_arrow(p, middle_of(b), palette::chalk(), 0.45); },

@@ -4,6 +4,7 @@
 #include <map>
 #include <tuple>
 
+#include "drawing/flaw_words.h"
 #include "drawing/words.h"
 #include "job/cautions.h"
 
@@ -118,6 +119,18 @@ std::vector<ListLine> rest_lines(const PatternData& data) {
   return lines;
 }
 
+std::vector<ListLine> flaw_list_lines(const PatternData& data) {
+  std::vector<ListLine> lines;
+  const QStringList flaws = flaw_lines_of(data.job, data.plan, data.index);
+  if (flaws.isEmpty()) return lines;
+  lines.push_back(heading_line(QStringLiteral("Lengths with flaws, measured from each near end")));
+  for (QString words : flaws) {
+    words[0] = words[0].toUpper();
+    lines.push_back({LineKind::row, {QStringLiteral("·"), words}, {0.04, 0.96}, -1});
+  }
+  return lines;
+}
+
 std::vector<ListLine> caution_lines(const PatternData& data) {
   std::vector<ListLine> lines{heading_line(QStringLiteral("Cautions for the cutter"))};
   const std::vector<double> shares{0.04, 0.96};
@@ -135,6 +148,7 @@ std::vector<ListLine> caution_lines(const PatternData& data) {
 
 std::vector<ListLine> pattern_lines(const PatternData& data) {
   std::vector<ListLine> lines = cut_lines(data);
+  append(lines, flaw_list_lines(data));
   append(lines, count_lines(data));
   append(lines, rest_lines(data));
   append(lines, caution_lines(data));

@@ -13,6 +13,8 @@ std::vector<ListLine> cut_lines(const PatternData& data);
 std::vector<ListLine> count_lines(const PatternData& data);
 // Equal rests are counted together.
 std::vector<ListLine> rest_lines(const PatternData& data);
+// Which length carries which flaw, and what it costs; none without flaws.
+std::vector<ListLine> flaw_list_lines(const PatternData& data);
 std::vector<ListLine> caution_lines(const PatternData& data);
 
 // All of them, in the order above.

@@ -2,8 +2,11 @@
 
 #include <QPainter>
 #include <algorithm>
+#include <set>
 
 #include "drawing/edge_marks.h"
+#include "drawing/flaw_marks.h"
+#include "drawing/flaw_words.h"
 #include "drawing/label.h"
 #include "drawing/palette.h"
 #include "drawing/repeat_words.h"
@@ -83,6 +86,26 @@ void draw_nap(QPainter& painter, const ClothFrame& frame, const PatternData& dat
   draw_nap_away(painter, cloth.bottomRight() + QPointF(5.4, -1), cloth.height() - 2);
 }
 
+// Lost in at least one length of this pattern; the flaws say in which.
+void draw_lost_panels(QPainter& painter, const ClothFrame& frame, const PatternData& data) {
+  std::set<int> panels;
+  for (const LostPanel& lost : data.plan.lost) {
+    const int lay = data.plan.lengths[static_cast<std::size_t>(lost.length)].lay;
+    if (data.plan.lays[static_cast<std::size_t>(lay)].pattern == data.index) panels.insert(lost.panel);
+  }
+  for (const int panel : panels)
+    draw_lost(painter, frame.rect(data.pattern.panels[static_cast<std::size_t>(panel)].flat));
+}
+
+void draw_flaws(QPainter& painter, const ClothFrame& frame, const PatternData& data) {
+  const Roll& roll = data.job.rolls[static_cast<std::size_t>(data.plan.roll)];
+  for (const FlawUnder& under : flaws_under(data.job, data.plan, data.index))
+    draw_flaw(painter, frame.rect(under.flat),
+              QString::number(under.length + 1) + QStringLiteral(": ") +
+                  flaw_name(roll.flaws[static_cast<std::size_t>(under.flaw)]),
+              frame.rect(data.flat()));
+}
+
 void draw_folds(QPainter& painter, const ClothFrame& frame, const PatternData& data) {
   const QRectF cloth = frame.rect(data.flat());
   for (Length line : data.pattern.fold.lines)
@@ -148,7 +171,9 @@ void draw_flat(QPainter& painter, const ClothFrame& frame, const PatternData& da
   draw_folds(painter, frame, data);
   draw_nap(painter, frame, data);
   label_rests(painter, frame, data);
+  draw_lost_panels(painter, frame, data);
   label_panels(painter, frame, data);
+  draw_flaws(painter, frame, data);
   const QRectF cloth = frame.rect(data.flat());
   const QLineF top(cloth.left(), cloth.top() - 1.5, cloth.right(), cloth.top() - 1.5);
   draw_marks_above(painter, top, flat_margins(data, frame.scale).top() - 1.5,

@@ -6,6 +6,8 @@
 #include "drawing/disc_places.h"
 #include "drawing/edge_marks.h"
 #include "drawing/flat_picture.h"
+#include "drawing/flaw_marks.h"
+#include "drawing/flaw_words.h"
 #include "drawing/label.h"
 #include "drawing/palette.h"
 #include "drawing/repeat_words.h"
@@ -83,6 +85,14 @@ std::vector<QRectF> label_taken(QPainter& painter, const ClothFrame& frame,
                    {QString::fromStdString(name), words, panel_code(node.panel), 7.5, true}));
   }
   return covered;
+}
+
+// On whatever ply they lie; the flat picture names them.
+void draw_flaws(QPainter& painter, const ClothFrame& frame, const PatternData& data) {
+  for (const FlawUnder& under : flaws_under(data.job, data.plan, data.index))
+    for (const Rect& place : folded_places(data.map, under.flat))
+      draw_flaw(painter, frame.rect(place), QString::number(under.length + 1),
+                frame.rect(data.folded()));
 }
 
 QLineF line_of(const Cut& cut, const ClothFrame& frame) {
@@ -203,6 +213,7 @@ void draw_folded(QPainter& painter, const ClothFrame& frame, const PatternData& 
   draw_edge_names(painter, frame, data);
   draw_nap(painter, frame, data);
   const std::vector<QRectF> covered = label_taken(painter, frame, data);
+  draw_flaws(painter, frame, data);
   draw_cuts(painter, frame, data, covered);
 }
 

@@ -5,6 +5,7 @@
 
 #include "drawing/calibration_square.h"
 #include "drawing/comparison_table.h"
+#include "drawing/flaw_words.h"
 #include "drawing/repeat_words.h"
 #include "drawing/roll_picture.h"
 #include "drawing/strokes.h"
@@ -27,6 +28,7 @@ const TextStyle kHeading{9, true, true, palette::chalk()};
 
 constexpr double kTableHeading = 6;
 constexpr double kLeastRoll = 48;
+constexpr qsizetype kMostFlawLines = 8;
 
 std::vector<TableRow> rows_of_table(const Sheet& sheet, double width) {
   return comparison_rows(sheet.comparison(), sheet.chosen(), width);
@@ -40,11 +42,26 @@ QString judgement(const Sheet& sheet) {
       .trimmed();
 }
 
+// What stands below the answer: the judgement, and what flaws cost and where.
+QString below_answer(const Sheet& sheet) {
+  QString words = judgement(sheet);
+  const QString flaws = flaws_words(sheet.job(), sheet.plan());
+  if (flaws.isEmpty()) return words;
+  QStringList lines = flaw_lines(sheet.job(), sheet.plan());
+  if (lines.size() > kMostFlawLines) {
+    const auto more = lines.size() - kMostFlawLines;
+    lines = lines.mid(0, kMostFlawLines);
+    lines << QStringLiteral("and %1 more, on the roll below").arg(more);
+  }
+  return words + QLatin1Char(' ') + flaws + QLatin1Char(' ') + lines.join(QStringLiteral("; ")) +
+         QLatin1Char('.');
+}
+
 double answer_height(const Sheet& sheet) {
   const double width = text_area(sheet).width();
   return 9 + paragraph_height(roll_words(sheet.job(), sheet.plan()), kSoft, width) + 1.2 + 2.2 +
          paragraph_height(answer_words(sheet.job(), sheet.plan()), kAnswer, width) + 1 +
-         paragraph_height(judgement(sheet), kBody, width) + 2.5;
+         paragraph_height(below_answer(sheet), kBody, width) + 2.5;
 }
 
 // Left of the square; higher than it where the rows need it and the roll keeps
@@ -79,7 +96,7 @@ void draw_answer(QPainter& painter, const Sheet& sheet) {
   y += 2.2;
   y += draw_paragraph(painter, {left, y}, width, answer_words(sheet.job(), sheet.plan()), kAnswer) +
        1;
-  draw_paragraph(painter, {left, y}, width, judgement(sheet), kBody);
+  draw_paragraph(painter, {left, y}, width, below_answer(sheet), kBody);
 }
 
 void draw_roll_with_heading(QPainter& painter, const Sheet& sheet, const QRectF& area) {

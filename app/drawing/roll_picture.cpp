@@ -4,6 +4,8 @@
 #include <algorithm>
 
 #include "drawing/edge_marks.h"
+#include "drawing/flaw_marks.h"
+#include "drawing/flaw_words.h"
 #include "drawing/label.h"
 #include "drawing/palette.h"
 #include "drawing/strokes.h"
@@ -66,6 +68,10 @@ struct RowPainter {
     painter.drawRect(rect);
     if (!kept) draw_hatch(painter, rect, Hatch::rising, 1.4, palette::soft_ink(), 0.14);
     if (stretch.kind == StretchKind::loss) return;
+    if (stretch.kind == StretchKind::cut_out) {
+      draw_label(painter, rect, {QStringLiteral("cut out"), length_words(stretch.on_roll.size(), job.unit), QString(), 7, false});
+      return;
+    }
     // Breakable here: a narrow remnant shows its size on two lines.
     QString size = size_words(roll_of(job, plan).fabric.width, plan.remnant.size(), job.unit);
     size.replace(QChar(0xa0), QLatin1Char(' '));
@@ -73,12 +79,22 @@ struct RowPainter {
     draw_label(painter, rect, {name, size, kept ? QStringLiteral("R") : QString(), 7.5, kept});
   }
 
-  // The allowance is what the span holds beyond the pattern's own length.
-  void draw_allowance(const QRectF& rect, const RollStretch& stretch, Length length) const {
-    const Length allowance = stretch.on_roll.size() - length;
+  // The allowance is what the span holds beyond the pattern's own length, half
+  // of it at either end.
+  void draw_allowance(const QRectF& rect, const RollStretch& stretch) const {
+    const Length allowance = job.losses.allowance;
     if (allowance <= Length()) return;
-    const double width = std::min(layout.scale.mm(allowance), rect.width());
-    const QRectF band(rect.right() - width, rect.top(), width, rect.height());
+    const Length before = allowance / 2;
+    const double first = std::min(layout.scale.mm(before), rect.width());
+    const double last = std::min(layout.scale.mm(allowance - before), rect.width());
+    const Span whole = plan.lengths[static_cast<std::size_t>(stretch.number)].on_roll;
+    if (stretch.on_roll.from == whole.from)
+      draw_band(QRectF(rect.left(), rect.top(), first, rect.height()));
+    if (stretch.on_roll.to == whole.to)
+      draw_band(QRectF(rect.right() - last, rect.top(), last, rect.height()));
+  }
+
+  void draw_band(const QRectF& band) const {
     painter.setPen(Qt::NoPen);
     painter.setBrush(palette::paper());
     painter.drawRect(band);
@@ -92,7 +108,7 @@ struct RowPainter {
     painter.setBrush(lay % 2 == 0 ? cloth_ground(roll_of(job, plan).fabric.colour)
                                   : palette::pale());
     painter.drawRect(rect);
-    draw_allowance(rect, stretch, plan.patterns[static_cast<std::size_t>(pattern)].length);
+    draw_allowance(rect, stretch);
     painter.setPen(outline_pen(0.3));
     painter.setBrush(Qt::NoBrush);
     painter.drawRect(rect);
@@ -102,12 +118,46 @@ struct RowPainter {
     draw_label(painter, rect, {number, detail, number, 9, true});
   }
 
+  // The left edge of the cloth is the upper one, the free end being at the left.
+  QRectF place(const Rect& on_roll, Span row) const {
+    const Rect shown{on_roll.across, intersection(on_roll.along, row)};
+    return {cloth.left() + layout.scale.mm(shown.along.from - row.from),
+            cloth.top() + layout.scale.mm(shown.across.from), layout.scale.mm(shown.along.size()),
+            layout.scale.mm(shown.across.size())};
+  }
+
+  void draw_lost_panels(Span row) const {
+    for (const LostPanel& lost : plan.lost) {
+      const LengthOnRoll& length = plan.lengths[static_cast<std::size_t>(lost.length)];
+      const Lay& lay = plan.lays[static_cast<std::size_t>(length.lay)];
+      const Rect& flat = plan.patterns[static_cast<std::size_t>(lay.pattern)]
+                             .panels[static_cast<std::size_t>(lost.panel)]
+                             .flat;
+      const Length start = length.pattern_start(job.losses.allowance);
+      const Rect on_roll{flat.across, {start + flat.along.from, start + flat.along.to}};
+      if (!row.overlaps(on_roll.along)) continue;
+      const QRectF rect = place(on_roll, row);
+      painter.setPen(outline_pen(0.2));
+      painter.setBrush(Qt::NoBrush);
+      painter.drawRect(rect);
+      draw_lost(painter, rect);
+    }
+  }
+
+  void draw_flaws(Span row) const {
+    for (const Flaw& flaw : roll_of(job, plan).flaws)
+      if (row.overlaps(flaw.along))
+        draw_flaw(painter, place({flaw.across, flaw.along}, row), flaw_name(flaw), cloth);
+  }
+
   void draw(const RollRow& row) const {
     const Span span = row.on_roll();
     for (const RollStretch& stretch : row.stretches) {
       const QRectF rect = box(stretch.on_roll, span);
       stretch.kind == StretchKind::length ? draw_length(rect, stretch) : draw_plain(rect, stretch);
     }
+    draw_lost_panels(span);
+    draw_flaws(span);
     const double band =
         std::min(0.9, std::max(0.4, layout.scale.mm(roll_of(job, plan).fabric.selvedge)));
     draw_selvedge(painter, QLineF(cloth.topLeft(), cloth.topRight()), -band);

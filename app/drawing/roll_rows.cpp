@@ -22,8 +22,12 @@ void add(std::vector<RollStretch>& stretches, const RollStretch& next) {
 
 std::vector<RollStretch> roll_stretches(const Job& job, const Plan& plan) {
   std::vector<RollStretch> stretches;
-  for (std::size_t i = 0; i < plan.lengths.size(); ++i)
+  auto out = plan.cut_out.begin();
+  for (std::size_t i = 0; i < plan.lengths.size(); ++i) {
+    for (; out != plan.cut_out.end() && out->from < plan.lengths[i].on_roll.from; ++out)
+      add(stretches, {StretchKind::cut_out, *out, -1});
     add(stretches, {StretchKind::length, plan.lengths[i].on_roll, static_cast<int>(i)});
+  }
   add(stretches,
       {plan.remnant_kept ? StretchKind::remnant : StretchKind::offcut, plan.remnant, -1});
   fill_gap(stretches, job.rolls[static_cast<std::size_t>(plan.roll)].length);

@@ -3,7 +3,7 @@
 // The roll as it is cut across, in order, and how a picture breaks it into rows.
 //
 // roll_stretches covers the roll from the free end to its core without a gap:
-// squared ends (loss), the lengths, and the rest (remnant, or an offcut).
+// squared ends (loss), the lengths, what is cut out for flaws, and the rest (remnant, or an offcut).
 // rows_of fills rows greedily; a length is never broken over two rows unless it
 // is longer than a row by itself. REQUIRES row > 0.
 
@@ -14,7 +14,7 @@
 
 namespace foldyard {
 
-enum class StretchKind { loss, length, remnant, offcut };
+enum class StretchKind { loss, length, cut_out, remnant, offcut };
 
 struct RollStretch {
   StretchKind kind = StretchKind::loss;

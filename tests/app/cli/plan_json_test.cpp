@@ -32,6 +32,25 @@ TEST(PlanJson, KeepsLengthsExactAndWorthsSigned) {
   EXPECT_EQ(yield["count"].toInt(), 4);
 }
 
+TEST(PlanJson, NamesFlawsLostPanelsAndWhatIsCutOut) {
+  Job job = oak_job();
+  job.rolls[0].flaws = {{{Length::mm(10), Length::mm(20)}, {Length::mm(30), Length::mm(40)}, "knot"}};
+  Plan plan;
+  plan.patterns.resize(1);
+  plan.patterns[0].panels.resize(2);
+  plan.lays = {{0, 1}};
+  plan.lengths = {{0, {}}};
+  plan.lost = {{0, 1, 0}};
+  plan.cut_out = {{Length(), Length::mm(5)}};
+  const QJsonObject json = plan_json(job, plan)["plan"].toObject();
+  EXPECT_EQ(json["flaws"].toArray()[0].toObject()["kind"].toString(), QStringLiteral("knot"));
+  const QJsonObject lost = json["lost"].toArray()[0].toObject();
+  EXPECT_EQ(lost["panel"].toString(), QStringLiteral("Square"));
+  EXPECT_EQ(lost["placed"].toInt(), 1);
+  EXPECT_EQ(json["cut_out"].toArray()[0].toObject()["to"].toString(), QStringLiteral("0.5 cm"));
+  EXPECT_FALSE(plan_json(oak_job(), plan)["plan"].toObject().contains("flaws"));
+}
+
 TEST(PlanJson, HoldsThePatternWithItsFoldAndPanels) {
   Plan plan;
   Pattern pattern;

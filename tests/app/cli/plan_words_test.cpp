@@ -50,6 +50,24 @@ TEST(PlanWords, SayWhereToCutTheRollAcross) {
   EXPECT_TRUE(says("Each length has 4 cm more than its pattern"));
 }
 
+// A stain under both panels of the second length, whose pattern begins at 116 cm.
+TEST(PlanWords, SayWhatFlawsCostAndWhereTheyLie) {
+  Job job = oak_job();
+  job.rolls[0].flaws = {{{cm(120), cm(122)}, {cm(5), cm(6)}, "stain"}};
+  Plan plan = oak_plan();
+  plan.lost = {{1, 0, 0}, {1, 1, 0}};
+  plan.cut_out = {{cm(112), cm(114)}};
+  const QString text = plan_words(job, plan).simplified();
+  for (const char* words :
+       {"1 flaw costs 2 × Square, cut but lost, and 2 cm of the roll, cut out.",
+        "1 point on the four-point scale",
+        "- stain at 120 cm to 122 cm, 5 cm to 6 cm from the left: length 2, 2 × Square are lost",
+        "Cut out and set aside what lies from 112 cm to 114 cm.",
+        "length 2: stain at 4 cm to 6 cm, 5 cm to 6 cm from the left: 2 × Square are lost"})
+    EXPECT_TRUE(text.contains(QString::fromUtf8(words))) << words << "\n" << text.toStdString();
+  EXPECT_FALSE(says("flaw"));
+}
+
 TEST(PlanWords, ListTheCutsInOrderWithTheirDistances) {
   const std::string text = plan_words(oak_job(), oak_plan()).toStdString();
   const std::size_t first = text.find("1.  along the roll at  46 cm  from the left edge");

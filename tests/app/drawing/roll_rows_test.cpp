@@ -18,6 +18,23 @@ TEST(RollRows, StretchesCoverTheRollWithoutAGap) {
   }
 }
 
+TEST(RollRows, StretchesNameWhatIsCutOut) {
+  const samples::Sample sample = samples::carriers();
+  Plan plan = sample.plan();
+  const Length out = Length::mm(60);
+  for (std::size_t i = 3; i < plan.lengths.size(); ++i) {
+    plan.lengths[i].on_roll.from += out;
+    plan.lengths[i].on_roll.to += out;
+  }
+  const Length end = plan.lengths[2].on_roll.to;
+  plan.cut_out = {{end, end + out}};
+  plan.remnant.from += out;
+  const auto stretches = roll_stretches(sample.job, plan);
+  EXPECT_EQ(stretches[4].kind, StretchKind::cut_out);  // behind the squared end and three lengths
+  EXPECT_EQ(stretches[4].on_roll, plan.cut_out[0]);
+  EXPECT_EQ(stretches[5].number, 3);
+}
+
 TEST(RollRows, RowsKeepOrderAndBreakNoLength) {
   const samples::Sample sample = samples::carriers();
   const auto stretches = roll_stretches(sample.job, sample.plan());
