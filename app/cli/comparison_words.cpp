@@ -6,6 +6,8 @@
 
 #include "cli/plain_text.h"
 #include "cli/text_table.h"
+#include "cli/wrapped.h"
+#include "drawing/range_words.h"
 #include "drawing/words.h"
 
 namespace foldyard {
@@ -120,6 +122,7 @@ QString comparison_words(const Job& job, const Comparison& comparison) {
   QString text = QStringLiteral("Roll %1: %2 of cloth %3 wide. Aim: %4.\n")
                      .arg(QString::fromStdString(roll.name), length_words(roll.length, job.unit),
                           length_words(roll.fabric.width, job.unit), aim_words(comparison.aim));
+  if (is_estimated(roll)) text += wrapped(estimated_words(job, roll), {});
   const std::vector<int> panels = yielded_panels(comparison);
   std::vector<QStringList> rows = {head_row(panels)};
   for (int way : comparison.ranking) rows.push_back(way_row(comparison, way, panels));

@@ -2,6 +2,7 @@
 
 #include "cli/choice.h"
 #include "cli/interrupt.h"
+#include "cli/range_answer.h"
 #include "file/safe_write.h"
 #include "job/plan_roll.h"
 
@@ -46,7 +47,9 @@ Outcome draw_verb(const Job& job, const Call& call) {
     return {Exit::cannot_plan, {}, QStringLiteral("Roll %1 cannot be planned: %2")
                                        .arg(name, why_not(comparison, call))};
   }
-  const Sheet sheet(job, comparison, way, call.paper);
+  const Sheet sheet(job, comparison, way, call.paper,
+                    range_of(job, *comparison.ways[static_cast<std::size_t>(way)].plan,
+                             interruptible.budget()));
   const QByteArray bytes = drawing_of(sheet, call.format);
   if (bytes.isEmpty()) {
     return {Exit::cannot_plan, {}, QStringLiteral("The diagram could not be drawn; try another "

@@ -7,6 +7,7 @@
 #include "cli/plain_text.h"
 #include "cli/plan_json.h"
 #include "cli/plan_words.h"
+#include "cli/range_answer.h"
 #include "drawing/words.h"
 #include "job/plan_roll.h"
 
@@ -57,7 +58,7 @@ QString cost_of_flaws(const Job& job, const Plan& plan, const SearchBudget& budg
 
 QJsonObject json_of(const Job& job, const Answer& answer, const SearchBudget& budget) {
   if (!answer.plan) return refused_json(job, answer.roll, answer.refused);
-  QJsonObject json = plan_json(job, *answer.plan);
+  QJsonObject json = with_range(job, *answer.plan, plan_json(job, *answer.plan), budget);
   if (job.rolls[static_cast<std::size_t>(answer.roll)].flaws.empty()) return json;
   const std::optional<Plan> whole = plan_without_flaws(job, *answer.plan, budget);
   if (whole && !budget.is_cancelled())
@@ -69,7 +70,7 @@ QJsonObject json_of(const Job& job, const Answer& answer, const SearchBudget& bu
 QString words_of(const Job& job, const Answer& answer, const SearchBudget& budget) {
   if (answer.plan)
     return plan_words(job, *answer.plan) + plain_text(cost_of_flaws(job, *answer.plan, budget)) +
-           QLatin1Char('\n');
+           QLatin1Char('\n') + range_words_of(job, *answer.plan, budget);
   return QStringLiteral("Roll %1 cannot be planned: %2\n\n")
       .arg(QString::fromStdString(job.rolls[static_cast<std::size_t>(answer.roll)].name),
            answer.refused);

@@ -6,7 +6,9 @@
 
 #include "cli/plain_text.h"
 #include "cli/text_table.h"
+#include "cli/wrapped.h"
 #include "drawing/flaw_words.h"
+#include "drawing/range_words.h"
 #include "drawing/repeat_words.h"
 #include "drawing/words.h"
 #include "job/cautions.h"
@@ -14,25 +16,8 @@
 namespace foldyard {
 namespace {
 
-constexpr qsizetype kLineWidth = 78;
-
 const Roll& roll_of(const Job& job, const Plan& plan) {
   return job.rolls[static_cast<std::size_t>(plan.roll)];
-}
-
-// Breaks a paragraph into lines that start with `first`, later ones with `indent`.
-QString wrapped(const QString& paragraph, const QString& indent, const QString& first = {}) {
-  QString text;
-  QString line = first;
-  for (const QString& word : paragraph.split(QLatin1Char(' '), Qt::SkipEmptyParts)) {
-    if (!line.isEmpty() && line.size() + 1 + word.size() > kLineWidth) {
-      text += line + QLatin1Char('\n');
-      line = indent + word;
-    } else {
-      line += (line.trimmed().isEmpty() ? QString() : QStringLiteral(" ")) + word;
-    }
-  }
-  return text + line + QLatin1Char('\n');
 }
 
 std::vector<Length> cross_cut_places(const Job& job, const Plan& plan) {
@@ -226,6 +211,9 @@ QString pattern_words(const Job& job, const Plan& plan, int index) {
 QString plan_words(const Job& job, const Plan& plan) {
   const QString indent = QStringLiteral("  ");
   QString text = wrapped(roll_words(job, plan) + QLatin1Char('.'), indent);
+  if (is_estimated(roll_of(job, plan))) {
+    text += wrapped(estimated_words(job, roll_of(job, plan)), indent);
+  }
   text += wrapped(answer_words(job, plan), indent);
   text += wrapped(proof_words(plan), indent);
   for (const QString& words : {repeat_words(job, plan), matching_words(job, plan)})

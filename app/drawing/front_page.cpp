@@ -6,6 +6,7 @@
 #include "drawing/calibration_square.h"
 #include "drawing/comparison_table.h"
 #include "drawing/flaw_words.h"
+#include "drawing/range_words.h"
 #include "drawing/repeat_words.h"
 #include "drawing/roll_picture.h"
 #include "drawing/strokes.h"
@@ -57,9 +58,26 @@ QString below_answer(const Sheet& sheet) {
          QLatin1Char('.');
 }
 
+// What is known of the length, and what the roll gives by it; empty where it is known.
+QString length_of_roll_words(const Sheet& sheet) {
+  const Roll& roll = sheet.job().rolls[static_cast<std::size_t>(sheet.plan().roll)];
+  QString words = estimated_words(sheet.job(), roll);
+  if (sheet.range())
+    words += QLatin1Char(' ') + range_words(sheet.job(), *sheet.range()) +
+             QStringLiteral(" What to cut first stands on a page of its own.");
+  return words;
+}
+
+// Room below what is said of the length.
+double length_height(const Sheet& sheet, double width) {
+  const QString words = length_of_roll_words(sheet);
+  return words.isEmpty() ? 0 : paragraph_height(words, kBody, width) + 1;
+}
+
 double answer_height(const Sheet& sheet) {
   const double width = text_area(sheet).width();
   return 9 + paragraph_height(roll_words(sheet.job(), sheet.plan()), kSoft, width) + 1.2 + 2.2 +
+         length_height(sheet, width) +
          paragraph_height(answer_words(sheet.job(), sheet.plan()), kAnswer, width) + 1 +
          paragraph_height(below_answer(sheet), kBody, width) + 2.5;
 }
@@ -96,7 +114,8 @@ void draw_answer(QPainter& painter, const Sheet& sheet) {
   y += 2.2;
   y += draw_paragraph(painter, {left, y}, width, answer_words(sheet.job(), sheet.plan()), kAnswer) +
        1;
-  draw_paragraph(painter, {left, y}, width, below_answer(sheet), kBody);
+  y += draw_paragraph(painter, {left, y}, width, below_answer(sheet), kBody);
+  draw_paragraph(painter, {left, y + 1}, width, length_of_roll_words(sheet), kBody);
 }
 
 void draw_roll_with_heading(QPainter& painter, const Sheet& sheet, const QRectF& area) {

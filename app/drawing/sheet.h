@@ -9,13 +9,19 @@
 // Everything is painted by one painter in millimetres of paper, so screen,
 // PDF, SVG and PNG show the same.
 //
-// REQUIRES 0 ≤ chosen < comparison.ways.size() and a plan there.
+// Behind page 1, for a roll whose length is estimated: what each length gives and
+// what to cut first, where that was asked for (range).
+//
+// REQUIRES 0 ≤ chosen < comparison.ways.size() and a plan there; a range is of the
+// chosen way.
 
 #include <QByteArray>
 #include <QSizeF>
+#include <optional>
 
 #include "job/job.h"
 #include "job/plan.h"
+#include "job/yield_range.h"
 
 class QPainter;
 
@@ -25,7 +31,8 @@ enum class Paper { a4, letter };
 
 class Sheet {
  public:
-  Sheet(Job job, Comparison comparison, int chosen, Paper paper);
+  Sheet(Job job, Comparison comparison, int chosen, Paper paper,
+        std::optional<YieldRange> range = {});
 
   int pages() const;
   QSizeF page_size_mm() const;  // A4 210 × 297 (ISO 216), Letter 215.9 × 279.4
@@ -37,12 +44,14 @@ class Sheet {
   const Plan& plan() const { return *comparison_.ways[chosen_].plan; }
   int chosen() const { return chosen_; }
   Paper paper() const { return paper_; }
+  const std::optional<YieldRange>& range() const { return range_; }
 
  private:
   Job job_;
   Comparison comparison_;
   int chosen_;
   Paper paper_;
+  std::optional<YieldRange> range_;
 };
 
 // All pages as one file; empty on failure (no font to write with, no memory).

@@ -4,6 +4,7 @@
 #include <map>
 
 #include "cutting/shape.h"
+#include "job/yield_range.h"
 
 namespace foldyard {
 
@@ -186,8 +187,9 @@ QString lays_words(const Plan& plan, int pattern) {
 
 QString roll_words(const Job& job, const Plan& plan) {
   const Roll& roll = job.rolls[static_cast<std::size_t>(plan.roll)];
+  const QString least = is_estimated(roll) ? QStringLiteral("at least ") : QString();
   QString words = QStringLiteral("Roll %1: %2 of cloth %3 wide, %4 usable between the selvedges")
-                      .arg(text(roll.name), length_words(roll.length, job.unit),
+                      .arg(text(roll.name), least + length_words(roll.length, job.unit),
                            length_words(roll.fabric.width, job.unit),
                            length_words(roll.fabric.usable_width(), job.unit));
   if (roll.fabric.nap == Nap::one_way) words += QStringLiteral(", one-way nap");

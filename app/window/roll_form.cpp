@@ -3,10 +3,13 @@
 #include <QFormLayout>
 #include <QSignalBlocker>
 
+#include "cloth/length_estimate.h"
 #include "cloth/roll_edit.h"
+#include "drawing/range_words.h"
 #include "drawing/words.h"
 #include "window/cloth_combo.h"
 #include "window/field_text.h"
+#include "window/measure_dialog.h"
 
 namespace foldyard {
 namespace {
@@ -50,7 +53,8 @@ QString roll_title(const Roll& roll, Unit unit) {
 
 RollForm::RollForm(Document& document, QWidget* parent)
     : QWidget(parent), document_(document), chooser_(new ClothCombo(this)),
-      one_way_(new QCheckBox(tr("&One-way nap or print"), this)) {
+      one_way_(new QCheckBox(tr("&One-way nap or print"), this)),
+      measure_(new QPushButton(tr("Meas&ured…"), this)), length_note_(new QLabel(this)) {
   auto* layout = new QFormLayout(this);
   layout->setContentsMargins(0, 0, 0, 0);
   layout->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
@@ -68,6 +72,7 @@ RollForm::RollForm(Document& document, QWidget* parent)
     layout->addRow(title, field);
     connect(field, &LengthField::typed, this, [this, i](Length length) { take_length(i, length); });
     connect(field, &LengthField::left, &document_, &Document::end_field);
+    if (QLatin1String(kRollFields[static_cast<std::size_t>(i)].key) == QLatin1String("length")) add_measure(layout);
   }
   one_way_->setToolTip(tr("The cloth looks different turned end for end, so it is never folded end to end."));
   layout->addRow(one_way_);
@@ -95,6 +100,7 @@ void RollForm::show_job() {
   for (std::size_t i = 0; i < fields_.size(); ++i)
     fields_[i]->show_length(kRollFields[i].get(roll), kRollFields[i].unit(job.unit));
   one_way_->setChecked(roll.fabric.nap == Nap::one_way);
+  show_length_note();
 }
 
 void RollForm::show_chooser() {
@@ -115,6 +121,39 @@ void RollForm::take_length(int index, Length length) {
   const auto words = tr(field.words).arg(QString::fromStdString(roll.name));
   if (const auto problem = document_.edit(next, words, where))
     fields_[static_cast<std::size_t>(index)]->refuse(problem_text(*problem, next));
+}
+
+void RollForm::add_measure(QFormLayout* layout) {
+  measure_->setToolTip(tr("For a roll that nobody has unrolled: by its diameters, its turns or its weight."));
+  length_note_->setWordWrap(true);
+  length_note_->hide();
+  layout->addRow(QString(), measure_);
+  layout->addRow(QString(), length_note_);
+  connect(measure_, &QPushButton::clicked, this, &RollForm::ask_measure);
+}
+
+void RollForm::ask_measure() {
+  document_.end_field();
+  MeasureDialog dialog(document_.job(), roll_, this);
+  if (dialog.exec() != QDialog::Accepted) return;
+  const Job next = dialog.measured_job();
+  const auto name = QString::fromStdString(next.rolls[static_cast<std::size_t>(roll_)].name);
+  document_.edit(next, tr("measure “%1”").arg(name));
+}
+
+void RollForm::show_length_note() {
+  const Job& job = document_.job();
+  const Roll& roll = job.rolls[static_cast<std::size_t>(roll_)];
+  QString words;
+  if (roll.measured) {
+    const Result<LengthEstimate> range = estimate(*roll.measured, roll.fabric.width);
+    if (range) words = estimate_words(*range, for_rolls(job.unit));
+  }
+  if (!words.isEmpty())
+    words = roll.is_found ? tr("Found so long; estimated at %1.").arg(words)
+                          : tr("Estimated: %1. Plans use the least of it.").arg(words);
+  length_note_->setText(words);
+  length_note_->setVisible(!words.isEmpty());
 }
 
 void RollForm::take_nap(bool one_way) {

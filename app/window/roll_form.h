@@ -7,12 +7,16 @@
 
 #include <QCheckBox>
 #include <QComboBox>
+#include <QLabel>
+#include <QPushButton>
 #include <QWidget>
 
 #include <array>
 
 #include "window/document.h"
 #include "window/length_field.h"
+
+class QFormLayout;
 
 namespace foldyard {
 
@@ -27,6 +31,9 @@ class RollForm : public QWidget {
   QComboBox* chooser() const { return chooser_; }
   LengthField* field(int index) const { return fields_[static_cast<std::size_t>(index)]; }
   QCheckBox* one_way() const { return one_way_; }
+  QPushButton* measure() const { return measure_; }
+  // What is said of the length: how it is known.
+  QLabel* length_note() const { return length_note_; }
 
   static constexpr int kFields = 4;
 
@@ -38,11 +45,16 @@ class RollForm : public QWidget {
   void show_chooser();
   void take_length(int index, Length length);
   void take_nap(bool one_way);
+  void add_measure(QFormLayout* layout);
+  void ask_measure();
+  void show_length_note();
 
   Document& document_;
   QComboBox* chooser_;
   std::array<LengthField*, kFields> fields_{};
   QCheckBox* one_way_;
+  QPushButton* measure_;
+  QLabel* length_note_;
   int roll_ = 0;
 };
 

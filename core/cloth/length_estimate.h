@@ -26,7 +26,7 @@
 // least 1.5 t. The same give covers ByTurns.
 //
 // Example: D 220 mm, d 50 mm, t 1.0 mm: 36.050 m. With gives of 5, 1 and
-// 0.1 mm: 31.2 to 42.1 m.
+// 0.1 mm: 31.1 to 42.1 m.
 // Sources: formulas by diameters and turns: Math Forum, "Ask Dr. Math", 24 Nov
 // 2003, mathforum.org/library/drmath/view/67031.html; by weight:
 // sayid.net/basic_paper_calculations.php. The bounds are our own.

@@ -241,6 +241,25 @@ const Change kChanges[] = {
 INSTANTIATE_TEST_SUITE_P(Rows, WrongFile, testing::ValuesIn(kChanges),
                          [](const auto& row) { return std::string(row.param.name); });
 
+// tests/cases/measured-roll: 50 to 100 cm, strips of 30 cm.
+TEST_F(Foldyard, SaysWhatARollOfUnknownLengthGives) {
+  copy_case("measured-roll");
+  for (const char* verb : {"plan", "compare"}) {
+    const Reply words = run({verb, "job.json"});
+    EXPECT_EQ(words.code, 0) << words.err.toStdString();
+    EXPECT_TRUE(words.says("Its length is estimated: 50 to 100 cm")) << words.out.toStdString();
+    EXPECT_TRUE(words.says("1 to 3 × Strip (2 most likely)"));
+    EXPECT_TRUE(words.says("from 90 cm"));
+    const Reply json = run({verb, "job.json", "--json"});
+    const QJsonObject roll =
+        QJsonDocument::fromJson(json.out)["rolls"].toArray().first().toObject();
+    EXPECT_EQ(roll["estimate"].toObject()["most"], "100 cm");
+    EXPECT_EQ(roll["range"].toObject()["steps"].toArray().size(), 3);
+  }
+  const Reply drawn = run({"draw", "job.json", "--to", "roll.pdf"});
+  EXPECT_EQ(drawn.code, 0) << drawn.err.toStdString();
+}
+
 TEST_F(Foldyard, NamesAFileThatIsNotThere) {
   const Reply plan = run({"plan", "none.json"});
   EXPECT_EQ(plan.code, 2);

@@ -2,7 +2,10 @@
 
 #include <gtest/gtest.h>
 
+#include <QApplication>
+#include <QDialog>
 #include <QTest>
+#include <QTimer>
 
 #include "sample.h"
 
@@ -74,6 +77,52 @@ TEST_F(RollFormTest, AJobWithFewerRollsShowsItsFirst) {
   document.open(job, {});
   EXPECT_EQ(form.roll(), 0);
   EXPECT_EQ(shown(0), "150 cm");
+}
+
+// Accepts or rejects the dialog that the button opens.
+void measure(RollForm& form, bool accept) {
+  QTimer::singleShot(0, &form, [accept] {
+    auto* dialog = qobject_cast<QDialog*>(QApplication::activeModalWidget());
+    ASSERT_NE(dialog, nullptr);
+    accept ? dialog->accept() : dialog->reject();
+  });
+  form.measure()->click();
+}
+
+TEST_F(RollFormTest, MeasuresARollInOneStep) {
+  measure(form, true);
+  EXPECT_EQ(document.history().count(), 1);
+  const Roll& roll = document.job().rolls[0];
+  ASSERT_TRUE(roll.measured);
+  EXPECT_FALSE(roll.is_found);
+  EXPECT_TRUE(form.length_note()->text().startsWith("Estimated"));
+  document.history().undo();
+  EXPECT_EQ(document.job(), sample::job());
+  EXPECT_TRUE(form.length_note()->text().isEmpty());
+}
+
+TEST_F(RollFormTest, RejectedMeasuresChangeNothing) {
+  measure(form, false);
+  EXPECT_EQ(document.history().count(), 0);
+}
+
+TEST_F(RollFormTest, TakesALengthTypedForAMeasuredRollAsFound) {
+  measure(form, true);
+  type(1, "24 m");
+  EXPECT_TRUE(document.job().rolls[0].is_found);
+  EXPECT_EQ(document.job().rolls[0].length, Length::mm(24'000));
+  EXPECT_TRUE(document.job().rolls[0].measured);
+  EXPECT_TRUE(form.length_note()->text().startsWith("Found"));
+}
+
+// By weight the length goes with the width: half as wide, twice as long.
+TEST_F(RollFormTest, KeepsTheEstimateOfARollThatChangesItsWidth) {
+  Job job = sample::job();
+  job.rolls[0].measured = ByWeight{{18'500, 0}, {500, 0}, {4000, 0}};
+  job.rolls[0].length = Length::mm(30'000);
+  document.open(job, {});
+  type(0, "75 cm");
+  EXPECT_EQ(document.job().rolls[0].length, Length::mm(60'000));
 }
 
 }  // namespace

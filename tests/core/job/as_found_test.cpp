@@ -52,7 +52,7 @@ TEST(AsFound, RefusesARollThatWasNotMeasuredOrALengthThatIsNone) {
   EXPECT_FALSE(as_found(job, 1, limits::kRollLength.most + Length::units(1), false));
 }
 
-// The estimate is 31.2 to 42.1 m (length_estimate.h).
+// The estimate is 31.1 to 42.1 m (length_estimate.h).
 TEST(Foreseen, IsWhatTheEstimateHasRoomFor) {
   const Roll roll = measured_job().rolls[1];
   const LengthEstimate range = estimate(*roll.measured, roll.fabric.width).value();
