@@ -72,6 +72,10 @@ void inspect_lost_panels(const Job& job, const Plan& plan, Findings& findings);
 // across as the pattern repeats. REQUIRES that indices name things.
 void inspect_repeat(const Job& job, const Plan& plan, Findings& findings);
 
+// inspect_limits: no panel is cut more often than its at_most, counted ply by
+// ply over all lays. REQUIRES what inspect_roll has found true.
+void inspect_limits(const Job& job, const Plan& plan, Findings& findings);
+
 // inspect_sums: what the plan says it yields, uses and costs, and its bound.
 void inspect_sums(const Job& job, const Plan& plan, Findings& findings);
 

@@ -59,6 +59,7 @@ std::vector<std::string> inspect_plan(const Job& job, const Plan& plan) {
   if (findings.require(has_roll, "The plan names no roll of the job")) {
     const bool patterns = inspection::inspect_patterns(job, plan, findings);
     const bool roll = inspection::inspect_roll(job, plan, findings);
+    if (roll) inspection::inspect_limits(job, plan, findings);
     if (patterns && roll) {
       inspection::inspect_lost_panels(job, plan, findings);
       inspection::inspect_repeat(job, plan, findings);

@@ -9,7 +9,8 @@
 // the nap; each cut edge to edge; each panel's size, direction, place in the
 // usable cloth, crease, and that no two overlap; that panels and rests cover
 // the cloth exactly once; positions along the roll with losses and cloth cut
-// out; which panels touch flaws; and the sums: yield, worth, net, area, cuts, travel, time, bound.
+// out; which panels touch flaws; no more of a panel than its at_most; and the
+// sums: yield, worth, net, area, cuts, travel, time, bound.
 
 #include <string>
 #include <vector>

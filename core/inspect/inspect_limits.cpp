@@ -1,0 +1,46 @@
+#include "inspect/checks.h"
+
+namespace foldyard::inspection {
+
+namespace {
+
+// How many of one panel all the lays give, less those that a flaw spoils.
+std::int64_t copies_of(int panel, const Plan& plan) {
+  std::int64_t copies = 0;
+  for (const LengthOnRoll& length : plan.lengths) {
+    const Lay& lay = plan.lays[static_cast<std::size_t>(length.lay)];
+    for (const PlacedPanel& placed : plan.patterns[static_cast<std::size_t>(lay.pattern)].panels)
+      copies += placed.panel == panel;
+  }
+  for (const LostPanel& lost : plan.lost) {
+    const auto lay = static_cast<std::size_t>(plan.lengths[static_cast<std::size_t>(lost.length)].lay);
+    const Pattern& pattern = plan.patterns[static_cast<std::size_t>(plan.lays[lay].pattern)];
+    copies -= pattern.panels[static_cast<std::size_t>(lost.panel)].panel == panel;
+  }
+  return copies;
+}
+
+bool names_what_is_lost(const Plan& plan) {
+  for (const LostPanel& lost : plan.lost) {
+    if (lost.length < 0 || lost.length >= std::ssize(plan.lengths)) return false;
+    const auto lay = static_cast<std::size_t>(plan.lengths[static_cast<std::size_t>(lost.length)].lay);
+    const Pattern& pattern = plan.patterns[static_cast<std::size_t>(plan.lays[lay].pattern)];
+    if (lost.panel < 0 || lost.panel >= std::ssize(pattern.panels)) return false;
+  }
+  return true;
+}
+
+}  // namespace
+
+void inspect_limits(const Job& job, const Plan& plan, Findings& findings) {
+  if (!names_what_is_lost(plan)) return;
+  for (std::size_t i = 0; i < job.panels.size(); ++i) {
+    const Panel& panel = job.panels[i];
+    if (!panel.at_most) continue;
+    const std::int64_t copies = copies_of(static_cast<int>(i), plan);
+    findings.require(copies <= *panel.at_most, "Of ", panel.name, ", ", copies,
+                     " are cut, but at most ", *panel.at_most, " are wanted");
+  }
+}
+
+}  // namespace foldyard::inspection
