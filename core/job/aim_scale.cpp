@@ -43,6 +43,7 @@ AimScale time_scale(const Job& job, const Roll& roll, const FoldWay& way) {
   const Pace& pace = job.pace;
   const int shift = shift_for(job, roll);
   AimScale scale;
+  scale.shift = shift;
   scale.shapes = shapes_of(job.panels, roll.fabric);
   for (Shape& s : scale.shapes)
     s.gain = static_cast<std::int64_t>(
@@ -61,6 +62,14 @@ AimScale time_scale(const Job& job, const Roll& roll, const FoldWay& way) {
 AimScale aim_scale(const Job& job, const Roll& roll, const FoldWay& way, Aim aim) {
   return aim == Aim::most_worth || job.pace.rate.parts() <= 0 ? worth_scale(job, roll)
                                                               : time_scale(job, roll, way);
+}
+
+AimScale priced(AimScale scale, const Prices& prices) {
+  for (Shape& s : scale.shapes) {
+    s.gain *= prices.scale;
+    if (!prices.panel.empty()) s.gain -= prices.panel[s.panel];
+  }
+  return scale;
 }
 
 }  // namespace foldyard

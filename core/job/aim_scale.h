@@ -25,8 +25,17 @@ struct AimScale {
   std::vector<std::int64_t> lost;
   std::int64_t per_length = 0;  // cross-cut and folds
   std::int64_t per_lay = 0;
+  int shift = 0;
+};
+
+// What each copy of a panel costs while a limit on copies is searched: gains
+// are counted `scale` times finer, and each is less by its panel's price.
+struct Prices {
+  std::int64_t scale = 1;
+  std::vector<std::int64_t> panel;  // empty: none
 };
 
 AimScale aim_scale(const Job& job, const Roll& roll, const FoldWay& way, Aim aim);
+AimScale priced(AimScale scale, const Prices& prices);
 
 }  // namespace foldyard

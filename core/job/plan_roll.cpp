@@ -7,14 +7,22 @@
 #include <thread>
 
 #include "inspect/inspect_plan.h"
+#include "job/limited_planner.h"
 #include "job/matched_planner.h"
 #include "job/plan_by.h"
 #include "job/quick_plan.h"
 
 namespace foldyard {
 
+// LimitedPlanner keeps every limit; where panels match a pattern or folds are put
+// by hand, plans are only held to them.
 Result<Plan> inspected(const Job& job, Result<Plan> plan) {
   if (!plan) return plan;
+  if (!is_within(plan->yield, limits_of(job)))
+    return Problem{way_name(plan->way),
+                   "the best plan passes a limit on copies, and plans within limits are not searched where panels "
+                   "must match or folds are put by hand",
+                   "raise the limits"};
   const std::vector<std::string> findings = inspect_plan(job, *plan);
   if (findings.empty()) return plan;
   return Problem{way_name(plan->way), "the plan found does not pass inspection: " + findings.front(),
@@ -63,12 +71,12 @@ constexpr const char* kStopped = "planning was stopped before the search was don
 class Door {
  public:
   Door(const Job& job, int roll, Aim aim, const SearchBudget& budget, RollPlanner& planner)
-      : job_(job), budget_(budget), planner_(planner), quick_(job, roll, aim) {
+      : job_(job), budget_(budget), planner_(planner), limited_(job, roll, aim, budget, planner), quick_(job, roll, aim) {
     if (needs_matching(job, roll)) matched_ = std::make_unique<MatchedPlanner>(job, roll, aim, budget);
   }
 
   Result<Plan> plan(const FoldWay& way) {
-    Result<Plan> found = inspected(job_, matched_ ? matched_->plan(way) : planner_.plan(way));
+    Result<Plan> found = inspected(job_, matched_ ? matched_->plan(way) : limited_.plan(way));
     if (!budget_.is_cancelled() || budget_.is_unwanted() || (found && found->proof.proved)) return found;
     return better_of(std::move(found), way);
   }
@@ -86,6 +94,7 @@ class Door {
   const Job& job_;
   const SearchBudget& budget_;
   RollPlanner& planner_;
+  LimitedPlanner limited_;
   std::unique_ptr<MatchedPlanner> matched_;  // where panels must match a pattern
   QuickPlanner quick_;
 };

@@ -58,11 +58,11 @@ Problem refused(const FoldWay& way, const std::string& why) { return {way_name(w
 
 }  // namespace
 
-RollPlanner::RollPlanner(const Job& job, int roll, Aim aim, const SearchBudget& budget)
+RollPlanner::RollPlanner(const Job& job, int roll, Aim aim, const SearchBudget& budget, const Prices& prices)
     : job_(job), roll_index_(roll), roll_(job.rolls[roll]), aim_(aim), budget_(budget),
       capacity_(roll_.length - job.losses.squaring * 2) {
   if (capacity_ <= job.losses.allowance) return;
-  const AimScale scale = aim_scale(job_, roll_, FoldWay{}, aim_);
+  const AimScale scale = priced(aim_scale(job_, roll_, FoldWay{}, aim_), prices);
   TableLimits limits;
   limits.widest = roll_.fabric.usable_width();
   limits.tallest = std::min(job_.table.length, capacity_ - job_.losses.allowance);
@@ -231,6 +231,47 @@ Layouts RollPlanner::layouts_for(const FoldWay& way) const {
   Layouts layouts = layouts_of(way, roll_.fabric, limits);
   std::erase_if(layouts, [&](const auto& l) { return l->is_fixed() && l->folded({}, {}) > limits.depth; });
   return layouts;
+}
+
+Result<RollPlanner::Searched> RollPlanner::search(const FoldWay& way) {
+  if (budget_.is_cancelled()) return refused(way, "planning was stopped before this way");
+  const std::string why_not = refusal(way);
+  if (!why_not.empty()) return refused(way, why_not);
+  const Layouts layouts = layouts_for(way);
+  if (layouts.empty()) return refused(way, "folded so it is too deep for the table");
+  const AimScale scale = aim_scale(job_, roll_, way, aim_);
+  const Searches searches = searches_of(*tables_, layouts, way);
+  const std::vector<LayOption> options = lay_options(*tables_, searches, way);
+  const std::vector<SeriesEntry> entries = entries_of(options, *tables_, way, scale);
+  const Series series = best_series(entries, capacity_, budget_.steps, budget_.cancelled);
+  Searched found;
+  std::vector<LayOption> chosen;
+  for (int pick : series.picks) chosen.push_back(options[pick]);
+  found.plan = write_plan(*tables_, way, std::move(chosen));
+  found.bound = series.bound;
+  found.is_whole = !tables_->is_thinned() && !budget_.is_cancelled();
+  found.lays = lays_of(options, entries, way, scale);
+  return found;
+}
+
+// A place where nothing gains has no option, but its lay is a lay.
+std::vector<RollPlanner::PricedLay> RollPlanner::lays_of(const std::vector<LayOption>& options,
+                                                         const std::vector<SeriesEntry>& entries,
+                                                         const FoldWay& way, const AimScale& scale) const {
+  const Grid& along = tables_->along(way.end_to_end);
+  const std::int64_t most = tables_->aim().worth_first ? 1 : most_lengths(way);
+  std::vector<PricedLay> lays;
+  std::size_t next = 0;
+  for (std::int64_t copies = 1; copies <= most; ++copies)
+    for (int v = 0; v < along.size(); ++v) {
+      const bool gains = next < options.size() && options[next].place == v && options[next].copies == copies;
+      const std::size_t option = gains ? next++ : next;
+      const Length size = size_of(*tables_, way, {v, copies});
+      if (size > capacity_ || !along.is_sum(v)) continue;
+      const std::int64_t apart = tables_->aim().worth_first ? 0 : scale.per_length * copies + scale.per_lay;
+      lays.push_back({v, copies, size, gains ? entries[option].gain : -apart, apart});
+    }
+  return lays;
 }
 
 Result<Plan> RollPlanner::plan(const FoldWay& way, bool around_flaws) {

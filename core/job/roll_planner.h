@@ -16,7 +16,8 @@ namespace foldyard {
 
 class RollPlanner {
  public:
-  RollPlanner(const Job& job, int roll, Aim aim, const SearchBudget& budget);
+  // prices: of panels whose copies are limited; then a plan is best at these.
+  RollPlanner(const Job& job, int roll, Aim aim, const SearchBudget& budget, const Prices& prices = {});
 
   // Counts each of its stages in budget.progress as it is done.
   static constexpr int kStages = 2;
@@ -30,6 +31,27 @@ class RollPlanner {
   // No plan of any way has more worth than this.
   Worth area_bound() const;
 
+  // What a search at prices goes on from. The plan may have no lengths: then
+  // nothing gains. bound: in gain units, of any series of lays; true where
+  // is_whole.
+  struct PricedLay {
+    int place = 0;             // of the grid along
+    std::int64_t lengths = 1;  // more than one only for an aim that weighs time
+    Length size;               // of roll
+    std::int64_t value = 0;    // the most
+    std::int64_t apart = 0;    // what the lay costs besides its cuts, taken off in value
+  };
+  struct Searched {
+    Plan plan;
+    std::int64_t bound = 0;
+    bool is_whole = false;  // no place was left out, no table is unfinished
+    std::vector<PricedLay> lays;
+  };
+  Result<Searched> search(const FoldWay& way);
+  TableSet& tables() { return *tables_; }  // REQUIRES a search that was not refused
+  Layouts layouts_for(const FoldWay& way) const;
+  std::int64_t most_lengths(const FoldWay& way) const;
+
  private:
   // A lay that may be cut: so many lengths of grid place `place`.
   struct LayOption {
@@ -42,7 +64,6 @@ class RollPlanner {
 
   std::string refusal(const FoldWay& way) const;
   FoldLimits fold_limits() const;
-  Layouts layouts_for(const FoldWay& way) const;
   Result<Plan> plan_among(const FoldWay& way, const Layouts& layouts, bool around_flaws,
                           const char* all_searched);
   Searches searches_of(TableSet& tables, const Layouts& layouts, const FoldWay& way) const;
@@ -59,7 +80,8 @@ class RollPlanner {
                          const std::vector<LayOption>& options, const Plan& clean) const;
   void count_stage() const;
   Length size_of(const TableSet& tables, const FoldWay& way, const LayOption& option) const;
-  std::int64_t most_lengths(const FoldWay& way) const;
+  std::vector<PricedLay> lays_of(const std::vector<LayOption>& options, const std::vector<SeriesEntry>& entries,
+                                 const FoldWay& way, const AimScale& scale) const;
 
   const Job& job_;
   int roll_index_;

@@ -135,14 +135,22 @@ Strips strips_between(const Folded& f, int p, int q, int grains) {
   return s;
 }
 
+bool holds(int plies, int size, int own_plies, int own_size) {
+  return own_size == 0 || own_plies == 0 || (plies == own_plies && size >= own_size);
+}
+
+// Whatever is cut from a can be cut from b, through as many plies.
+bool is_held(const Strips& a, const Strips& b) {
+  return holds(b.left_pairs, b.left, a.left_pairs, a.left) && holds(b.plies, b.middle, a.plies, a.middle) &&
+         holds(b.right_pairs, b.right, a.right_pairs, a.right);
+}
+
 bool is_within(const Strips& a, const Strips& b) {
   return a.left_pairs <= b.left_pairs && a.left <= b.left && a.plies <= b.plies &&
          a.middle <= b.middle && a.right_pairs <= b.right_pairs && a.right <= b.right;
 }
 
-}  // namespace
-
-std::vector<Strips> strips_of(const QuantaJob& job, const FoldWay& way) {
+std::set<Strips> found_strips(const QuantaJob& job, const FoldWay& way) {
   const int grains = grains_for(way);
   std::set<Strips> found;
   for (const Lines& lines :
@@ -154,12 +162,28 @@ std::vector<Strips> strips_of(const QuantaJob& job, const FoldWay& way) {
         if (may_slit(f, p, job.trim * grains) && may_slit(f, q, job.trim * grains))
           found.insert(strips_between(f, p, q, grains));
   }
+  return found;
+}
+
+template <class IsLess>
+std::vector<Strips> greatest(const std::set<Strips>& found, IsLess is_less) {
   std::vector<Strips> best;
   for (const Strips& s : found)
-    if (std::none_of(found.begin(), found.end(),
-                     [&](const Strips& o) { return o != s && is_within(s, o); }))
+    if (std::none_of(found.begin(), found.end(), [&](const Strips& o) {
+          return o != s && is_less(s, o) && (!is_less(o, s) || o < s);
+        }))
       best.push_back(s);
   return best;
+}
+
+}  // namespace
+
+std::vector<Strips> strips_of(const QuantaJob& job, const FoldWay& way) {
+  return greatest(found_strips(job, way), is_within);
+}
+
+std::vector<Strips> all_strips_of(const QuantaJob& job, const FoldWay& way) {
+  return greatest(found_strips(job, way), is_held);
 }
 
 }  // namespace foldyard::test

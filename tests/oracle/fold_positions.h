@@ -29,6 +29,9 @@ struct Strips {
   auto operator<=>(const Strips&) const = default;
 };
 
+// All, but for those that another holds: with as many plies, at least as large,
+// strip by strip.
+std::vector<Strips> all_strips_of(const QuantaJob& job, const FoldWay& way);
 // Those of which no other is at least as large in everything.
 std::vector<Strips> strips_of(const QuantaJob& job, const FoldWay& way);
 

@@ -18,6 +18,7 @@ Panel panel_of(const QuantaPanel& small, std::size_t number) {
   panel.may_turn = small.may_turn;
   panel.on_fold = small.on_fold;
   panel.worth = Worth::parts(small.worth);
+  if (small.at_most >= 0) panel.at_most = small.at_most;
   return panel;
 }
 
@@ -72,6 +73,14 @@ QuantaJob throw_job(unsigned seed, const FoldWay& way) {
   return job;
 }
 
+QuantaJob throw_limited_job(unsigned seed, const FoldWay& way) {
+  QuantaJob job = throw_job(seed, way);
+  Dice dice(seed + 1);
+  for (QuantaPanel& p : job.panels)
+    if (dice.from_to(0, 3) > 0) p.at_most = dice.from_to(0, 6);
+  return job;
+}
+
 std::string text(const QuantaJob& j) {
   const auto number = [](const char* what, int n) { return std::string(what) + std::to_string(n); };
   std::string s = number("in quanta of 60 units: width ", j.width) +
@@ -81,7 +90,8 @@ std::string text(const QuantaJob& j) {
                   number(", allowance ", j.allowance) + number(", trim ", j.trim);
   for (const QuantaPanel& p : j.panels)
     s += number("; ", p.across) + number(" x ", p.along) + (p.may_turn ? " may turn" : "") +
-         (p.on_fold ? " on the fold" : "") + number(" worth ", p.worth);
+         (p.on_fold ? " on the fold" : "") + number(" worth ", p.worth) +
+         (p.at_most >= 0 ? number(" at most ", p.at_most) : "");
   return s;
 }
 

@@ -17,6 +17,7 @@ struct QuantaPanel {
   bool may_turn = false;
   bool on_fold = false;
   int worth = 0;
+  int at_most = -1;  // of it; −1: no limit
 };
 
 struct QuantaJob {
@@ -36,6 +37,8 @@ struct QuantaJob {
 // third, a quarter, a fifth, a sixth or a fifteenth of one is exact.
 Job job_of(const QuantaJob& small);
 QuantaJob throw_job(unsigned seed, const FoldWay& way);
+// The same with limits on some or all of its panels.
+QuantaJob throw_limited_job(unsigned seed, const FoldWay& way);
 std::string text(const QuantaJob& small);
 
 }  // namespace foldyard::test

@@ -23,12 +23,12 @@ TEST(InspectLimits, PassesAPlanThatJustKeepsThem) {
 
 TEST(InspectLimits, CountsEveryPlyAndEveryLengthOfALay) {
   expect_found({{"one too many",
-                 [] { return at_most(5); },
-                 [](Sound&) {},
+                 selvedge_to_selvedge,
+                 [](Sound& s) { s.job.panels[0].at_most = 5; },
                  {"Of carrier, 6 are cut, but at most 5 are wanted."}},
                 {"none wanted",
-                 [] { return at_most(0); },
-                 [](Sound&) {},
+                 selvedge_to_selvedge,
+                 [](Sound& s) { s.job.panels[0].at_most = 0; },
                  {"Of carrier, 6 are cut, but at most 0 are wanted."}}});
 }
 

@@ -1,0 +1,89 @@
+#include "batch/limited_series.h"
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+
+#include "core/support/dice.h"
+
+namespace foldyard {
+namespace {
+
+Length units(int n) { return Length::units(n); }
+
+// The example of the header.
+std::vector<LimitedEntry> example() { return {{units(4), 5, 0, {2}}, {units(3), 3, 0, {0}}}; }
+
+TEST(LimitedSeries, CutsNoMoreThanTheLimit) {
+  EXPECT_EQ(best_limited_series(example(), units(10), {{2}, {0}}, 0).gain, 11);
+  const LimitedSeries less = best_limited_series(example(), units(10), {{1}, {0}}, 0);
+  EXPECT_EQ(less.gain, 9);
+  EXPECT_TRUE(less.complete);
+}
+
+TEST(LimitedSeries, AnyPricesGiveTheSame) {
+  for (std::int64_t price : {1, 2, 3, 100})
+    EXPECT_EQ(best_limited_series(example(), units(10), {{2}, {price}}, 0).gain, 11) << price;
+}
+
+TEST(LimitedSeries, PicksNothingThatDoesNotBeat) {
+  const LimitedSeries none = best_limited_series(example(), units(10), {{2}, {1}}, 11);
+  EXPECT_TRUE(none.complete);
+  EXPECT_TRUE(none.picks.empty());
+  EXPECT_EQ(best_limited_series(example(), units(10), {{2}, {1}}, 10).gain, 11);
+}
+
+TEST(LimitedSeries, SaysWhereItsStepsRanOut) {
+  std::vector<LimitedEntry> many;
+  for (int i = 0; i < 40; ++i) many.push_back({units(50 + i), 100 + 2 * i, 0, {i % 3, i % 2}});
+  const LimitedSeries cut_short = best_limited_series(many, units(1000), {{9, 9}, {1, 1}}, 0, {100, 1000});
+  EXPECT_FALSE(cut_short.complete);
+  EXPECT_GT(cut_short.gain, 0);
+  std::atomic<bool> stop = true;
+  // Free of prices the first could be cut twice, for 10; within its limit there are 8.
+  const std::vector<LimitedEntry> two{{units(5), 5, 0, {1}}, {units(5), 3, 0, {0}}};
+  EXPECT_FALSE(best_limited_series(two, units(10), {{1}, {0}}, 0, {1'000, 1'000, &stop}).complete);
+  EXPECT_TRUE(best_limited_series(two, units(10), {{1}, {0}}, 0).complete);
+}
+
+TEST(RestBound, IsExactWhereSizesShareAUnit) {
+  const RestBound rest({{units(4), 5}, {units(3), 3}}, units(10));
+  EXPECT_EQ(rest.at(units(2)), 0);
+  EXPECT_EQ(rest.at(units(3)), 3);
+  EXPECT_EQ(rest.at(units(10)), 11);
+}
+
+// Every series, one entry after another, by what it uses up.
+std::int64_t slow_best(const std::vector<LimitedEntry>& entries, std::int64_t room, const std::vector<std::int64_t>& left,
+                       std::size_t from = 0) {
+  std::int64_t best = 0;
+  for (std::size_t e = from; e < entries.size(); ++e) {
+    std::vector<std::int64_t> rest = left;
+    bool fits = entries[e].size.units() <= room;
+    for (std::size_t p = 0; p < left.size(); ++p) fits = fits && (rest[p] -= entries[e].copies[p]) >= 0;
+    if (fits) best = std::max(best, entries[e].gain + slow_best(entries, room - entries[e].size.units(), rest, e));
+  }
+  return best;
+}
+
+TEST(LimitedSeries, AgreesWithTryingEverySeries) {
+  const unsigned first = test::first_seed();
+  for (unsigned seed = first; seed < first + 400 && !HasFailure(); ++seed) {
+    test::Dice dice(seed);
+    std::vector<LimitedEntry> entries;
+    for (int n = dice.from_to(1, 6); n > 0; --n)
+      entries.push_back({units(dice.from_to(5, 20)), dice.from_to(0, 30), dice.from_to(0, 9), {dice.from_to(0, 3), dice.from_to(0, 2)}});
+    const CopyLimits limits{{dice.from_to(0, 8), dice.from_to(0, 5)}, {dice.from_to(0, 9), dice.from_to(0, 9)}};
+    const Length capacity = units(dice.from_to(10, 70));
+    const LimitedSeries found = best_limited_series(entries, capacity, limits, 0);
+    EXPECT_TRUE(found.complete);
+    EXPECT_EQ(found.gain, slow_best(entries, capacity.units(), limits.most)) << "FOLDYARD_SEED=" << seed;
+    std::int64_t gain = 0, size = 0;
+    for (const int pick : found.picks) gain += entries[pick].gain, size += entries[pick].size.units();
+    EXPECT_EQ(gain, found.gain);
+    EXPECT_LE(size, capacity.units());
+  }
+}
+
+}  // namespace
+}  // namespace foldyard
