@@ -120,8 +120,9 @@ class Writer {
   QJsonArray yield(const Plan& plan) const {
     QJsonArray json;
     for (std::size_t i = 0; i < plan.yield.size(); ++i) {
-      json.append(QJsonObject{{"panel", panel_name(static_cast<int>(i))},
-                              {"count", static_cast<qint64>(plan.yield[i])}});
+      QJsonObject line{{"panel", panel_name(static_cast<int>(i))}, {"count", static_cast<qint64>(plan.yield[i])}};
+      if (job_.panels[i].at_most) line["at_most"] = static_cast<qint64>(*job_.panels[i].at_most);
+      json.append(line);
     }
     return json;
   }

@@ -201,6 +201,14 @@ QString roll_words(const Job& job, const Plan& plan) {
   return words;
 }
 
+QString limit_words(const Job& job, const Plan& plan) {
+  QStringList words;
+  for (std::size_t i = 0; i < job.panels.size() && i < plan.yield.size(); ++i)
+    if (job.panels[i].at_most)
+      words << QStringLiteral("%1 %2 of at most %3").arg(text(job.panels[i].name)).arg(plan.yield[i]).arg(*job.panels[i].at_most);
+  return words.isEmpty() ? QString() : QStringLiteral(" Limits: %1.").arg(words.join(QStringLiteral("; ")));
+}
+
 QString answer_words(const Job& job, const Plan& plan) {
   const QString yield = yield_words(job, plan.yield);
   return QStringLiteral("%1. %2; cross-cut %3; %4, %5, %6. %7 of the cloth ends in panels; %8.")
@@ -208,7 +216,7 @@ QString answer_words(const Job& job, const Plan& plan) {
            lengths_words(plan, job.unit),
            counted(static_cast<std::int64_t>(plan.lays.size()), "lay", "lays"),
            counted(plan.cuts, "cut", "cuts"), minutes_words(plan.time),
-           use_words(plan.used, plan.cloth), remnant_words(job, plan));
+           use_words(plan.used, plan.cloth), remnant_words(job, plan)) + limit_words(job, plan);
 }
 
 QString proof_words(const Plan& plan) {

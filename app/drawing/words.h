@@ -46,6 +46,8 @@ QString roll_words(const Job& job, const Plan& plan);
 // The answer: panels, fold, lengths, lays and cuts, use, what is left.
 QString answer_words(const Job& job, const Plan& plan);
 QString proof_words(const Plan& plan);
+// " Limits: carrier 24 of at most 24; pouch 3 of at most 12." Empty without limits.
+QString limit_words(const Job& job, const Plan& plan);
 
 // How to fold one length, and where each fold line lies.
 QString folding_words(const Pattern& pattern);

@@ -2,8 +2,8 @@
 //
 //   foldyard_bench                 all of it
 //   foldyard_bench --quick         fewer and shorter runs
-//   foldyard_bench --only NAME     one section: comparison moving growth limited unlimited
-//                                  cancel solver
+//   foldyard_bench --only NAME     one section: comparison moving growth limited
+//                                  limited-rolls unlimited cancel solver
 //   foldyard_bench --write FILE    puts it between the marks of FILE too; not with --only
 
 #include <algorithm>
@@ -28,6 +28,7 @@ constexpr Section kSections[] = {{"comparison", comparison_section},
                                  {"moving", moving_section},
                                  {"growth", growth_section},
                                  {"limited", limited_section},
+                                 {"limited-rolls", limited_rolls_section},
                                  {"unlimited", unlimited_section},
                                  {"cancel", cancel_section},
                                  {"solver", solver_section}};

@@ -39,6 +39,13 @@ TEST(Words, TheAnswerSaysAllThatMatters) {
             "84.0 % of the cloth ends in panels; an offcut of 150 × 14 cm is left.");
 }
 
+TEST(Words, TheAnswerSaysWhichLimitsBind) {
+  samples::Sample sample = samples::carriers();
+  EXPECT_EQ(limit_words(sample.job, sample.plan()), QString());
+  sample.job.panels[0].at_most = 42;
+  EXPECT_TRUE(plain(answer_words(sample.job, sample.plan())).endsWith(" Limits: Carrier 42 of at most 42."));
+}
+
 TEST(Words, AProofThatIsNoneSaysSo) {
   EXPECT_TRUE(proof_words(samples::end_to_end().plan()).startsWith("Not proved best"));
   EXPECT_TRUE(proof_words(samples::carriers().plan()).startsWith("Proved. "));
