@@ -6,6 +6,7 @@
 #include <QFileInfo>
 #include <QScrollArea>
 #include <QScreen>
+#include <QStackedWidget>
 #include <QStatusBar>
 #include <QVBoxLayout>
 
@@ -16,8 +17,6 @@ namespace foldyard {
 namespace {
 
 constexpr int kLeftWidth = 350;
-// From this width on the picture stands beside the comparison, else below it.
-constexpr int kWide = 1400;
 // A plan that is there sooner is not announced.
 constexpr int kBusyMs = 250;
 const QSize kUsualSize(1500, 920);
@@ -33,7 +32,8 @@ QPushButton* aim_button_of(const QString& text, const QString& help) {
 
 MainWindow::MainWindow(Compare compare)
     : planner_(std::move(compare)), roll_form_(new RollForm(document_)), panel_table_(new PanelTable(document_)),
-      way_table_(new WayTable), plan_view_(new PlanView), plan_heading_(new TapeHeading(tr("The chosen way"))),
+      way_table_(new WayTable),
+      way_cards_(new WayCards(way_table_)), frontier_view_(new FrontierView(way_table_)), way_tabs_(new QTabBar), plan_view_(new PlanView), plan_heading_(new TapeHeading(tr("The chosen way"))),
       right_(new QSplitter(Qt::Vertical)),
       most_worth_(aim_button_of(tr("&Most worth"), tr("The most worth out of the roll; among equals the fewest cuts"))),
       less_time_(aim_button_of(tr("Worth less t&ime"), tr("The most of worth less the maker's time at their rate"))),
@@ -92,23 +92,34 @@ QWidget* MainWindow::left_side() {
 }
 
 QWidget* MainWindow::right_side() {
-  auto* ways = new QWidget;
-  auto* upper = new QVBoxLayout(ways);
-  upper->setContentsMargins(0, 0, 0, 0);
-  upper->addWidget(new TapeHeading(tr("Fold ways")));
-  upper->addWidget(aim_row());
-  upper->addWidget(way_table_, 1);
   auto* plan = new QWidget;
-  auto* lower = new QVBoxLayout(plan);
-  lower->setContentsMargins(0, 0, 0, 0);
-  lower->addWidget(plan_heading_);
-  lower->addWidget(plan_view_, 1);
+  auto* upper = new QVBoxLayout(plan);
+  upper->setContentsMargins(0, 0, 0, 0);
+  upper->addWidget(plan_heading_);
+  upper->addWidget(plan_view_, 1);
   right_->setChildrenCollapsible(false);
   right_->setHandleWidth(10);
-  right_->addWidget(ways);
   right_->addWidget(plan);
-  way_table_->setMinimumHeight(5 * (fontMetrics().height() + 8));
+  right_->addWidget(ways_side());
+  right_->setStretchFactor(0, 1);
   return right_;
+}
+
+QWidget* MainWindow::ways_side() {
+  auto* ways = new QWidget;
+  auto* column = new QVBoxLayout(ways);
+  column->setContentsMargins(0, 0, 0, 0);
+  column->setSpacing(3);
+  way_tabs_->setAccessibleName(tr("Fold ways shown as"));
+  way_tabs_->setDrawBase(false);
+  way_tabs_->setExpanding(false);
+  for (const QString& name : {tr("Side by side"), tr("As a table"), tr("Cloth against minutes")}) way_tabs_->addTab(name);
+  auto* pages = new QStackedWidget;
+  for (QWidget* page : std::initializer_list<QWidget*>{way_cards_, way_table_, frontier_view_}) pages->addWidget(page);
+  connect(way_tabs_, &QTabBar::currentChanged, pages, &QStackedWidget::setCurrentIndex);
+  column->addWidget(aim_row());
+  column->addWidget(pages, 1);
+  return ways;
 }
 
 QWidget* MainWindow::aim_row() {
@@ -124,6 +135,8 @@ QWidget* MainWindow::aim_row() {
   group->addButton(most_worth_);
   group->addButton(less_time_);
   most_worth_->setChecked(true);
+  layout->addWidget(way_tabs_);
+  layout->addSpacing(12);
   layout->addWidget(label);
   layout->addWidget(most_worth_);
   layout->addWidget(less_time_);
@@ -158,8 +171,9 @@ void MainWindow::set_tab_order() {
   std::vector<QWidget*> order = {roll_form_->chooser()};
   for (int i = 0; i < RollForm::kFields; ++i) order.push_back(roll_form_->field(i)->line());
   for (QWidget* widget : std::initializer_list<QWidget*>{
-           roll_form_->one_way(), panel_table_->view(), panel_table_->adder(), panel_table_->taker(), most_worth_,
-           less_time_, way_table_, plan_view_->tabs(), plan_view_->picture()})
+           roll_form_->one_way(), panel_table_->view(), panel_table_->adder(), panel_table_->taker(),
+           plan_view_->tabs(), plan_view_->table()->flat(), plan_view_->table()->folded(), plan_view_->picture(),
+           way_tabs_, most_worth_, less_time_, way_cards_, way_table_, frontier_view_})
     order.push_back(widget);
   for (std::size_t i = 1; i < order.size(); ++i) setTabOrder(order[i - 1], order[i]);
 }
@@ -175,6 +189,7 @@ void MainWindow::set_aim(Aim aim) {
 void MainWindow::set_shade(Shade shade) {
   QApplication::setPalette(window_palette(shade));
   qApp->setStyleSheet(window_style_sheet(shade));
+  plan_view_->set_dark(shade == Shade::dark);
 }
 
 void MainWindow::ask() {
@@ -187,6 +202,7 @@ void MainWindow::ask() {
 void MainWindow::show_answer(const AnswerPtr& answer) {
   answer_ = answer;
   way_table_->show_answer(answer);
+  way_cards_->show_answer(answer);
 }
 
 void MainWindow::show_way(int row) {
@@ -199,14 +215,6 @@ void MainWindow::show_busy(bool busy) {
   if (busy) return busy_.start();
   busy_.stop();
   plan_view_->show_state({});
-}
-
-void MainWindow::resizeEvent(QResizeEvent* event) {
-  QMainWindow::resizeEvent(event);
-  const auto wanted = width() >= kWide ? Qt::Horizontal : Qt::Vertical;
-  if (right_->orientation() == wanted) return;
-  right_->setOrientation(wanted);
-  right_->setSizes(wanted == Qt::Horizontal ? QList<int>{1, 1} : QList<int>{4, 6});
 }
 
 void MainWindow::show_title() {

@@ -1,8 +1,9 @@
 #pragma once
 
-// The window: the roll and its panels on the left, the comparison of the fold
-// ways and the picture of the chosen one on the right. It wires the others
-// together; what they do stands with them.
+// The window: the roll and its panels on the left, the chosen plan on the
+// cutting table, and below it the fold ways side by side: as cards, as a table,
+// as points of cloth used against minutes. It wires the others together; what
+// they do stands with them.
 
 #include <QLabel>
 #include <QMainWindow>
@@ -12,11 +13,13 @@
 
 #include "window/busy_row.h"
 #include "window/document.h"
+#include "window/frontier_view.h"
 #include "window/panel_table.h"
 #include "window/plan_view.h"
 #include "window/planner.h"
 #include "window/roll_form.h"
 #include "window/tape_heading.h"
+#include "window/way_cards.h"
 #include "window/way_table.h"
 #include "window/window_colours.h"
 
@@ -38,6 +41,9 @@ class MainWindow : public QMainWindow {
   RollForm* roll_form() const { return roll_form_; }
   PanelTable* panel_table() const { return panel_table_; }
   WayTable* way_table() const { return way_table_; }
+  WayCards* way_cards() const { return way_cards_; }
+  FrontierView* frontier_view() const { return frontier_view_; }
+  QTabBar* way_tabs() const { return way_tabs_; }
   PlanView* plan_view() const { return plan_view_; }
   BusyRow* busy_row() const { return busy_row_; }
   QPushButton* aim_button(Aim aim) const { return aim == Aim::most_worth ? most_worth_ : less_time_; }
@@ -54,12 +60,12 @@ class MainWindow : public QMainWindow {
 
  protected:
   void closeEvent(QCloseEvent* event) override;
-  void resizeEvent(QResizeEvent* event) override;
 
  private:
   void arrange();
   QWidget* left_side();
   QWidget* right_side();
+  QWidget* ways_side();
   QWidget* aim_row();
   void connect_all();
   void set_tab_order();
@@ -90,6 +96,9 @@ class MainWindow : public QMainWindow {
   RollForm* roll_form_;
   PanelTable* panel_table_;
   WayTable* way_table_;
+  WayCards* way_cards_;
+  FrontierView* frontier_view_;
+  QTabBar* way_tabs_;
   PlanView* plan_view_;
   TapeHeading* plan_heading_;
   QSplitter* right_;

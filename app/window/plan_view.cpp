@@ -24,8 +24,8 @@ QString pattern_title(const Job& job, const Plan& plan, int pattern) {
 }  // namespace
 
 PlanView::PlanView(QWidget* parent)
-    : QWidget(parent), words_(new QLabel(this)), state_(new QLabel(this)), tabs_(new QTabBar(this)),
-      picture_(new PictureView(tr("Picture of the plan"), this)) {
+    : QWidget(parent), words_(new QLabel), state_(new QLabel), figures_(new Figures), tabs_(new QTabBar),
+      pages_(new QStackedWidget), table_(new ClothTable), picture_(new PictureView(tr("Picture of the roll"))) {
   words_->setWordWrap(true);
   words_->setTextInteractionFlags(Qt::TextSelectableByMouse);
   state_->setProperty("soft", true);
@@ -33,37 +33,72 @@ PlanView::PlanView(QWidget* parent)
   tabs_->setExpanding(false);
   tabs_->setDrawBase(false);
   tabs_->setUsesScrollButtons(true);
-  auto* row = new QHBoxLayout;
-  row->addWidget(tabs_, 1);
-  row->addWidget(state_);
+  auto* upper = new QHBoxLayout;
+  upper->addWidget(figures_);
+  upper->addStretch(1);
+  upper->addWidget(state_, 0, Qt::AlignBottom);
+  auto* roll = new QWidget;
+  auto* column = new QVBoxLayout(roll);
+  column->setContentsMargins(0, 0, 0, 0);
+  column->addWidget(words_);
+  column->addWidget(picture_, 1);
+  pages_->addWidget(table_);
+  pages_->addWidget(roll);
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(0, 0, 0, 0);
   layout->setSpacing(4);
-  layout->addWidget(words_);
-  layout->addLayout(row);
-  layout->addWidget(picture_, 1);
-  layout->setStretchFactor(picture_, 1);
+  layout->addLayout(upper);
+  layout->addWidget(tabs_);
+  layout->addWidget(pages_, 1);
   connect(tabs_, &QTabBar::currentChanged, this, &PlanView::show_picture);
 }
 
 void PlanView::show_plan(const AnswerPtr& answer, int way) {
   answer_ = answer;
+  by_hand_.reset();
   way_ = way;
-  const auto* found = plan();
-  const auto& result = answer->comparison.ways[static_cast<std::size_t>(way)];
-  words_->setText(found ? answer_words(answer->job, *found) + QLatin1Char(' ') + proof_words(*found)
-                        : tr("Not possible %1: %2")
-                              .arg(QString::fromStdString(way_name(result.way)), QString::fromStdString(result.refused)));
+  show_words();
+  show_figures();
   show_tabs();
   show_picture();
 }
 
-void PlanView::show_state(const QString& words) { state_->setText(words); }
+void PlanView::show_by_hand(const std::shared_ptr<const Plan>& plan) {
+  by_hand_ = plan;
+  show_words();
+  show_figures();
+  show_tabs();
+  show_picture();
+}
 
-const Plan* PlanView::plan() const {
+void PlanView::show_words() {
+  const auto* found = plan();
+  const auto& result = answer_->comparison.ways[static_cast<std::size_t>(way_)];
+  words_->setText(found ? answer_words(answer_->job, *found) + QLatin1Char(' ') + proof_words(*found)
+                        : tr("Not possible %1: %2")
+                              .arg(QString::fromStdString(way_name(result.way)), QString::fromStdString(result.refused)));
+}
+
+void PlanView::show_figures() {
+  if (by_hand_ && best()) figures_->show_against(*by_hand_, *best());
+  else figures_->show_plan(plan());
+}
+
+void PlanView::show_state(const QString& words) { state_->setText(words); }
+void PlanView::set_dark(bool dark) { table_->set_dark(dark); }
+
+const Plan* PlanView::best() const {
   if (!answer_) return nullptr;
   const auto& found = answer_->comparison.ways[static_cast<std::size_t>(way_)].plan;
   return found ? &*found : nullptr;
+}
+
+const Plan* PlanView::plan() const { return by_hand_ ? by_hand_.get() : best(); }
+
+int PlanView::pattern() const {
+  const auto* found = plan();
+  const int tab = tabs_->currentIndex();
+  return found && tab < static_cast<int>(found->patterns.size()) ? tab : -1;
 }
 
 void PlanView::show_tabs() {
@@ -81,16 +116,23 @@ void PlanView::show_tabs() {
 
 void PlanView::show_picture() {
   const auto* found = plan();
-  if (!found) return picture_->show({}, words_->text());
-  const int tab = tabs_->currentIndex();
-  const bool is_roll = tab >= static_cast<int>(found->patterns.size());
+  table_->set_empty_words(words_->text());
+  pages_->setCurrentIndex(found && pattern() < 0 ? 1 : 0);
+  if (!found) table_->show_cloth(nullptr);
+  else if (pattern() >= 0)
+    table_->show_cloth(lay_cloth({answer_, &answer_->job}, by_hand_ ? by_hand_ : std::shared_ptr<const Plan>(answer_, found), pattern()));
+  table_->setAccessibleDescription(words_->text());
   const auto answer = answer_;
-  picture_->show(
-      [answer, found, tab, is_roll](QPainter& painter, const QRectF& area) {
-        if (is_roll) paint_roll(painter, answer->job, *found, area);
-        else paint_pattern(painter, answer->job, *found, tab, area);
-      },
-      words_->text());
+  const auto kept = by_hand_;
+  PictureView::Paint paint;
+  if (found)
+    paint = [answer, kept, found](QPainter& painter, const QRectF& area) { paint_roll(painter, answer->job, *found, area); };
+  picture_->show(std::move(paint), words_->text());
+  emit shown();
 }
+
+void PlanView::zoom_in() { pattern() < 0 ? picture_->zoom_in() : table_->zoom_in(); }
+void PlanView::zoom_out() { pattern() < 0 ? picture_->zoom_out() : table_->zoom_out(); }
+void PlanView::fit() { pattern() < 0 ? picture_->fit() : table_->fit(); }
 
 }  // namespace foldyard

@@ -31,6 +31,7 @@ QLineEdit:focus, QComboBox:focus { border: 2px solid %4; padding: 2px 4px; }
 QLineEdit[refused="true"] { border: 2px solid %6; color: %6; padding: 2px 4px; }
 QLabel[fault="true"] { color: %6; }
 QLabel[soft="true"] { color: %3; }
+QLabel[figure="true"] { font-size: 22pt; font-weight: bold; }
 QComboBox { background: %1; color: %2; border: 1px solid %3; border-radius: 2px;
   padding: 3px 5px; min-height: 20px; }
 QComboBox::drop-down { border: none; width: 20px; }
@@ -43,6 +44,8 @@ QPushButton:focus { border: 2px solid %4; padding: 3px 11px; }
 QPushButton:checked { background: %4; color: %5; border: 1px dashed %5; }
 QPushButton:checked:focus { border: 2px solid %2; padding: 3px 11px; }
 QPushButton:disabled { color: %8; border: 1px dashed %8; }
+QListView { background: transparent; color: %2; border: none; }
+QListView:focus { border: 2px solid %4; }
 QTableView { background: %1; color: %2; border: 1px solid %3;
   selection-background-color: %4; selection-color: %5; }
 QTableView:focus { border: 2px solid %4; }

@@ -68,10 +68,13 @@ void MainWindow::make_view_menu() {
   entry(menu, tr("Best for &most worth"), tr("Ctrl+1"), this, [this] { set_aim(Aim::most_worth); });
   entry(menu, tr("Best for worth &less time"), tr("Ctrl+2"), this, [this] { set_aim(Aim::worth_less_time); });
   menu->addSeparator();
-  auto* picture = plan_view_->picture();
-  entry(menu, tr("&Nearer"), QKeySequence::ZoomIn, picture, [picture] { picture->zoom_in(); });
-  entry(menu, tr("&Farther"), QKeySequence::ZoomOut, picture, [picture] { picture->zoom_out(); });
-  entry(menu, tr("Fit the &picture"), tr("Ctrl+0"), picture, [picture] { picture->fit(); });
+  entry(menu, tr("&Nearer"), QKeySequence::ZoomIn, plan_view_, [this] { plan_view_->zoom_in(); });
+  entry(menu, tr("&Farther"), QKeySequence::ZoomOut, plan_view_, [this] { plan_view_->zoom_out(); });
+  entry(menu, tr("Fit the &cloth"), tr("Ctrl+0"), plan_view_, [this] { plan_view_->fit(); });
+  auto* measure = menu->addAction(tr("Mea&sure between two points"));
+  measure->setCheckable(true);
+  measure->setShortcut(tr("Ctrl+M"));
+  connect(measure, &QAction::toggled, plan_view_->table(), &ClothTable::set_measuring);
   menu->addSeparator();
   auto* dark = menu->addAction(tr("&Dark colours"));
   dark->setCheckable(true);

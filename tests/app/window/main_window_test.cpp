@@ -205,8 +205,9 @@ TEST_F(MainWindowTest, TabGoesInReadingOrder) {
   std::vector<QWidget*> expected = {window.roll_form()->chooser()};
   for (int i = 0; i < RollForm::kFields; ++i) expected.push_back(window.roll_form()->field(i)->line());
   for (QWidget* widget : std::initializer_list<QWidget*>{window.roll_form()->one_way(), window.panel_table()->view(),
-                          window.panel_table()->adder(), window.panel_table()->taker(), window.aim_button(Aim::most_worth),
-                          window.way_table(), window.plan_view()->tabs(), window.plan_view()->picture()})
+                          window.panel_table()->adder(), window.panel_table()->taker(), window.plan_view()->tabs(),
+                          window.plan_view()->table()->flat(), window.plan_view()->table()->folded(),
+                          window.way_tabs(), window.aim_button(Aim::most_worth), window.way_cards()})
     expected.push_back(widget);
   window.activateWindow();
   expected[0]->setFocus();
@@ -248,14 +249,19 @@ TEST_F(MainWindowTest, EveryLetterOfTheWindowIsUsedOnce) {
     if (label->buddy()) take(label->text());
 }
 
-TEST_F(MainWindowTest, PutsThePictureBesideTheComparisonWhereThereIsRoom) {
-  const auto below = [this] {
-    return window.plan_view()->mapTo(&window, QPoint()).y() > window.way_table()->mapTo(&window, QPoint()).y() + 100;
-  };
-  EXPECT_TRUE(below());
-  window.resize(1500, 900);
-  QTest::qWait(20);
-  EXPECT_FALSE(below());
+TEST_F(MainWindowTest, ShowsTheWaysAsCardsAsATableAndAsPoints) {
+  const std::vector<QWidget*> pages = {window.way_cards(), window.way_table(), window.frontier_view()};
+  for (int tab = 0; tab < 3; ++tab) {
+    window.way_tabs()->setCurrentIndex(tab);
+    for (int page = 0; page < 3; ++page) EXPECT_EQ(pages[static_cast<std::size_t>(page)]->isVisible(), page == tab);
+  }
+}
+
+TEST_F(MainWindowTest, ACardPutsItsWayOnTheTable) {
+  window.way_cards()->setCurrentIndex(window.way_cards()->model()->index(1, 0));
+  EXPECT_EQ(window.way_table()->row(), 1);
+  ASSERT_NE(window.plan_view()->plan(), nullptr);
+  EXPECT_EQ(window.plan_view()->plan()->way, window.way_table()->ways()->way_at(1));
 }
 
 TEST_F(MainWindowTest, GrowsWithLongWords) {

@@ -1,0 +1,177 @@
+#include "window/frontier_view.h"
+
+#include <QKeyEvent>
+#include <QMouseEvent>
+#include <QPainter>
+#include <QToolTip>
+
+#include <algorithm>
+#include <cmath>
+
+#include "drawing/words.h"
+#include "window/window_colours.h"
+
+namespace foldyard {
+namespace {
+
+constexpr double kGrasp = 14;
+
+double minutes_of(const Plan& plan) { return plan.time.in_minutes(); }
+
+double use_of(const Plan& plan) {
+  return 100.0 * static_cast<double>(plan.used.square_units()) / static_cast<double>(plan.cloth.square_units());
+}
+
+// A little room on both sides, and never nothing to divide by.
+void widen(double& least, double& most, double floor) {
+  const double room = std::max((most - least) * 0.08, floor);
+  least -= room;
+  most += room;
+}
+
+}  // namespace
+
+FrontierView::FrontierView(WayTable* table, QWidget* parent) : QWidget(parent), table_(table) {
+  setFocusPolicy(Qt::StrongFocus);
+  setMouseTracking(true);
+  setAccessibleName(tr("Cloth used against minutes"));
+  connect(table->ways(), &QAbstractItemModel::modelReset, this, [this] { describe(); });
+  connect(table->selectionModel(), &QItemSelectionModel::currentRowChanged, this, [this] { describe(); });
+}
+
+FrontierView::Ends FrontierView::ends() const {
+  Ends ends{1e9, 0, 100, 0};
+  for (int row = 0; row < table_->ways()->rowCount(); ++row) {
+    const Plan* plan = table_->ways()->plan(row);
+    if (!plan) continue;
+    ends.least_minutes = std::min(ends.least_minutes, minutes_of(*plan));
+    ends.most_minutes = std::max(ends.most_minutes, minutes_of(*plan));
+    ends.least_use = std::min(ends.least_use, use_of(*plan));
+    ends.most_use = std::max(ends.most_use, use_of(*plan));
+  }
+  widen(ends.least_minutes, ends.most_minutes, 1);
+  widen(ends.least_use, ends.most_use, 0.5);
+  ends.least_minutes = std::max(0.0, ends.least_minutes);
+  return ends;
+}
+
+QRectF FrontierView::field() const {
+  const double words = fontMetrics().height();
+  return QRectF(rect()).adjusted(fontMetrics().horizontalAdvance(QStringLiteral("100.0 %")) + 14, 8, -14, -2.4 * words - 6);
+}
+
+std::optional<QPointF> FrontierView::point(int row) const {
+  const Plan* plan = table_->ways()->plan(row);
+  if (!plan) return std::nullopt;
+  const Ends e = ends();
+  const QRectF box = field();
+  return QPointF(box.left() + box.width() * (minutes_of(*plan) - e.least_minutes) / (e.most_minutes - e.least_minutes),
+                 box.bottom() - box.height() * (use_of(*plan) - e.least_use) / (e.most_use - e.least_use));
+}
+
+std::vector<int> FrontierView::frontier() const {
+  std::vector<int> rows;
+  for (int row = 0; row < table_->ways()->rowCount(); ++row)
+    if (table_->ways()->plan(row) && table_->ways()->on_frontier(row)) rows.push_back(row);
+  std::sort(rows.begin(), rows.end(), [&](int a, int b) {
+    return table_->ways()->plan(a)->time < table_->ways()->plan(b)->time;
+  });
+  return rows;
+}
+
+int FrontierView::nearest(const QPointF& place) const {
+  int found = -1;
+  double least = kGrasp;
+  for (int row = 0; row < table_->ways()->rowCount(); ++row) {
+    const auto at = point(row);
+    if (!at || QLineF(*at, place).length() >= least) continue;
+    least = QLineF(*at, place).length();
+    found = row;
+  }
+  return found;
+}
+
+void FrontierView::choose(int row) {
+  if (row >= 0) table_->setCurrentIndex(table_->ways()->index(row, WayModel::way));
+}
+
+void FrontierView::describe() {
+  const int row = table_->row();
+  setAccessibleDescription(row < 0 || !table_->ways()->plan(row)
+                               ? QString()
+                               : table_->ways()->index(row, WayModel::way).data().toString() + QStringLiteral(", ") +
+                                     table_->ways()->index(row, WayModel::use).data().toString() + QStringLiteral(", ") +
+                                     table_->ways()->index(row, WayModel::time).data().toString());
+  update();
+}
+
+void FrontierView::mousePressEvent(QMouseEvent* event) { choose(nearest(event->position())); }
+
+void FrontierView::mouseMoveEvent(QMouseEvent* event) {
+  const int row = nearest(event->position());
+  setCursor(row < 0 ? Qt::ArrowCursor : Qt::PointingHandCursor);
+  if (row < 0) return QToolTip::hideText();
+  QToolTip::showText(event->globalPosition().toPoint(), table_->ways()->index(row, WayModel::way).data().toString(), this);
+}
+
+void FrontierView::keyPressEvent(QKeyEvent* event) {
+  const std::vector<int> rows = frontier();
+  const bool left = event->key() == Qt::Key_Left, right = event->key() == Qt::Key_Right;
+  if (rows.empty() || !(left || right)) return QWidget::keyPressEvent(event);
+  const auto here = std::find(rows.begin(), rows.end(), table_->row());
+  if (here == rows.end()) return choose(rows.front());
+  if (left && here != rows.begin()) choose(*(here - 1));
+  if (right && here + 1 != rows.end()) choose(*(here + 1));
+}
+
+void FrontierView::paintEvent(QPaintEvent*) {
+  if (table_->ways()->rowCount() == 0) return;
+  QPainter painter(this);
+  painter.setRenderHint(QPainter::Antialiasing);
+  const auto& colours = window_colours(shade_of(palette()));
+  painter.fillRect(rect(), colours.field);
+  paint_axes(painter);
+  paint_points(painter);
+  painter.setBrush(Qt::NoBrush);
+  painter.setPen(QPen(hasFocus() ? colours.chalk : colours.soft_ink, hasFocus() ? 2 : 1));
+  painter.drawRect(rect().adjusted(0, 0, -1, -1));
+}
+
+void FrontierView::paint_axes(QPainter& painter) const {
+  const auto& colours = window_colours(shade_of(palette()));
+  const Ends e = ends();
+  const QRectF box = field();
+  const double line = fontMetrics().height();
+  painter.setPen(QPen(colours.soft_ink, 1));
+  painter.drawLine(box.bottomLeft(), box.bottomRight());
+  painter.drawLine(box.bottomLeft(), box.topLeft());
+  painter.drawText(QRectF(0, box.top() - 4, box.left() - 6, line), Qt::AlignRight, tr("%1 %").arg(e.most_use, 0, 'f', 1));
+  painter.drawText(QRectF(0, box.bottom() - line + 4, box.left() - 6, line), Qt::AlignRight, tr("%1 %").arg(e.least_use, 0, 'f', 1));
+  painter.drawText(QRectF(box.left(), box.bottom() + 3, box.width(), line), Qt::AlignLeft, tr("%1 min").arg(e.least_minutes, 0, 'f', 0));
+  painter.drawText(QRectF(box.left(), box.bottom() + 3, box.width(), line), Qt::AlignRight, tr("%1 min").arg(e.most_minutes, 0, 'f', 0));
+  painter.drawText(QRectF(box.left(), box.bottom() + 3, box.width(), line), Qt::AlignHCenter, tr("cloth used against minutes"));
+}
+
+void FrontierView::paint_points(QPainter& painter) const {
+  const auto& colours = window_colours(shade_of(palette()));
+  QPolygonF line;
+  for (int row : frontier()) line << *point(row);
+  painter.setPen(QPen(colours.chalk, 2, Qt::DashLine));
+  painter.drawPolyline(line);
+  for (int row = 0; row < table_->ways()->rowCount(); ++row) {
+    const auto at = point(row);
+    if (!at) continue;
+    const bool best = table_->ways()->on_frontier(row);
+    painter.setPen(QPen(best ? colours.chalk : colours.soft_ink, 1.5));
+    painter.setBrush(best ? colours.chalk : colours.field);
+    painter.drawEllipse(*at, best ? 5 : 4, best ? 5 : 4);
+    if (row != table_->row()) continue;
+    painter.setBrush(Qt::NoBrush);
+    painter.setPen(QPen(colours.ink, 2));
+    painter.drawEllipse(*at, 9, 9);
+    painter.drawText(QRectF(at->x() + 13, at->y() - 10, 260, 20), Qt::AlignLeft | Qt::AlignVCenter,
+                     table_->ways()->index(row, WayModel::way).data().toString());
+  }
+}
+
+}  // namespace foldyard

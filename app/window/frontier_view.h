@@ -1,0 +1,48 @@
+#pragma once
+
+// Cloth used against minutes: every plan of the comparison as a point, those
+// that no other beats in both worth and time joined by a stitched line. A click
+// on a point chooses it; left and right go along the frontier.
+//
+// It looks at the model of a WayTable and shares its choice.
+
+#include <QWidget>
+
+#include "window/way_table.h"
+
+namespace foldyard {
+
+class FrontierView : public QWidget {
+  Q_OBJECT
+
+ public:
+  explicit FrontierView(WayTable* table, QWidget* parent = nullptr);
+
+  QSize sizeHint() const override { return {500, 170}; }
+  QSize minimumSizeHint() const override { return {240, 150}; }
+  // Where a row's point lies; nothing for refused ways.
+  std::optional<QPointF> point(int row) const;
+
+ protected:
+  void paintEvent(QPaintEvent* event) override;
+  void mousePressEvent(QMouseEvent* event) override;
+  void mouseMoveEvent(QMouseEvent* event) override;
+  void keyPressEvent(QKeyEvent* event) override;
+
+ private:
+  struct Ends {
+    double least_minutes, most_minutes, least_use, most_use;
+  };
+  Ends ends() const;
+  QRectF field() const;
+  std::vector<int> frontier() const;  // rows, from least time to most
+  int nearest(const QPointF& place) const;
+  void choose(int row);
+  void describe();
+  void paint_axes(QPainter& painter) const;
+  void paint_points(QPainter& painter) const;
+
+  WayTable* table_;
+};
+
+}  // namespace foldyard

@@ -1,0 +1,134 @@
+#include "window/way_cards.h"
+
+#include <QPainter>
+#include <QStyledItemDelegate>
+
+#include <algorithm>
+
+#include "drawing/words.h"
+#include "table/small_cloth.h"
+#include "window/cloth_style.h"
+#include "window/window_colours.h"
+
+namespace foldyard {
+namespace {
+
+constexpr int kPicture = 84;   // pixels kept for the cloth
+constexpr int kTallest = 128;  // of the cloth
+constexpr int kGap = 8;
+
+QString text_of(const WayModel& ways, int row, int column) { return ways.index(row, column).data().toString(); }
+
+// "−4.50": what this way gives up against the best one.
+QString given_up(const WayModel& ways, int row) {
+  const Plan &plan = *ways.plan(row), &best = *ways.plan(0);
+  const bool by_worth = plan.aim == Aim::most_worth;
+  const std::int64_t less = (by_worth ? best.worth.parts() - plan.worth.parts() : best.net.parts() - plan.net.parts());
+  return less > 0 ? QStringLiteral("−") + worth_words(Worth::parts(less)) : WayCards::tr("best");
+}
+
+class CardDelegate : public QStyledItemDelegate {
+ public:
+  explicit CardDelegate(WayCards* cards) : QStyledItemDelegate(cards), cards_(cards) {}
+
+  QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex&) const override {
+    return {kPicture + 12 * option.fontMetrics.averageCharWidth() + 3 * kGap + 30, kTallest + 2 * kGap};
+  }
+
+  void paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const override {
+    const bool chosen = option.state & QStyle::State_Selected;
+    const QRectF card = QRectF(option.rect).adjusted(3, 2, -3, -2);
+    painter->save();
+    painter->setRenderHint(QPainter::Antialiasing);
+    painter->setPen(QPen(chosen ? option.palette.highlight().color() : option.palette.color(QPalette::Mid), chosen ? 3 : 1));
+    painter->setBrush(option.palette.base());
+    painter->drawRoundedRect(card, 5, 5);
+    const QRectF inside = card.adjusted(kGap, kGap, -kGap, -kGap);
+    if (cards_->cloth(index.row())) paint_plan(*painter, option, inside, index.row());
+    else paint_refused(*painter, option, inside, index.row());
+    painter->restore();
+  }
+
+ private:
+  void paint_plan(QPainter& painter, const QStyleOptionViewItem& option, const QRectF& inside, int row) const {
+    const WayModel& ways = *cards_->ways();
+    QRectF picture = inside;
+    picture.setWidth(kPicture);
+    painter.setRenderHint(QPainter::Antialiasing, false);
+    paint_small_cloth(painter, picture, *cards_->cloth(row), cards_->pixels_per_mm());
+    painter.setRenderHint(QPainter::Antialiasing);
+    const QRectF words = inside.adjusted(kPicture + kGap, 0, 0, 0);
+    const double used = paint_name(painter, option, words, row);
+    const auto& colours = window_colours(shade_of(option.palette));
+    const QStringList lines = {tr("%1 panels").arg(text_of(ways, row, WayModel::panels)), text_of(ways, row, WayModel::use),
+                               text_of(ways, row, WayModel::time), given_up(ways, row)};
+    double y = words.top() + used + 3;
+    for (int i = 0; i < lines.size(); ++i) {
+      painter.setPen(i < 3 ? colours.ink : colours.soft_ink);
+      painter.drawText(QRectF(words.left(), y, words.width(), option.fontMetrics.height()), Qt::AlignLeft, lines[i]);
+      y += option.fontMetrics.height() + 1;
+    }
+    if (ways.on_frontier(row))
+      draw_chalk_mark(painter, QPointF(words.right() - 5, words.bottom() - 7), colours.chalk);
+  }
+
+  static double paint_name(QPainter& painter, const QStyleOptionViewItem& option, const QRectF& words, int row) {
+    const auto& ways = static_cast<const WayModel&>(*option.index.model());
+    QFont bold = option.font;
+    bold.setBold(true);
+    painter.setFont(bold);
+    const QFontMetrics metrics(bold);
+    const QString name = text_of(ways, row, WayModel::way);
+    const QRectF room(words.left(), words.top(), words.width(), 3 * metrics.height());
+    painter.setPen(option.palette.color(QPalette::Text));
+    QRectF used;
+    painter.drawText(room, Qt::AlignLeft | Qt::TextWordWrap, name, &used);
+    painter.setFont(option.font);
+    return std::min(used.height(), room.height());
+  }
+
+  void paint_refused(QPainter& painter, const QStyleOptionViewItem& option, const QRectF& inside, int row) const {
+    const double used = paint_name(painter, option, inside, row);
+    painter.setPen(window_colours(shade_of(option.palette)).soft_ink);
+    painter.drawText(inside.adjusted(0, used + 3, 0, 0), Qt::AlignLeft | Qt::TextWordWrap, cards_->ways()->refused(row));
+  }
+
+  WayCards* cards_;
+};
+
+}  // namespace
+
+WayCards::WayCards(WayTable* table, QWidget* parent) : QListView(parent), ways_(table->ways()) {
+  setAccessibleName(tr("Fold ways side by side"));
+  setFlow(LeftToRight);
+  setWrapping(false);
+  setUniformItemSizes(true);
+  setHorizontalScrollMode(ScrollPerPixel);
+  setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  setEditTriggers(NoEditTriggers);
+  setModel(ways_);
+  setSelectionModel(table->selectionModel());
+  setItemDelegate(new CardDelegate(this));
+  connect(ways_, &QAbstractItemModel::modelAboutToBeReset, this, [this] { cloths_.clear(); });
+  setFixedHeight(sizeHint().height());
+}
+
+QSize WayCards::sizeHint() const { return {600, kTallest + 2 * kGap + 2 * frameWidth() + 20}; }
+
+void WayCards::show_answer(const AnswerPtr& answer) {
+  cloths_.assign(static_cast<std::size_t>(ways_->rowCount()), nullptr);
+  double longest = 1, widest = 1;
+  const std::shared_ptr<const Job> job(answer, &answer->job);
+  for (int row = 0; row < ways_->rowCount(); ++row) {
+    const Plan* plan = ways_->plan(row);
+    if (!plan || plan->patterns.empty()) continue;
+    const auto cloth = lay_cloth(job, std::shared_ptr<const Plan>(answer, plan), 0);
+    longest = std::max(longest, cloth->folded().along.to.in_mm());
+    widest = std::max(widest, cloth->folded().across.to.in_mm());
+    cloths_[static_cast<std::size_t>(row)] = cloth;
+  }
+  pixels_per_mm_ = std::min(kTallest / longest, kPicture / widest);
+  viewport()->update();
+}
+
+}  // namespace foldyard

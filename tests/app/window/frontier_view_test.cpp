@@ -1,0 +1,59 @@
+#include "window/frontier_view.h"
+
+#include <gtest/gtest.h>
+
+#include <QTest>
+
+#include "sample.h"
+
+namespace foldyard {
+namespace {
+
+// Open cloth uses more of the roll and takes longer than folded cloth.
+AnswerPtr answer() {
+  Answer answer = *sample::answer();
+  answer.comparison.ways[0].plan->used = Length::mm(1500) * Length::mm(4000);
+  answer.comparison.ways[2].plan->used = Length::mm(1500) * Length::mm(3600);
+  return std::make_shared<const Answer>(answer);
+}
+
+struct FrontierViewTest : testing::Test {
+  FrontierViewTest() {
+    table.show_answer(answer());
+    view.resize(500, 200);
+    view.show();
+  }
+  WayTable table;
+  FrontierView view{&table};
+};
+
+TEST_F(FrontierViewTest, MoreMinutesLieToTheRightAndMoreClothAbove) {
+  const auto open = view.point(0), folded = view.point(1);
+  ASSERT_TRUE(open && folded);
+  EXPECT_GT(open->x(), folded->x());
+  EXPECT_LT(open->y(), folded->y());
+  EXPECT_FALSE(view.point(2));  // refused
+  for (const auto& point : {*open, *folded}) EXPECT_TRUE(QRectF(view.rect()).contains(point));
+}
+
+TEST_F(FrontierViewTest, AClickOnAPointChoosesItsWay) {
+  ASSERT_EQ(table.row(), 0);
+  QTest::mouseClick(&view, Qt::LeftButton, {}, view.point(1)->toPoint());
+  EXPECT_EQ(table.row(), 1);
+  QTest::mouseClick(&view, Qt::LeftButton, {}, QPoint(250, 5));
+  EXPECT_EQ(table.row(), 1);
+}
+
+TEST_F(FrontierViewTest, KeysGoAlongTheFrontierAndSayWhere) {
+  QTest::keyClick(&view, Qt::Key_Left);
+  EXPECT_EQ(table.row(), 1);
+  EXPECT_TRUE(view.accessibleDescription().contains(QStringLiteral("12 min")));
+  QTest::keyClick(&view, Qt::Key_Left);
+  EXPECT_EQ(table.row(), 1);
+  QTest::keyClick(&view, Qt::Key_Right);
+  EXPECT_EQ(table.row(), 0);
+  EXPECT_FALSE(view.grab().isNull());
+}
+
+}  // namespace
+}  // namespace foldyard
