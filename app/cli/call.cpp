@@ -6,16 +6,19 @@
 namespace foldyard {
 namespace {
 
-const QStringList kVerbs = {"plan", "compare", "draw", "check"};
+const QStringList kVerbs = {"plan", "compare", "draw", "check", "begin", "kinds"};
 const QStringList kAims = {"most-worth", "worth-less-time"};  // in the order of Aim
 const QStringList kPapers = {"a4", "letter"};                 // in the order of Paper
 const QStringList kFormats = {"pdf", "svg", "png"};           // in the order of Format
+const QStringList kUnits = {"mm", "cm", "m", "in", "yd"};     // in the order of Unit
 
 const QMap<QString, QStringList> kOptionsOf = {
     {"plan", {"--roll", "--way", "--aim", "--json"}},
     {"compare", {"--roll", "--aim", "--json"}},
     {"draw", {"--to", "--roll", "--way", "--aim", "--paper"}},
     {"check", {}},
+    {"begin", {"--cloth", "--goods", "--length", "--unit"}},
+    {"kinds", {}},
 };
 
 Problem wrong(const QString& what, const QString& next) {
@@ -68,7 +71,11 @@ Result<Words> sort_words(const QString& verb, QStringList rest) {
       words.jobs << word;
     }
   }
-  if (words.jobs.isEmpty()) {
+  const bool wants_job = verb != QLatin1String("kinds");
+  if (!wants_job && !words.jobs.isEmpty()) {
+    return wrong(QStringLiteral("kinds takes no job file"), QStringLiteral("leave it out"));
+  }
+  if (wants_job && words.jobs.isEmpty()) {
     return wrong(QStringLiteral("no job file is named"),
                  QStringLiteral("write foldyard %1 JOB").arg(verb));
   }
@@ -121,10 +128,25 @@ std::optional<Problem> take_target(const Words& words, Call& call) {
   return {};
 }
 
+// The keys of --cloth and --goods, and the length of the rolls.
+std::optional<Problem> take_start(const Words& words, Call& call) {
+  if (call.verb != Verb::begin) return {};
+  for (const char* option : {"--cloth", "--goods", "--length"}) {
+    if (!words.options.value(QLatin1String(option)).isEmpty()) continue;
+    return wrong(QStringLiteral("begin needs ") + QLatin1String(option),
+                 QStringLiteral("write foldyard begin JOB --cloth KEY --goods KEY --length "
+                                "\"20 m\"; foldyard kinds shows the keys"));
+  }
+  call.cloth = words.options.value(QStringLiteral("--cloth")).split(u',');
+  call.goods = words.options.value(QStringLiteral("--goods")).split(u',');
+  call.length = words.options.value(QStringLiteral("--length"));
+  return take_word(words, "--unit", kUnits, call.unit);
+}
+
 Result<Call> read_verb(Verb verb, const Words& words) {
   Call call;
   call.verb = verb;
-  call.job = words.jobs.front();
+  call.job = words.jobs.value(0);
   call.json = words.options.contains(QStringLiteral("--json"));
   if (words.options.contains(QStringLiteral("--roll"))) {
     call.roll = words.options.value(QStringLiteral("--roll"));
@@ -133,6 +155,7 @@ Result<Call> read_verb(Verb verb, const Words& words) {
   if (const auto problem = take_word(words, "--aim", kAims, call.aim)) return *problem;
   if (const auto problem = take_word(words, "--paper", kPapers, call.paper)) return *problem;
   if (const auto problem = take_target(words, call)) return *problem;
+  if (const auto problem = take_start(words, call)) return *problem;
   return call;
 }
 
@@ -171,6 +194,9 @@ panels, and proves how good each plan is.
   foldyard draw JOB --to FILE.pdf|.svg|.png
                         the cutting diagram of one roll, true to scale
   foldyard check JOB    reads the job, plans it in every way and inspects all plans
+  foldyard begin JOB --cloth KEY --goods KEY --length LENGTH
+                        a first job file from ready kinds of cloth and goods
+  foldyard kinds        what there is to begin from
   foldyard [JOB]        the window, where there is a display
   foldyard --help       this text
   foldyard --version    the version
@@ -182,6 +208,11 @@ Options
                  worth-less-time: the most worth after your minutes at your rate
   --json         the answer as JSON (plan, compare)
   --paper PAPER  a4 (if none is named) or letter (draw)
+  --cloth, --goods
+                 keys that kinds shows; several with commas (begin)
+  --length LENGTH
+                 cloth on each roll, like "23.4 m" (begin)
+  --unit UNIT    mm, cm (if none is named), m, in or yd (begin)
 
 The program ends with 0 if all was done, with 1 if the job cannot be planned,
 and with 2 if the call or the job file is wrong; then nothing is written.

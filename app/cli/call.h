@@ -6,6 +6,8 @@
 //   foldyard compare JOB [--roll NAME] [--aim AIM] [--json]
 //   foldyard draw JOB --to FILE [--roll NAME] [--way KEY] [--aim AIM] [--paper PAPER]
 //   foldyard check JOB
+//   foldyard begin JOB --cloth KEY[,KEY…] --goods KEY[,KEY…] --length LENGTH [--unit UNIT]
+//   foldyard kinds
 //   foldyard --help · foldyard --version
 //
 // An option's value stands behind it or after "=". Refused, with what to do:
@@ -20,10 +22,11 @@
 #include "fold/fold_plan.h"
 #include "job/plan.h"
 #include "measure/result.h"
+#include "measure/write_length.h"
 
 namespace foldyard {
 
-enum class Verb { help, version, plan, compare, draw, check };
+enum class Verb { help, version, plan, compare, draw, check, begin, kinds };
 enum class Format { pdf, svg, png };
 
 struct Call {
@@ -36,6 +39,10 @@ struct Call {
   QString to;
   Format format = Format::pdf;  // by the ending of `to`
   Paper paper = Paper::a4;
+  QStringList cloth;  // keys, as given; cli/begin_verb.h knows them
+  QStringList goods;
+  QString length;
+  Unit unit = Unit::cm;
 };
 
 // Without the program's own name.

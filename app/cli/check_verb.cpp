@@ -1,6 +1,7 @@
 #include "cli/check_verb.h"
 
 #include "cli/call.h"
+#include "cli/goods_lines.h"
 #include "drawing/facts.h"
 #include "drawing/flaw_words.h"
 #include "inspect/inspect_plan.h"
@@ -91,7 +92,7 @@ Outcome check_verb(const Job& job) {
     check_roll(job, roll, Aim::worth_less_time, tally);
   }
   const QString words =
-      facts_words(job) + grades_words(job) + tally.faults + tally_words(job, tally);
+      facts_words(job) + grades_words(job) + goods_legend(job) + tally.faults + tally_words(job, tally);
   if (tally.plans == 0) {
     return {Exit::cannot_plan, words, QStringLiteral("no roll can be planned in any way")};
   }

@@ -9,6 +9,7 @@
 #include "cli/wrapped.h"
 #include "drawing/range_words.h"
 #include "drawing/words.h"
+#include "job/lift_room.h"
 
 namespace foldyard {
 namespace {
@@ -43,13 +44,19 @@ QStringList head_row(const std::vector<int>& panels) {
                             "minutes", "gives up", "best?", "--way"};
 }
 
-QStringList way_row(const Comparison& comparison, int way, const std::vector<int>& panels) {
+// The lengths in the fullest lift, and how many may lie in one.
+QString lift_cell(const Job& job, const Plan& plan) {
+  return QStringLiteral("%1 of %2").arg(most_in_a_lift(plan)).arg(
+      lengths_in_a_lift(job, plan.roll, plan.way));
+}
+
+QStringList way_row(const Job& job, const Comparison& comparison, int way, const std::vector<int>& panels) {
   const Plan& plan = plan_at(comparison, way);
   QStringList row = {QString::fromStdString(way_name(plan.way))};
   for (int panel : panels) row << QString::number(plan.yield[static_cast<std::size_t>(panel)]);
   return row << worth_words(plan.worth) << worth_words(plan.net)
              << use_words(plan.used, plan.cloth) << QString::number(plan.lengths.size())
-             << QString::number(plan.lays.size()) << QString::number(most_in_a_lift(plan))
+             << QString::number(plan.lays.size()) << lift_cell(job, plan)
              << QString::number(plan.cuts)
              << QString::number(plan.time.in_minutes(), 'f', 1)
              << worth_words(given_up(comparison, way)) << proof_cell(plan)
@@ -125,7 +132,7 @@ QString comparison_words(const Job& job, const Comparison& comparison) {
   if (is_estimated(roll)) text += wrapped(estimated_words(job, roll), {});
   const std::vector<int> panels = yielded_panels(comparison);
   std::vector<QStringList> rows = {head_row(panels)};
-  for (int way : comparison.ranking) rows.push_back(way_row(comparison, way, panels));
+  for (int way : comparison.ranking) rows.push_back(way_row(job, comparison, way, panels));
   if (rows.size() > 1) text += text_table(rows);
   return plain_text(text + frontier_words(comparison) + refused_words(comparison));
 }

@@ -5,11 +5,13 @@
 
 #include "cli/call.h"
 #include "cli/comparison_words.h"
+#include "cli/goods_json.h"
 #include "cutting/phase_axis.h"
 #include "cutting/shape.h"
 #include "file/exact_length.h"
 #include "fold/plies.h"
 #include "job/decimal.h"
+#include "job/lift_room.h"
 
 namespace foldyard {
 
@@ -45,7 +47,10 @@ class Writer {
                      {"travel", length(plan.travel)},
                      {"seconds", seconds(plan.time)},
                      {"most_lengths_in_a_lift", most_in_a_lift(plan)},
+                     {"lengths_may_lie_in_a_lift",
+                      static_cast<qint64>(lengths_in_a_lift(job_, plan.roll, plan.way))},
                      {"proof", proof(plan.proof)}};
+    json["goods"] = goods_json(job_, plan);
     json["patterns"] = list(plan.patterns, &Writer::pattern);
     json["lays"] = list(plan.lays, &Writer::lay);
     json["lengths"] = list(plan.lengths, &Writer::length_on_roll);

@@ -4,6 +4,7 @@
 #include <map>
 #include <tuple>
 
+#include "cli/goods_lines.h"
 #include "cli/plain_text.h"
 #include "cli/text_table.h"
 #include "cli/wrapped.h"
@@ -225,7 +226,7 @@ QString plan_words(const Job& job, const Plan& plan) {
   for (int i = 0; i < static_cast<int>(plan.patterns.size()); ++i) {
     text += QLatin1Char('\n') + pattern_words(job, plan, i);
   }
-  return plain_text(text);
+  return plain_text(text + plan_goods_words(job, plan));
 }
 
 QString caution_words(const Job& job) {

@@ -4,6 +4,7 @@
 #include <QGuiApplication>
 #include <cstdio>
 
+#include "cli/begin_verb.h"
 #include "cli/call.h"
 #include "cli/check_verb.h"
 #include "cli/choice.h"
@@ -64,6 +65,8 @@ Outcome answer(const QStringList& arguments) {
   if (call->verb == Verb::version) {
     return {Exit::done, QStringLiteral("foldyard " FOLDYARD_VERSION "\n"), {}};
   }
+  if (call->verb == Verb::kinds) return kinds_verb();
+  if (call->verb == Verb::begin) return begin_verb(*call);
   const Result<Job> job = load_job(call->job);
   if (!job) return refusal(Exit::wrong_call, in_file(call->job, job.problem()));
   return run_verb(*call, *job);

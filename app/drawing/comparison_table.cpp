@@ -8,6 +8,7 @@
 #include "drawing/strokes.h"
 #include "drawing/text.h"
 #include "drawing/words.h"
+#include "job/lift_room.h"
 
 namespace foldyard {
 
@@ -19,12 +20,13 @@ const TextStyle kBody{kSmallestPoints, false, false, palette::ink()};
 const TextStyle kBold{kSmallestPoints, true, false, palette::ink()};
 const TextStyle kSoft{kSmallestPoints, false, false, palette::soft_ink()};
 
-// Widths of the mark for end to end, panels, use, cuts, time, worth; the name takes what is left.
-constexpr std::array<double, 6> kNumbers = {6.5, 9.5, 9.5, 8.0, 7.0, 11.5};
+// Widths of the mark for end to end, panels, use, cuts, lengths that may lie in
+// a lift, time, worth; the name takes what is left.
+constexpr std::array<double, 7> kNumbers = {6.5, 9.0, 9.0, 7.0, 5.0, 6.5, 11.0};
 const QStringList kHeads = {QStringLiteral("fold way"), QStringLiteral("ends"),
                             QStringLiteral("panels"),   QStringLiteral("use"),
-                            QStringLiteral("cuts"),     QStringLiteral("min"),
-                            QStringLiteral("worth")};
+                            QStringLiteral("cuts"),     QStringLiteral("lift"),
+                            QStringLiteral("min"),      QStringLiteral("worth")};
 
 double name_width(double width) {
   return width - kMark - std::accumulate(kNumbers.begin(), kNumbers.end(), 0.0);
@@ -43,7 +45,7 @@ double height_of(const TableRow& row, double width) {
   return paragraph_height(row.cells[0], style_of(row), name_width(width) - 0.6) + 0.35;
 }
 
-TableRow plan_row(const WayResult& way) {
+TableRow plan_row(const Job& job, const WayResult& way) {
   const Plan& plan = *way.plan;
   const std::int64_t panels =
       std::accumulate(plan.yield.begin(), plan.yield.end(), std::int64_t{0});
@@ -53,6 +55,7 @@ TableRow plan_row(const WayResult& way) {
                QString::number(panels),
                use_words(plan.used, plan.cloth),
                QString::number(plan.cuts + plan.cross_cuts),
+               QString::number(lengths_in_a_lift(job, plan.roll, plan.way)),
                QString::number(plan.time.in_minutes(), 'f', 0),
                worth_words(plan.aim == Aim::most_worth ? plan.worth : plan.net)};
   return row;
@@ -118,10 +121,11 @@ void draw_row(QPainter& painter, const QRectF& box, const TableRow& row) {
 
 }  // namespace
 
-std::vector<TableRow> comparison_rows(const Comparison& comparison, int chosen, double width) {
+std::vector<TableRow> comparison_rows(const Job& job, const Comparison& comparison, int chosen,
+                                      double width) {
   std::vector<TableRow> rows;
   for (int index : comparison.ranking) {
-    rows.push_back(plan_row(comparison.ways[static_cast<std::size_t>(index)]));
+    rows.push_back(plan_row(job, comparison.ways[static_cast<std::size_t>(index)]));
     rows.back().chosen = index == chosen;
     rows.back().height = height_of(rows.back(), width);
     rows.back().frontier = std::find(comparison.frontier.begin(), comparison.frontier.end(),

@@ -1,7 +1,7 @@
 #pragma once
 
 // The fold ways side by side: those that work, best first, with panels, use,
-// cuts, time and worth; then those that are refused, grouped by their reason.
+// cuts, how many lengths may lie in a lift, time and worth; then those that are refused, grouped by their reason.
 //
 // The table is a list of rows of known height, so that what does not fit a
 // page can go on on the next. The chosen way is marked by a chalk arrow and
@@ -20,14 +20,15 @@ class QPainter;
 namespace foldyard {
 
 struct TableRow {
-  QStringList cells;  // name, end to end, panels, use, cuts, time, worth; or a sentence
+  QStringList cells;  // name, end to end, panels, use, cuts, lift, time, worth; or a sentence
   bool is_sentence = false;
   bool chosen = false;
   bool frontier = false;
   double height = 0;
 };
 
-std::vector<TableRow> comparison_rows(const Comparison& comparison, int chosen, double width);
+std::vector<TableRow> comparison_rows(const Job& job, const Comparison& comparison, int chosen,
+                                      double width);
 // Draws a head and the rows from `first` on that fit; returns the first not drawn.
 std::size_t draw_comparison(QPainter& painter, const QRectF& area,
                             const std::vector<TableRow>& rows, std::size_t first);

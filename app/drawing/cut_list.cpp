@@ -5,6 +5,7 @@
 #include <tuple>
 
 #include "drawing/flaw_words.h"
+#include "drawing/goods_list.h"
 #include "drawing/words.h"
 #include "job/cautions.h"
 
@@ -151,6 +152,8 @@ std::vector<ListLine> pattern_lines(const PatternData& data) {
   append(lines, flaw_list_lines(data));
   append(lines, count_lines(data));
   append(lines, rest_lines(data));
+  const bool is_last = data.index + 1 == static_cast<int>(data.plan.patterns.size());
+  if (is_last) append(lines, goods_lines(data.job, data.plan));
   append(lines, caution_lines(data));
   return lines;
 }

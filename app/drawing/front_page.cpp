@@ -32,7 +32,7 @@ constexpr double kLeastRoll = 48;
 constexpr qsizetype kMostFlawLines = 8;
 
 std::vector<TableRow> rows_of_table(const Sheet& sheet, double width) {
-  return comparison_rows(sheet.comparison(), sheet.chosen(), width);
+  return comparison_rows(sheet.job(), sheet.comparison(), sheet.chosen(), width);
 }
 
 // How good the plan is, and what matching a pattern costs it.

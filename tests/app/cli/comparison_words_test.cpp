@@ -54,6 +54,8 @@ TEST(ComparisonWords, RankTheWaysAndSayWhyOneIsNotPlanned) {
   EXPECT_NE(at("Roll Oak: 900 cm of cloth 140 cm wide."), std::string::npos) << text;
   EXPECT_LT(at("\nopen "), at("\nin thirds "));
   EXPECT_NE(at("at most 51.00"), std::string::npos);
+  EXPECT_NE(at("5 of 12"), std::string::npos);  // open: 12 plies at most
+  EXPECT_NE(at("5 of 4"), std::string::npos);   // thirds: 12 / 3; this made-up plan has too many
   EXPECT_NE(at("because the stack is too thick: quarters-plain."), std::string::npos);
   EXPECT_NE(at("From most worth to least time: open (50.00"), std::string::npos);
 }

@@ -145,6 +145,54 @@ TEST_F(Foldyard, ComparesWithReasonsAsJson) {
   }
 }
 
+TEST_F(Foldyard, ListsTheKindsThereAre) {
+  const Reply kinds = run({"kinds"});
+  EXPECT_EQ(kinds.code, 0) << kinds.err.toStdString();
+  EXPECT_TRUE(kinds.says("velvet"));
+  EXPECT_TRUE(kinds.says("half-yard-carrier"));
+  EXPECT_TRUE(kinds.says("common practice, no source"));
+  EXPECT_EQ(run({"kinds", "job.json"}).code, 2);
+}
+
+TEST_F(Foldyard, BeginsAJobThatCanBePlanned) {
+  const Reply begin = run({"begin", "new.json", "--cloth", "velvet,canvas", "--goods=tote,cushion",
+                           "--length", "4 m", "--unit", "in"});
+  ASSERT_EQ(begin.code, 0) << begin.err.toStdString();
+  EXPECT_TRUE(begin.says("2 rolls and 3 panels"));
+  EXPECT_EQ(names(), QStringList{"new.json"});
+  EXPECT_TRUE(bytes_of("new.json").contains("\"two-panel-bag\""));
+  const Reply plan = run({"plan", "new.json", "--roll", "Canvas", "--way", "open"});
+  EXPECT_EQ(plan.code, 0) << plan.err.toStdString();
+  EXPECT_TRUE(plan.says("Goods these panels are enough for")) << plan.out.toStdString();
+  EXPECT_TRUE(plan.says("× Tote: two-panel bag"));
+  const Reply json = run({"plan", "new.json", "--roll", "Canvas", "--way", "open", "--json"});
+  const QJsonObject answer = only_roll(json.out)["plan"].toObject();
+  EXPECT_EQ(answer["goods"].toArray().size(), 2);
+  EXPECT_EQ(answer["lengths_may_lie_in_a_lift"].toInt(), 12);
+  EXPECT_TRUE(run({"check", "new.json"}).says("Goods\n    Tote: two-panel bag"));
+}
+
+TEST_F(Foldyard, BeginsNothingWhereTheCallIsWrong) {
+  copy_case("pouches");
+  const QByteArray before = bytes_of("job.json");
+  const QStringList good = {"--cloth", "velvet", "--goods", "tote", "--length", "4 m"};
+  const Reply there = run(QStringList{"begin", "job.json"} + good);
+  EXPECT_EQ(there.code, 2);
+  EXPECT_TRUE(there.complains("the file is there already"));
+  EXPECT_EQ(bytes_of("job.json"), before);
+  const std::pair<int, const char*> spoilt[] = {
+      {1, "silk"}, {3, "sack"}, {5, "4"}, {5, "4 cm"}, {3, "tote,"}, {1, ""}};
+  for (const auto& [at, value] : spoilt) {
+    QStringList bad = good;
+    bad[at] = value;
+    const Reply begin = run(QStringList{"begin", "x.json"} + bad);
+    EXPECT_EQ(begin.code, 2) << value;
+    EXPECT_FALSE(begin.err.isEmpty()) << value;
+  }
+  EXPECT_TRUE(run({"begin", "x.json", "--cloth", "velvet"}).complains("begin needs --goods"));
+  EXPECT_EQ(names(), QStringList{"job.json"});
+}
+
 TEST_F(Foldyard, EndsWith1WhereNothingCanBePlanned) {
   copy_case("shallow-table");
   for (const char* verb : {"plan", "compare", "check"}) {

@@ -1,0 +1,126 @@
+#include "cli/begin_verb.h"
+
+#include <QFileInfo>
+
+#include "cli/goods_lines.h"
+#include "cli/plain_text.h"
+#include "cli/text_table.h"
+#include "drawing/goods_words.h"
+#include "drawing/words.h"
+#include "file/safe_write.h"
+#include "file/write_job.h"
+#include "job/check_job.h"
+#include "job/decimal.h"
+#include "job/defaults.h"
+#include "job/start_job.h"
+#include "measure/read_length.h"
+
+namespace foldyard {
+namespace {
+
+QString text(std::string_view utf8) {
+  return QString::fromUtf8(utf8.data(), static_cast<qsizetype>(utf8.size()));
+}
+
+Problem unknown(const char* option, const QString& key) {
+  return {"", std::string(option) + " cannot be \"" + key.toStdString() + "\"",
+          "take a key that foldyard kinds shows"};
+}
+
+std::optional<Problem> add_rolls(Job& job, const Call& call) {
+  const Result<Length> length = read_length(call.length.toStdString());
+  if (!length) {
+    return Problem{"--length", length.problem().what, "write it like --length \"23.4 m\""};
+  }
+  for (const QString& key : call.cloth) {
+    const ClothKind* kind = cloth_kind(key.toStdString());
+    if (!kind) return unknown("--cloth", key);
+    add_roll(job, *kind, *length);
+  }
+  return {};
+}
+
+std::optional<Problem> add_all_goods(Job& job, const Call& call) {
+  for (const QString& key : call.goods) {
+    const ReadyGoods* ready = goods_by_key(key.toStdString());
+    if (!ready) return unknown("--goods", key);
+    if (auto problem = add_goods(job, std::string(ready->name), ready->goods, ready->is_lined)) {
+      return problem;
+    }
+  }
+  return {};
+}
+
+Result<Job> first_job(const Call& call) {
+  Job job = default_job();
+  job.name = QFileInfo(call.job).completeBaseName().left(80).toStdString();
+  job.unit = call.unit;
+  if (auto problem = add_rolls(job, call)) return *problem;
+  if (auto problem = add_all_goods(job, call)) return *problem;
+  if (auto problem = check_job(job)) return *problem;
+  return job;
+}
+
+QString cloth_table() {
+  std::vector<QStringList> rows = {{"  --cloth", "", "width", "selvedge", "thickness", "nap",
+                                    "shrinks", "g/m²"}};
+  for (const ClothKind& kind : cloth_kinds()) {
+    const Fabric& fabric = kind.fabric;
+    rows.push_back({QStringLiteral("  ") + text(kind.key), text(kind.name),
+                    length_words(fabric.width, Unit::cm), length_words(fabric.selvedge, Unit::cm),
+                    length_words(fabric.thickness, Unit::mm),
+                    fabric.nap == Nap::one_way ? QStringLiteral("one-way") : QStringLiteral("none"),
+                    text(write_decimal(fabric.shrinkage.along, 2)) + QStringLiteral(" %"),
+                    text(write_decimal(kind.grams, 1))});
+  }
+  return QStringLiteral("Cloth: starting values, to be measured on your own\n") + text_table(rows);
+}
+
+QString basis_words() {
+  QString words = QStringLiteral("\nWhat they rest on\n");
+  for (const ClothKind& kind : cloth_kinds()) {
+    words += QStringLiteral("  %1: %2\n").arg(text(kind.key), text(kind.basis));
+  }
+  return words;
+}
+
+QString goods_table() {
+  std::vector<QStringList> rows = {{"  --goods", "", "kind and finished size", "handles"}};
+  for (const ReadyGoods& each : ready_goods()) {
+    const Goods& goods = each.goods;
+    rows.push_back({QStringLiteral("  ") + text(each.key), text(each.name),
+                    goods_words(goods, Unit::cm),
+                    goods.handles == 0 ? QString()
+                                       : QStringLiteral("%1 × %2").arg(
+                                             QString::number(goods.handles),
+                                             length_words(goods.handle, Unit::cm))});
+  }
+  return QStringLiteral("\nGoods\n") + text_table(rows);
+}
+
+}  // namespace
+
+Outcome begin_verb(const Call& call) {
+  if (QFileInfo::exists(call.job)) {
+    return refusal(Exit::wrong_call, {call.job.toStdString(), "the file is there already",
+                                      "name another; it was left as it is"});
+  }
+  const Result<Job> job = first_job(call);
+  if (!job) return refusal(Exit::wrong_call, job.problem());
+  if (const auto problem = safe_write(call.job, write_job(*job))) {
+    return refusal(Exit::wrong_call, *problem);
+  }
+  return {Exit::done,
+          QStringLiteral("%1 begun with %2 rolls and %3 panels. Measure your cloth and put your own "
+                         "figures in (docs/job-file.md), then: foldyard plan %1\n")
+                  .arg(call.job, QString::number(job->rolls.size()),
+                       QString::number(job->panels.size())) +
+              goods_legend(*job),
+          {}};
+}
+
+Outcome kinds_verb() {
+  return {Exit::done, plain_text(cloth_table() + basis_words() + goods_table()), {}};
+}
+
+}  // namespace foldyard
