@@ -156,6 +156,7 @@ void MainWindow::connect_all() {
     way_table_->forget_choice();
     ask();
   });
+  connect(roll_form_, &RollForm::refused, this, qOverload<const QString&>(&MainWindow::tell));
   connect(&planner_, &Planner::answered, this, &MainWindow::show_answer);
   connect(&planner_, &Planner::failed, this, qOverload<const QString&>(&MainWindow::tell));
   connect(&planner_, &Planner::busy_changed, this, &MainWindow::show_busy);
@@ -171,7 +172,8 @@ void MainWindow::set_tab_order() {
   std::vector<QWidget*> order = {roll_form_->chooser()};
   for (int i = 0; i < RollForm::kFields; ++i) order.push_back(roll_form_->field(i)->line());
   for (QWidget* widget : std::initializer_list<QWidget*>{
-           roll_form_->one_way(), panel_table_->view(), panel_table_->adder(), panel_table_->taker(),
+           roll_form_->one_way(), roll_form_->adder(), panel_table_->view(), panel_table_->adder(),
+           panel_table_->goods_adder(), panel_table_->taker(),
            plan_view_->tabs(), plan_view_->table()->flat(), plan_view_->table()->folded(), plan_view_->picture(),
            way_tabs_, most_worth_, less_time_, way_cards_, way_table_, frontier_view_})
     order.push_back(widget);

@@ -2,6 +2,9 @@
 
 #include <algorithm>
 
+#include "drawing/goods_words.h"
+#include "job/resize_goods.h"
+#include "job/start_job.h"
 #include "window/field_text.h"
 #include "window/window_colours.h"
 
@@ -69,11 +72,12 @@ QVariant PanelModel::data(const QModelIndex& index, int role) const {
       if (!is_flag(index.column())) return {};
       return (index.column() == may_turn ? panel.may_turn : panel.on_fold) ? Qt::Checked : Qt::Unchecked;
     case Qt::ToolTipRole:
-      return refused ? refused->reason : tr(kHelp[index.column()]);
+      return refused ? refused->reason : help_text(panel, index.column());
     case Qt::AccessibleTextRole:
       return tr(kHeads[index.column()]) + QLatin1Char(' ') +
              (refused ? refused->text : cell_text(panel, index.column()));
     case Qt::AccessibleDescriptionRole:
+      return refused ? refused->reason : help_text(panel, index.column());
     case ReasonRole:
       return refused ? refused->reason : QString();
     case Qt::TextAlignmentRole:
@@ -113,6 +117,13 @@ std::optional<Problem> PanelModel::add_panel() {
   panel.name = free_name(next).toStdString();
   next.panels.push_back(panel);
   return document_.edit(next, tr("add “%1”").arg(QString::fromStdString(panel.name)));
+}
+
+std::optional<Problem> PanelModel::add_ready(const ReadyGoods& ready) {
+  Job next = document_.job();
+  const std::string whose(ready.name);
+  if (auto problem = add_goods(next, whose, ready.goods, ready.is_lined)) return problem;
+  return document_.edit(next, tr("add “%1”").arg(QString::fromStdString(whose)));
 }
 
 void PanelModel::take_away(int row) {
@@ -178,7 +189,19 @@ std::optional<QString> PanelModel::put(Job& job, const QModelIndex& index, const
   }
   const auto read = typed_length(text, job.unit);
   if (!read) return problem_text(read.problem(), job);
-  (index.column() == across ? panel.across : panel.along) = *read;
+  return put_size(job, index, *read);
+}
+
+std::optional<QString> PanelModel::put_size(Job& job, const QModelIndex& index, Length size) const {
+  auto& panel = job.panels[static_cast<std::size_t>(index.row())];
+  const bool is_across = index.column() == across;
+  if (!panel.sewn) {
+    (is_across ? panel.across : panel.along) = size;
+    return std::nullopt;
+  }
+  auto next = resize_goods(job, index.row(), is_across ? size : panel.across, is_across ? panel.along : size);
+  if (!next) return problem_text(next.problem(), job);
+  job = *next;
   return std::nullopt;
 }
 
@@ -198,6 +221,15 @@ bool PanelModel::apply(const Job& next, const QModelIndex& index, const QString&
 void PanelModel::refuse(const QModelIndex& index, const QString& text, const QString& reason) {
   drafts_[{index.row(), index.column()}] = {text, reason};
   emit dataChanged(index, index);
+}
+
+QString PanelModel::help_text(const Panel& panel, int column) const {
+  if (!panel.sewn || column > along) return tr(kHelp[column]);
+  const auto& [goods, piece, lining] = *panel.sewn;
+  const auto what = QString::fromStdString(piece_name(goods.kind, piece, lining));
+  const auto finished = goods_words(goods, document_.job().unit);
+  const auto into = what.isEmpty() ? tr("Sewn into: %1").arg(finished) : tr("Sewn as %1 into: %2").arg(what, finished);
+  return tr(kHelp[column]) + QLatin1Char('\n') + into;
 }
 
 QString PanelModel::cell_text(const Panel& panel, int column) const {

@@ -6,13 +6,15 @@
 // draft with its reason (ReasonRole, tool tip, accessible description) and
 // changes nothing; it goes when the cell gets a good text, or when panels are
 // added or taken away. An edited cell and the same cell edited next are one
-// step in the history.
+// step in the history. The size of a panel that is sewn into goods moves the
+// goods and all their panels (job/resize_goods.h).
 
 #include <QAbstractTableModel>
 
 #include <map>
 #include <utility>
 
+#include "goods/ready_goods.h"
 #include "window/document.h"
 
 namespace foldyard {
@@ -35,6 +37,8 @@ class PanelModel : public QAbstractTableModel {
 
   // A new panel like the last one, under a name of its own.
   std::optional<Problem> add_panel();
+  // The panels of ready goods, named after them.
+  std::optional<Problem> add_ready(const ReadyGoods& ready);
   // REQUIRES 0 ≤ row < rowCount(). The last panel stays: a job has at least one.
   void take_away(int row);
   // Why a cell's draft is refused; empty where there is none.
@@ -53,9 +57,11 @@ class PanelModel : public QAbstractTableModel {
   void show_job();
   bool set_flag(const QModelIndex& index, bool on);
   bool set_text(const QModelIndex& index, const QString& text);
+  std::optional<QString> put_size(Job& job, const QModelIndex& index, Length size) const;
   std::optional<QString> put(Job& job, const QModelIndex& index, const QString& text) const;
   bool apply(const Job& next, const QModelIndex& index, const QString& text);
   void refuse(const QModelIndex& index, const QString& text, const QString& reason);
+  QString help_text(const Panel& panel, int column) const;
   QString cell_text(const Panel& panel, int column) const;
   const Draft* draft(const QModelIndex& index) const;
 

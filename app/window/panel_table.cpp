@@ -4,6 +4,7 @@
 #include <QHeaderView>
 #include <QVBoxLayout>
 
+#include "drawing/goods_words.h"
 #include "window/cell_editor.h"
 #include "window/field_text.h"
 
@@ -11,7 +12,8 @@ namespace foldyard {
 
 PanelTable::PanelTable(Document& document, QWidget* parent)
     : QWidget(parent), document_(document), model_(new PanelModel(document, this)), view_(new QTableView(this)),
-      add_(new QPushButton(tr("&Add a panel"), this)), take_(new QPushButton(tr("Ta&ke away"), this)),
+      add_(new QPushButton(tr("&Add a panel"), this)), goods_(new QPushButton(tr("Add &goods"), this)),
+      take_(new QPushButton(tr("Ta&ke away"), this)),
       reason_(new QLabel(this)) {
   auto* editor = new CellEditor(this);
   view_->setModel(model_);
@@ -42,8 +44,11 @@ void PanelTable::arrange() {
   view_->setMinimumHeight(5 * (fontMetrics().height() + 12));
   reason_->setWordWrap(true);
   reason_->setProperty("fault", true);
+  goods_->setMenu(goods_menu());
+  goods_->setToolTip(tr("Panels of ready goods, from their finished sizes"));
   auto* buttons = new QHBoxLayout;
   buttons->addWidget(add_);
+  buttons->addWidget(goods_);
   buttons->addWidget(take_);
   buttons->addStretch();
   auto* layout = new QVBoxLayout(this);
@@ -53,8 +58,24 @@ void PanelTable::arrange() {
   layout->addLayout(buttons);
 }
 
-void PanelTable::add_panel() {
-  if (const auto problem = model_->add_panel()) {
+// The sizes in the unit that the job has when the menu opens.
+QMenu* PanelTable::goods_menu() {
+  auto* menu = new QMenu(this);
+  connect(menu, &QMenu::aboutToShow, this, [this, menu] {
+    menu->clear();
+    for (const ReadyGoods& ready : ready_goods()) {
+      const auto name = QString::fromUtf8(ready.name.data(), static_cast<qsizetype>(ready.name.size()));
+      menu->addAction(tr("%1 (%2)").arg(name, goods_words(ready.goods, document_.job().unit)), this,
+                      [this, &ready] { show_added(model_->add_ready(ready)); });
+    }
+  });
+  return menu;
+}
+
+void PanelTable::add_panel() { show_added(model_->add_panel()); }
+
+void PanelTable::show_added(const std::optional<Problem>& problem) {
+  if (problem) {
     reason_->setText(problem_text(*problem, document_.job()));
     reason_->show();
     return;

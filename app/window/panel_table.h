@@ -1,9 +1,10 @@
 #pragma once
 
-// The table of panels with what can be done to it: edit a cell, add a panel,
-// take one away. The reason of a refused cell stands below it.
+// The table of panels with what can be done to it: edit a cell, add a panel or
+// those of ready goods, take one away. The reason of a refused cell stands below it.
 
 #include <QLabel>
+#include <QMenu>
 #include <QPushButton>
 #include <QTableView>
 #include <QWidget>
@@ -22,6 +23,8 @@ class PanelTable : public QWidget {
   PanelModel* model() const { return model_; }
   QLabel* reason() const { return reason_; }
   QPushButton* adder() const { return add_; }
+  // Opens a menu of ready goods.
+  QPushButton* goods_adder() const { return goods_; }
   QPushButton* taker() const { return take_; }
 
  public slots:
@@ -30,12 +33,15 @@ class PanelTable : public QWidget {
 
  private:
   void arrange();
+  QMenu* goods_menu();
+  void show_added(const std::optional<Problem>& problem);
   void show_state();
 
   Document& document_;
   PanelModel* model_;
   QTableView* view_;
   QPushButton* add_;
+  QPushButton* goods_;
   QPushButton* take_;
   QLabel* reason_;
 };

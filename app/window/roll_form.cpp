@@ -1,12 +1,14 @@
 #include "window/roll_form.h"
 
 #include <QFormLayout>
+#include <QHBoxLayout>
 #include <QSignalBlocker>
 
 #include "cloth/length_estimate.h"
 #include "cloth/roll_edit.h"
 #include "drawing/range_words.h"
 #include "drawing/words.h"
+#include "job/start_job.h"
 #include "window/cloth_combo.h"
 #include "window/field_text.h"
 #include "window/measure_dialog.h"
@@ -53,8 +55,8 @@ QString roll_title(const Roll& roll, Unit unit) {
 
 RollForm::RollForm(Document& document, QWidget* parent)
     : QWidget(parent), document_(document), chooser_(new ClothCombo(this)),
-      one_way_(new QCheckBox(tr("&One-way nap or print"), this)),
-      measure_(new QPushButton(tr("Meas&ured…"), this)), length_note_(new QLabel(this)) {
+      one_way_(new QCheckBox(tr("&One-way nap or print"), this)), measure_(new QPushButton(tr("Meas&ured…"), this)),
+      length_note_(new QLabel(this)), add_(new QPushButton(tr("A&dd a roll"), this)) {
   auto* layout = new QFormLayout(this);
   layout->setContentsMargins(0, 0, 0, 0);
   layout->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
@@ -75,11 +77,41 @@ RollForm::RollForm(Document& document, QWidget* parent)
     if (QLatin1String(kRollFields[static_cast<std::size_t>(i)].key) == QLatin1String("length")) add_measure(layout);
   }
   one_way_->setToolTip(tr("The cloth looks different turned end for end, so it is never folded end to end."));
-  layout->addRow(one_way_);
+  add_->setMenu(cloth_menu());
+  add_->setToolTip(tr("A roll of a kind of cloth, with starting values to be measured on your own"));
+  auto* last = new QHBoxLayout;
+  last->addWidget(one_way_, 1);
+  last->addWidget(add_);
+  layout->addRow(last);
   connect(chooser_, &QComboBox::activated, this, &RollForm::choose);
   connect(one_way_, &QCheckBox::clicked, this, &RollForm::take_nap);
   connect(&document_, &Document::changed, this, &RollForm::show_job);
   connect(&document_, &Document::opened, this, [this] { roll_ = 0; });
+}
+
+QMenu* RollForm::cloth_menu() {
+  auto* menu = new QMenu(this);
+  menu->setToolTipsVisible(true);
+  for (const ClothKind& kind : cloth_kinds()) {
+    const auto words = [](std::string_view text) {
+      return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
+    };
+    auto* entry = menu->addAction(words(kind.name), this, [this, &kind] { add_roll(kind); });
+    entry->setToolTip(words(kind.basis));
+  }
+  return menu;
+}
+
+void RollForm::add_roll(const ClothKind& kind) {
+  Job next = document_.job();
+  foldyard::add_roll(next, kind, next.rolls[static_cast<std::size_t>(roll_)].length);
+  const int added = static_cast<int>(next.rolls.size()) - 1;
+  const auto words = tr("add “%1”").arg(QString::fromStdString(next.rolls.back().name));
+  if (const auto problem = document_.edit(next, words)) {
+    emit refused(problem_text(*problem, next));
+    return;
+  }
+  choose(added);
 }
 
 void RollForm::choose(int roll) {

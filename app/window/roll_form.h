@@ -1,6 +1,7 @@
 #pragma once
 
-// The roll chooser and the numbers of the chosen roll.
+// The roll chooser, a menu of kinds of cloth to add a roll from, and the
+// numbers of the chosen roll.
 //
 // Which roll is chosen belongs to the window, not to the job; it stays the
 // same number when the job changes, as long as there is such a roll.
@@ -8,11 +9,13 @@
 #include <QCheckBox>
 #include <QComboBox>
 #include <QLabel>
+#include <QMenu>
 #include <QPushButton>
 #include <QWidget>
 
 #include <array>
 
+#include "cloth/cloth_kinds.h"
 #include "window/document.h"
 #include "window/length_field.h"
 
@@ -34,15 +37,23 @@ class RollForm : public QWidget {
   QPushButton* measure() const { return measure_; }
   // What is said of the length: how it is known.
   QLabel* length_note() const { return length_note_; }
+  // Opens a menu of kinds of cloth.
+  QPushButton* adder() const { return add_; }
+
+  // A new roll of this kind of cloth, as long as the chosen one; it is chosen.
+  void add_roll(const ClothKind& kind);
 
   static constexpr int kFields = 4;
 
  signals:
   void chosen(int roll);
+  // Why a roll could not be added.
+  void refused(const QString& reason);
 
  private:
   void show_job();
   void show_chooser();
+  QMenu* cloth_menu();
   void take_length(int index, Length length);
   void take_nap(bool one_way);
   void add_measure(QFormLayout* layout);
@@ -55,6 +66,7 @@ class RollForm : public QWidget {
   QCheckBox* one_way_;
   QPushButton* measure_;
   QLabel* length_note_;
+  QPushButton* add_;
   int roll_ = 0;
 };
 

@@ -4,6 +4,7 @@
 #include <numeric>
 
 #include "drawing/words.h"
+#include "job/lift_room.h"
 
 namespace foldyard {
 namespace {
@@ -12,6 +13,7 @@ const char* const kHeads[WayModel::columns] = {
     QT_TRANSLATE_NOOP("foldyard::WayModel", "Fold way"), QT_TRANSLATE_NOOP("foldyard::WayModel", "Panels"),
     QT_TRANSLATE_NOOP("foldyard::WayModel", "Worth"),    QT_TRANSLATE_NOOP("foldyard::WayModel", "Less time"),
     QT_TRANSLATE_NOOP("foldyard::WayModel", "Use"),      QT_TRANSLATE_NOOP("foldyard::WayModel", "Lengths"),
+    QT_TRANSLATE_NOOP("foldyard::WayModel", "Lift"),
     QT_TRANSLATE_NOOP("foldyard::WayModel", "Cuts"),     QT_TRANSLATE_NOOP("foldyard::WayModel", "Time"),
     QT_TRANSLATE_NOOP("foldyard::WayModel", "Proof")};
 
@@ -22,6 +24,7 @@ const char* const kHelp[WayModel::columns] = {
     QT_TRANSLATE_NOOP("foldyard::WayModel", "What they are worth less the maker's time at their rate"),
     QT_TRANSLATE_NOOP("foldyard::WayModel", "Share of the roll that ends in panels"),
     QT_TRANSLATE_NOOP("foldyard::WayModel", "Lengths that are cross-cut from the roll"),
+    QT_TRANSLATE_NOOP("foldyard::WayModel", "Lengths that may lie in one lift, by the cutter's height and most plies"),
     QT_TRANSLATE_NOOP("foldyard::WayModel", "Cuts through lays; cross-cuts are not counted"),
     QT_TRANSLATE_NOOP("foldyard::WayModel", "Time that cutting takes one person, by the pace of the job"),
     QT_TRANSLATE_NOOP("foldyard::WayModel", "Whether no plan of this way can be better")};
@@ -108,6 +111,7 @@ QString WayModel::text(int row, int column) const {
     case net: return worth_words(found->net);
     case use: return use_words(found->used, found->cloth);
     case lengths: return QString::number(found->lengths.size());
+    case lift: return QString::number(lengths_in_a_lift(answer_->job, found->roll, found->way));
     case cuts: return QString::number(found->cuts);
     case time: return minutes_words(found->time);
     default: return found->proof.proved ? tr("proved") : tr("bound %1").arg(worth_words(found->proof.bound));

@@ -13,7 +13,7 @@ class WayModel : public QAbstractTableModel {
   Q_OBJECT
 
  public:
-  enum Column { way, panels, worth, net, use, lengths, cuts, time, proof, columns };
+  enum Column { way, panels, worth, net, use, lengths, lift, cuts, time, proof, columns };
 
   explicit WayModel(QObject* parent = nullptr);
 

@@ -204,8 +204,9 @@ TEST_F(MainWindowTest, NamesEveryWidgetThatTakesFocus) {
 TEST_F(MainWindowTest, TabGoesInReadingOrder) {
   std::vector<QWidget*> expected = {window.roll_form()->chooser()};
   for (int i = 0; i < RollForm::kFields; ++i) expected.push_back(window.roll_form()->field(i)->line());
-  for (QWidget* widget : std::initializer_list<QWidget*>{window.roll_form()->one_way(), window.panel_table()->view(),
-                          window.panel_table()->adder(), window.panel_table()->taker(), window.plan_view()->tabs(),
+  for (QWidget* widget : std::initializer_list<QWidget*>{window.roll_form()->one_way(), window.roll_form()->adder(),
+                          window.panel_table()->view(), window.panel_table()->adder(),
+                          window.panel_table()->goods_adder(), window.panel_table()->taker(), window.plan_view()->tabs(),
                           window.plan_view()->table()->flat(), window.plan_view()->table()->folded(),
                           window.way_tabs(), window.aim_button(Aim::most_worth), window.way_cards()})
     expected.push_back(widget);

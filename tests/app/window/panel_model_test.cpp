@@ -108,5 +108,34 @@ TEST_F(PanelModelTest, OpeningAnotherJobDropsTheDrafts) {
   EXPECT_TRUE(model.first_reason().isEmpty());
 }
 
+// A pouch of 24 × 17 cm, seams and hems 1.2 cm: its panel is 26.4 × 36.4 cm.
+TEST_F(PanelModelTest, AddsThePanelsOfReadyGoods) {
+  EXPECT_FALSE(model.add_ready(*goods_by_key("pouch")));
+  ASSERT_EQ(model.rowCount(), 3);
+  EXPECT_EQ(shown(2, PanelModel::name), "Pouch 2");  // the job has a Pouch
+  EXPECT_EQ(shown(2, PanelModel::across), "26.4 cm");
+  EXPECT_EQ(shown(2, PanelModel::along), "36.4 cm");
+  EXPECT_TRUE(cell(2, PanelModel::name).data(Qt::ToolTipRole).toString().contains("flat pouch"));
+  EXPECT_EQ(document.history().undoText(), "add “Pouch”");
+  EXPECT_FALSE(model.add_ready(*goods_by_key("cushion")));
+  EXPECT_EQ(model.rowCount(), 5);
+  document.history().undo();
+  document.history().undo();
+  EXPECT_EQ(document.job(), sample::job());
+}
+
+TEST_F(PanelModelTest, ASewnPanelsSizeMovesItsGoods) {
+  EXPECT_FALSE(model.add_ready(*goods_by_key("cushion")));
+  const auto front = [&] { return document.job().panels[2]; };
+  const auto back = [&] { return document.job().panels[3]; };
+  EXPECT_TRUE(put(2, PanelModel::along, "52.4 cm"));
+  EXPECT_EQ(front().sewn->goods.height, Length::mm(500));
+  EXPECT_EQ(back().along, front().along);
+  EXPECT_FALSE(put(3, PanelModel::across, "30 cm"));
+  EXPECT_TRUE(model.reason(cell(3, PanelModel::across)).contains("follows from the goods"));
+  EXPECT_FALSE(put(2, PanelModel::across, "2 cm"));  // its seams are 2.4 cm
+  EXPECT_EQ(front().sewn->goods.width, Length::mm(450));
+}
+
 }  // namespace
 }  // namespace foldyard

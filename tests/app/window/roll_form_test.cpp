@@ -55,6 +55,25 @@ TEST_F(RollFormTest, TwoVisitsOfAFieldAreTwoSteps) {
   EXPECT_EQ(shown(1), "6 m");
 }
 
+TEST_F(RollFormTest, AddsARollOfAKindOfClothAndChoosesIt) {
+  form.add_roll(*cloth_kind("velvet"));
+  ASSERT_EQ(document.job().rolls.size(), 3u);
+  EXPECT_EQ(form.roll(), 2);
+  EXPECT_TRUE(form.chooser()->currentText().contains("Velvet"));
+  EXPECT_TRUE(form.one_way()->isChecked());
+  EXPECT_EQ(shown(3), "1.6 mm");
+  EXPECT_EQ(document.job().rolls[2].length, Length::mm(5000));  // as long as the one before
+  document.history().undo();
+  EXPECT_EQ(document.job(), sample::job());
+}
+
+TEST_F(RollFormTest, OffersEveryKindOfClothInItsMenu) {
+  const auto entries = form.adder()->menu()->actions();
+  ASSERT_EQ(entries.size(), static_cast<qsizetype>(cloth_kinds().size()));
+  entries.first()->trigger();
+  EXPECT_EQ(document.job().rolls.size(), 3u);
+}
+
 TEST_F(RollFormTest, TellsWhatTheJobRefuses) {
   type(0, "1 cm");  // narrower than every panel, but the other roll takes them
   type(2, "80 cm");

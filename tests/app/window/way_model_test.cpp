@@ -31,6 +31,8 @@ TEST_F(WayModelTest, ShowsTheFiguresOfAPlan) {
   EXPECT_EQ(shown(0, WayModel::panels), "4");  // 3 + 1
   EXPECT_EQ(shown(0, WayModel::worth), "29.00");
   EXPECT_EQ(shown(0, WayModel::cuts), "9");
+  EXPECT_EQ(shown(0, WayModel::lift), "12");  // single plies, at most twelve
+  EXPECT_EQ(shown(1, WayModel::lift), "6");
   EXPECT_EQ(shown(0, WayModel::time), "20 min");  // 1200 s
   EXPECT_EQ(shown(0, WayModel::proof), "proved");
   EXPECT_EQ(shown(1, WayModel::proof), "bound 29.00");
