@@ -47,6 +47,7 @@ BoardView::BoardView(Side side, const QString& name, QWidget* parent)
   setAccessibleName(name);
   setFrameShape(QFrame::NoFrame);
   setMouseTracking(true);
+  viewport()->setFocusPolicy(Qt::NoFocus);
   setFocusPolicy(Qt::StrongFocus);
   setViewportUpdateMode(QGraphicsView::FullViewportUpdate);
   setTransformationAnchor(QGraphicsView::AnchorUnderMouse);

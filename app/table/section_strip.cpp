@@ -38,6 +38,7 @@ void SectionStrip::show_cloth(const LaidClothPtr& cloth) {
   cloth_ = cloth;
   lit_ = -1;
   if (cloth_) along_ = std::min(along_, cloth_->folded().along.to);
+  updateGeometry();
   update();
 }
 
@@ -47,8 +48,13 @@ void SectionStrip::show_place(Length along, int lit) {
   update();
 }
 
-QSize SectionStrip::sizeHint() const { return {400, 120}; }
-QSize SectionStrip::minimumSizeHint() const { return {160, 96}; }
+// As high as its plies need, up to about six.
+QSize SectionStrip::sizeHint() const {
+  const int plies = cloth_ ? highest_level(cloth_->map.across) + 1 : 1;
+  return {400, static_cast<int>(kWords) + 14 + std::clamp(22 * plies, 22, 88)};
+}
+
+QSize SectionStrip::minimumSizeHint() const { return {160, sizeHint().height()}; }
 
 void SectionStrip::paintEvent(QPaintEvent*) {
   if (!cloth_) return;

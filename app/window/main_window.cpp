@@ -37,7 +37,7 @@ MainWindow::MainWindow(Compare compare)
       right_(new QSplitter(Qt::Vertical)),
       most_worth_(aim_button_of(tr("&Most worth"), tr("The most worth out of the roll; among equals the fewest cuts"))),
       less_time_(aim_button_of(tr("Worth less t&ime"), tr("The most of worth less the maker's time at their rate"))),
-      notice_(new QLabel), busy_row_(new BusyRow(planner_)) {
+      put_back_(new QPushButton(tr("&Back to the best folds"))), notice_(new QLabel), busy_row_(new BusyRow(planner_)) {
   arrange();
   make_menus();
   connect_all();
@@ -97,6 +97,10 @@ QWidget* MainWindow::right_side() {
   upper->setContentsMargins(0, 0, 0, 0);
   upper->addWidget(plan_heading_);
   upper->addWidget(plan_view_, 1);
+  plan_view_->table()->set_lines_movable(true);
+  put_back_->setToolTip(tr("Fold lines can be dragged on the flat cloth; this takes them back"));
+  put_back_->hide();
+  upper->addWidget(put_back_, 0, Qt::AlignLeft);
   right_->setChildrenCollapsible(false);
   right_->setHandleWidth(10);
   right_->addWidget(plan);
@@ -164,6 +168,7 @@ void MainWindow::connect_all() {
   busy_.setInterval(kBusyMs);
   connect(&busy_, &QTimer::timeout, this, [this] { plan_view_->show_state(tr("planning…")); });
   connect(way_table_, &WayTable::chosen, this, &MainWindow::show_way);
+  connect_hand();
   connect(most_worth_, &QPushButton::clicked, this, [this] { set_aim(Aim::most_worth); });
   connect(less_time_, &QPushButton::clicked, this, [this] { set_aim(Aim::worth_less_time); });
 }
@@ -174,7 +179,7 @@ void MainWindow::set_tab_order() {
   for (QWidget* widget : std::initializer_list<QWidget*>{
            roll_form_->one_way(), roll_form_->adder(), panel_table_->view(), panel_table_->adder(),
            panel_table_->goods_adder(), panel_table_->taker(),
-           plan_view_->tabs(), plan_view_->table()->flat(), plan_view_->table()->folded(), plan_view_->picture(),
+           plan_view_->tabs(), plan_view_->table()->flat(), plan_view_->table()->folded(), plan_view_->picture(), put_back_,
            way_tabs_, most_worth_, less_time_, way_cards_, way_table_, frontier_view_})
     order.push_back(widget);
   for (std::size_t i = 1; i < order.size(); ++i) setTabOrder(order[i - 1], order[i]);
@@ -198,7 +203,9 @@ void MainWindow::ask() {
   const auto& job = document_.job();
   if (job.rolls.empty()) return;
   tell(QString());
-  planner_.ask({job, std::min(roll_form_->roll(), static_cast<int>(job.rolls.size()) - 1), aim_});
+  const Question question{job, std::min(roll_form_->roll(), static_cast<int>(job.rolls.size()) - 1), aim_};
+  hand_.set_question(question);
+  planner_.ask(question);
 }
 
 void MainWindow::show_answer(const AnswerPtr& answer) {
@@ -209,8 +216,41 @@ void MainWindow::show_answer(const AnswerPtr& answer) {
 
 void MainWindow::show_way(int row) {
   if (!answer_ || row < 0) return;
+  put_back_->hide();
   plan_view_->show_plan(answer_, way_table_->ways()->way_index(row));
   plan_heading_->setText(way_table_->ways()->index(row, WayModel::way).data().toString());
+}
+
+void MainWindow::connect_hand() {
+  ClothTable* table = plan_view_->table();
+  connect(table, &ClothTable::line_moved, this, [this](int line, Length to) { hand_.move(shown_fold(), line, to); });
+  connect(table, &ClothTable::line_stepped, this, [this](int line, int steps) { hand_.step(shown_fold(), line, steps); });
+  connect(&hand_, &FoldHand::planned, this, &MainWindow::show_moved);
+  connect(&hand_, &FoldHand::refused, this, qOverload<const QString&>(&MainWindow::tell));
+  connect(put_back_, &QPushButton::clicked, this, &MainWindow::put_back);
+}
+
+FoldPlan MainWindow::shown_fold() const {
+  const Plan* plan = plan_view_->plan();
+  const int pattern = plan_view_->pattern();
+  return plan && pattern >= 0 ? plan->patterns[static_cast<std::size_t>(pattern)].fold : FoldPlan{};
+}
+
+void MainWindow::show_moved(const std::shared_ptr<const Plan>& plan) {
+  if (!answer_ || !plan_view_->plan() || plan->way != plan_view_->plan()->way) return;
+  tell(QString());
+  plan_view_->show_by_hand(plan);
+  put_back_->show();
+}
+
+void MainWindow::put_back() { show_way(way_table_->row()); }
+
+// What is printed: the plan as it is shown, fold lines moved by hand included.
+AnswerPtr MainWindow::shown_answer() const {
+  if (!answer_ || !plan_view_->is_by_hand()) return answer_;
+  auto moved = std::make_shared<Answer>(*answer_);
+  moved->comparison.ways[static_cast<std::size_t>(way_table_->ways()->way_index(way_table_->row()))].plan = *plan_view_->plan();
+  return moved;
 }
 
 void MainWindow::show_busy(bool busy) {

@@ -13,6 +13,7 @@
 
 #include "window/busy_row.h"
 #include "window/document.h"
+#include "window/fold_hand.h"
 #include "window/frontier_view.h"
 #include "window/panel_table.h"
 #include "window/plan_view.h"
@@ -38,6 +39,7 @@ class MainWindow : public QMainWindow {
 
   Document& document() { return document_; }
   Planner& planner() { return planner_; }
+  FoldHand& fold_hand() { return hand_; }
   RollForm* roll_form() const { return roll_form_; }
   PanelTable* panel_table() const { return panel_table_; }
   WayTable* way_table() const { return way_table_; }
@@ -57,6 +59,8 @@ class MainWindow : public QMainWindow {
  public slots:
   void set_aim(foldyard::Aim aim);
   void set_shade(foldyard::Shade shade);
+  // Takes a fold line that was moved by hand back to its best place.
+  void put_back();
 
  protected:
   void closeEvent(QCloseEvent* event) override;
@@ -77,6 +81,10 @@ class MainWindow : public QMainWindow {
   void ask();
   void show_answer(const AnswerPtr& answer);
   void show_way(int row);
+  void connect_hand();
+  FoldPlan shown_fold() const;
+  void show_moved(const std::shared_ptr<const Plan>& plan);
+  AnswerPtr shown_answer() const;
   void show_busy(bool busy);
   void show_title();
   void tell(const QString& words);
@@ -90,6 +98,7 @@ class MainWindow : public QMainWindow {
 
   Document document_;
   Planner planner_;
+  FoldHand hand_;
   AnswerPtr answer_;
   Aim aim_ = Aim::most_worth;
 
@@ -105,6 +114,7 @@ class MainWindow : public QMainWindow {
   QTimer busy_;
   QPushButton* most_worth_;
   QPushButton* less_time_;
+  QPushButton* put_back_;
   QLabel* notice_;
   BusyRow* busy_row_;
 };

@@ -1,5 +1,6 @@
 #include "window/way_cards.h"
 
+#include <QApplication>
 #include <QPainter>
 #include <QStyledItemDelegate>
 
@@ -40,8 +41,9 @@ class CardDelegate : public QStyledItemDelegate {
     const QRectF card = QRectF(option.rect).adjusted(3, 2, -3, -2);
     painter->save();
     painter->setRenderHint(QPainter::Antialiasing);
-    painter->setPen(QPen(chosen ? option.palette.highlight().color() : option.palette.color(QPalette::Mid), chosen ? 3 : 1));
-    painter->setBrush(option.palette.base());
+    const auto& colours = window_colours(shade_of(QApplication::palette()));
+    painter->setPen(QPen(chosen ? colours.chalk : colours.soft_ink, chosen ? 3 : 1));
+    painter->setBrush(colours.field);
     painter->drawRoundedRect(card, 5, 5);
     const QRectF inside = card.adjusted(kGap, kGap, -kGap, -kGap);
     if (cards_->cloth(index.row())) paint_plan(*painter, option, inside, index.row());
@@ -59,7 +61,7 @@ class CardDelegate : public QStyledItemDelegate {
     painter.setRenderHint(QPainter::Antialiasing);
     const QRectF words = inside.adjusted(kPicture + kGap, 0, 0, 0);
     const double used = paint_name(painter, option, words, row);
-    const auto& colours = window_colours(shade_of(option.palette));
+    const auto& colours = window_colours(shade_of(QApplication::palette()));
     const QStringList lines = {tr("%1 panels").arg(text_of(ways, row, WayModel::panels)), text_of(ways, row, WayModel::use),
                                text_of(ways, row, WayModel::time), given_up(ways, row)};
     double y = words.top() + used + 3;
@@ -72,15 +74,14 @@ class CardDelegate : public QStyledItemDelegate {
       draw_chalk_mark(painter, QPointF(words.right() - 5, words.bottom() - 7), colours.chalk);
   }
 
-  static double paint_name(QPainter& painter, const QStyleOptionViewItem& option, const QRectF& words, int row) {
-    const auto& ways = static_cast<const WayModel&>(*option.index.model());
+  double paint_name(QPainter& painter, const QStyleOptionViewItem& option, const QRectF& words, int row) const {
     QFont bold = option.font;
     bold.setBold(true);
     painter.setFont(bold);
     const QFontMetrics metrics(bold);
-    const QString name = text_of(ways, row, WayModel::way);
+    const QString name = text_of(*cards_->ways(), row, WayModel::way);
     const QRectF room(words.left(), words.top(), words.width(), 3 * metrics.height());
-    painter.setPen(option.palette.color(QPalette::Text));
+    painter.setPen(window_colours(shade_of(QApplication::palette())).ink);
     QRectF used;
     painter.drawText(room, Qt::AlignLeft | Qt::TextWordWrap, name, &used);
     painter.setFont(option.font);
@@ -89,7 +90,7 @@ class CardDelegate : public QStyledItemDelegate {
 
   void paint_refused(QPainter& painter, const QStyleOptionViewItem& option, const QRectF& inside, int row) const {
     const double used = paint_name(painter, option, inside, row);
-    painter.setPen(window_colours(shade_of(option.palette)).soft_ink);
+    painter.setPen(window_colours(shade_of(QApplication::palette())).soft_ink);
     painter.drawText(inside.adjusted(0, used + 3, 0, 0), Qt::AlignLeft | Qt::TextWordWrap, cards_->ways()->refused(row));
   }
 

@@ -44,7 +44,7 @@ QPushButton:focus { border: 2px solid %4; padding: 3px 11px; }
 QPushButton:checked { background: %4; color: %5; border: 1px dashed %5; }
 QPushButton:checked:focus { border: 2px solid %2; padding: 3px 11px; }
 QPushButton:disabled { color: %8; border: 1px dashed %8; }
-QListView { background: transparent; color: %2; border: none; }
+QListView { background: %7; color: %2; border: none; }
 QListView:focus { border: 2px solid %4; }
 QTableView { background: %1; color: %2; border: 1px solid %3;
   selection-background-color: %4; selection-color: %5; }

@@ -119,7 +119,7 @@ bool MainWindow::export_to(const QString& path) {
     tell(tr("There is no plan to draw yet; choose a fold way that is possible."));
     return false;
   }
-  const auto problem = export_sheet(*answer_, way_table_->ways()->way_index(row), path);
+  const auto problem = export_sheet(*shown_answer(), way_table_->ways()->way_index(row), path);
   problem ? tell(*problem) : tell(QString());
   return !problem;
 }

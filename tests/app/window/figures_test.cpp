@@ -19,7 +19,7 @@ TEST(Figures, ShowsPanelsUseAndMinutes) {
   plan.used = Length::mm(1500) * Length::mm(4500);
   figures.show_plan(&plan);
   EXPECT_EQ(figures.text(Figures::panels), "4");
-  EXPECT_EQ(figures.text(Figures::use), "90 %");
+  EXPECT_EQ(figures.text(Figures::use), "90.0 %");
   EXPECT_EQ(figures.text(Figures::minutes), "20 min");
   figures.show_plan(nullptr);
   EXPECT_TRUE(figures.isHidden());
