@@ -51,6 +51,10 @@ std::string against_nap(const FoldWay& way, const Fabric& fabric) {
 
 constexpr const char* kAllSearched =
     "every place where a fold or a cut can matter was searched; none gives more";
+// Fold places are complete for worth; a fold elsewhere could save a cut.
+constexpr const char* kAllWhereWorthChanges =
+    "with the folds at any place where the worth can change, every place where a cut can matter "
+    "was searched; none gives more";
 constexpr const char* kAllCuts = "with the folds where they are, every place where a cut can matter was "
                                  "searched; none gives more";
 
@@ -283,7 +287,8 @@ Result<Plan> RollPlanner::plan(const FoldWay& way, bool around_flaws) {
     return refused(way, "folded so it is deeper than the " +
                             write_length(deepest_fold(job_.table), job_.unit) +
                             " that fit the table and can be reached");
-  return plan_among(way, layouts, around_flaws, kAllSearched);
+  const bool folds_are_found = aim_ == Aim::worth_less_time && !way.plain;
+  return plan_among(way, layouts, around_flaws, folds_are_found ? kAllWhereWorthChanges : kAllSearched);
 }
 
 Result<Plan> RollPlanner::plan_at(const FoldPlan& fold) {

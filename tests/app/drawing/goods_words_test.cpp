@@ -48,7 +48,8 @@ Job cushions() {
 
 TEST(GoodsWords, SayWhatOneNeeds) {
   const Job job = cushions();
-  EXPECT_EQ(needed_words(job, goods_of(job)[0]), "for one: 1 × Oak, front; 2 × Oak, back");
+  const QString words = needed_words(job, goods_of(job)[0]).replace(QChar::Nbsp, QLatin1Char(' '));
+  EXPECT_EQ(words, "for one: 1 × Oak, front; 2 × Oak, back");
 }
 
 TEST(GoodsList, SaysHowManyThePanelsAreEnoughFor) {
