@@ -35,9 +35,10 @@ SectionStrip::SectionStrip(QWidget* parent) : QWidget(parent) {
 }
 
 void SectionStrip::show_cloth(const LaidClothPtr& cloth) {
+  const bool is_first = !cloth_;
   cloth_ = cloth;
   lit_ = -1;
-  if (cloth_) along_ = std::min(along_, cloth_->folded().along.to);
+  if (cloth_) along_ = is_first ? cloth_->folded().along.to / 2 : std::min(along_, cloth_->folded().along.to);
   updateGeometry();
   update();
 }

@@ -100,13 +100,27 @@ QWidget* MainWindow::right_side() {
   plan_view_->table()->set_lines_movable(true);
   put_back_->setToolTip(tr("Fold lines can be dragged on the flat cloth; this takes them back"));
   put_back_->hide();
-  upper->addWidget(put_back_, 0, Qt::AlignLeft);
+  plan_view_->add_beside_figures(put_back_);
   right_->setChildrenCollapsible(false);
   right_->setHandleWidth(10);
   right_->addWidget(plan);
   right_->addWidget(ways_side());
   right_->setStretchFactor(0, 1);
+  right_->setSizes({10'000, way_cards_->height()});  // no more than the cards need
   return right_;
+}
+
+QWidget* MainWindow::table_page() {
+  auto* page = new QWidget;
+  auto* column = new QVBoxLayout(page);
+  column->setContentsMargins(0, 0, 0, 0);
+  column->setSpacing(2);
+  auto* legend = new QLabel(tr("✓ no other way beats it in both worth and time"));
+  legend->setProperty("soft", true);
+  legend->setWordWrap(true);
+  column->addWidget(way_table_, 1);
+  column->addWidget(legend);
+  return page;
 }
 
 QWidget* MainWindow::ways_side() {
@@ -117,9 +131,9 @@ QWidget* MainWindow::ways_side() {
   way_tabs_->setAccessibleName(tr("Fold ways shown as"));
   way_tabs_->setDrawBase(false);
   way_tabs_->setExpanding(false);
-  for (const QString& name : {tr("Side by side"), tr("As a table"), tr("Cloth against minutes")}) way_tabs_->addTab(name);
+  for (const QString& name : {tr("Side by side"), tr("Table"), tr("Graph")}) way_tabs_->addTab(name);
   auto* pages = new QStackedWidget;
-  for (QWidget* page : std::initializer_list<QWidget*>{way_cards_, way_table_, frontier_view_}) pages->addWidget(page);
+  for (QWidget* page : std::initializer_list<QWidget*>{way_cards_, table_page(), frontier_view_}) pages->addWidget(page);
   connect(way_tabs_, &QTabBar::currentChanged, pages, &QStackedWidget::setCurrentIndex);
   column->addWidget(aim_row());
   column->addWidget(pages, 1);
@@ -131,9 +145,6 @@ QWidget* MainWindow::aim_row() {
   auto* layout = new QHBoxLayout(row);
   layout->setContentsMargins(0, 0, 0, 0);
   auto* label = new QLabel(tr("Best for"));
-  auto* legend = new QLabel(tr("✓ no other way beats it in both worth and time"));
-  legend->setProperty("soft", true);
-  legend->setWordWrap(true);
   auto* group = new QButtonGroup(row);
   group->setExclusive(true);
   group->addButton(most_worth_);
@@ -144,8 +155,7 @@ QWidget* MainWindow::aim_row() {
   layout->addWidget(label);
   layout->addWidget(most_worth_);
   layout->addWidget(less_time_);
-  layout->addSpacing(12);
-  layout->addWidget(legend, 1);
+  layout->addStretch(1);
   return row;
 }
 

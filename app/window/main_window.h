@@ -70,6 +70,7 @@ class MainWindow : public QMainWindow {
   QWidget* left_side();
   QWidget* right_side();
   QWidget* ways_side();
+  QWidget* table_page();
   QWidget* aim_row();
   void connect_all();
   void set_tab_order();

@@ -1,6 +1,5 @@
 #include "window/plan_view.h"
 
-#include <QHBoxLayout>
 #include <QSignalBlocker>
 #include <QVBoxLayout>
 
@@ -24,7 +23,7 @@ QString pattern_title(const Job& job, const Plan& plan, int pattern) {
 }  // namespace
 
 PlanView::PlanView(QWidget* parent)
-    : QWidget(parent), words_(new QLabel), state_(new QLabel), figures_(new Figures), tabs_(new QTabBar),
+    : QWidget(parent), upper_(new QHBoxLayout), words_(new QLabel), state_(new QLabel), figures_(new Figures), tabs_(new QTabBar),
       pages_(new QStackedWidget), table_(new ClothTable), picture_(new PictureView(tr("Picture of the roll"))) {
   words_->setWordWrap(true);
   words_->setTextInteractionFlags(Qt::TextSelectableByMouse);
@@ -33,10 +32,9 @@ PlanView::PlanView(QWidget* parent)
   tabs_->setExpanding(false);
   tabs_->setDrawBase(false);
   tabs_->setUsesScrollButtons(true);
-  auto* upper = new QHBoxLayout;
-  upper->addWidget(figures_);
-  upper->addStretch(1);
-  upper->addWidget(state_, 0, Qt::AlignBottom);
+  upper_->addWidget(figures_);
+  upper_->addStretch(1);
+  upper_->addWidget(state_, 0, Qt::AlignBottom);
   auto* roll = new QWidget;
   auto* column = new QVBoxLayout(roll);
   column->setContentsMargins(0, 0, 0, 0);
@@ -47,7 +45,7 @@ PlanView::PlanView(QWidget* parent)
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(0, 0, 0, 0);
   layout->setSpacing(4);
-  layout->addLayout(upper);
+  layout->addLayout(upper_);
   layout->addWidget(tabs_);
   layout->addWidget(pages_, 1);
   connect(tabs_, &QTabBar::currentChanged, this, &PlanView::show_picture);
@@ -85,6 +83,7 @@ void PlanView::show_figures() {
 }
 
 void PlanView::show_state(const QString& words) { state_->setText(words); }
+void PlanView::add_beside_figures(QWidget* widget) { upper_->addWidget(widget, 0, Qt::AlignVCenter); }
 void PlanView::set_dark(bool dark) { table_->set_dark(dark); }
 
 const Plan* PlanView::best() const {

@@ -7,6 +7,7 @@
 // A way that is refused shows its reason and no cloth. A plan made by hand
 // shows its figures against the best one of its way.
 
+#include <QHBoxLayout>
 #include <QLabel>
 #include <QStackedWidget>
 #include <QTabBar>
@@ -33,6 +34,8 @@ class PlanView : public QWidget {
   // While the next answer is on its way, or it could not be had.
   void show_state(const QString& words);
   void set_dark(bool dark);
+  // Something to do with the plan, in the row of its figures.
+  void add_beside_figures(QWidget* widget);
 
   QTabBar* tabs() const { return tabs_; }
   QLabel* answer() const { return words_; }
@@ -62,6 +65,7 @@ class PlanView : public QWidget {
   AnswerPtr answer_;
   std::shared_ptr<const Plan> by_hand_;
   int way_ = 0;
+  QHBoxLayout* upper_;
   QLabel* words_;
   QLabel* state_;
   Figures* figures_;
