@@ -22,7 +22,7 @@ const TextStyle kSoft{kSmallestPoints, false, false, palette::soft_ink()};
 
 // Widths of the mark for end to end, panels, use, cuts, lengths that may lie in
 // a lift, time, worth; the name takes what is left.
-constexpr std::array<double, 7> kNumbers = {6.5, 9.0, 9.0, 7.0, 5.0, 6.5, 11.0};
+constexpr std::array<double, 7> kNumbers = {6.5, 9.0, 10.2, 6.5, 5.0, 6.0, 11.3};
 const QStringList kHeads = {QStringLiteral("fold way"), QStringLiteral("ends"),
                             QStringLiteral("panels"),   QStringLiteral("use"),
                             QStringLiteral("cuts"),     QStringLiteral("lift"),
