@@ -100,7 +100,9 @@ void StripSearch::search() {
   std::vector<V> best(tables_.lengths(end_to_end_).size(), 0);
   Adder<V> adder(tables_, end_to_end_, best);
   for (const auto& layout : layouts_) {
+    if (tables_.is_cancelled()) break;
     const Positions<V> positions(tables_, *layout, end_to_end_, copies_);
+    if (tables_.is_cancelled()) break;  // its tables may be unfinished, and reading them takes long
     positions.visit_all([&](const StripsAt& at, StripUse middle, const V* a, const V* b, const V* c) {
       if (!tables_.is_cancelled()) adder.add(a, b, c, at.slits(middle));
     });

@@ -8,6 +8,7 @@ namespace foldyard {
 template <class V>
 void fill_table(const CutTable& table, const std::vector<Leaf>& leaves, std::vector<V>& values,
                 const std::atomic<bool>* cancelled) {
+  if (cancelled && cancelled->load(std::memory_order_relaxed)) return;
   const std::size_t n = table.across().size();
   for (const Leaf& leaf : leaves) {
     V& value = values[leaf.y * n + leaf.x];

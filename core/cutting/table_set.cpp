@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <numeric>
+#include <utility>
 
 namespace foldyard {
 
@@ -21,6 +22,28 @@ std::vector<Length> sizes_of(const std::vector<Shape>& shapes, Length Shape::*si
   for (const Shape& s : shapes) sizes.push_back(s.*size);
   return sizes;
 }
+
+// Lengths ≥ 0 of one unit, each kept once where there is room to mark them all:
+// there are far fewer than times they come up.
+class DistinctLengths {
+ public:
+  DistinctLengths(std::int64_t unit, Length most) : unit_(unit) {
+    if (most.units() / unit < kMostMarks) seen_.resize(most.units() / unit + 1, 0);
+  }
+
+  void add(Length length) {
+    if (!seen_.empty() && std::exchange(seen_[length.units() / unit_], char{1})) return;
+    lengths_.push_back(length);
+  }
+  std::vector<Length> take() { return std::move(lengths_); }
+
+ private:
+  static constexpr std::int64_t kMostMarks = 1 << 22;
+
+  std::int64_t unit_;
+  std::vector<char> seen_;
+  std::vector<Length> lengths_;
+};
 
 }  // namespace
 
@@ -59,16 +82,20 @@ Length TableSet::shared_unit() const {
 // rest at the joint has what remains of some place: those are places, too. So is
 // the limit, whose far rim need not be trimmed.
 Grid TableSet::with_remainders(const Grid& joint, const Grid& normal, Length limit) const {
-  std::vector<Length> wholes = joint.places(), more;
+  std::vector<Length> wholes = joint.places();
   wholes.push_back(limit);
+  std::int64_t unit = 0;
+  for (Length whole : wholes) unit = std::gcd(unit, whole.units());
+  for (Length part : normal.places()) unit = std::gcd(unit, part.units());
+  DistinctLengths more(std::max<std::int64_t>(unit, 1), *std::max_element(wholes.begin(), wholes.end()));
   for (Length whole : wholes) {
-    if (whole >= limits_.fold_trim) more.push_back(whole);
+    if (whole >= limits_.fold_trim) more.add(whole);
     for (Length part : normal.places()) {
       if (whole - part < limits_.fold_trim) break;
-      more.push_back(whole - part);
+      more.add(whole - part);
     }
   }
-  return joint.with(std::move(more));
+  return joint.with(more.take());
 }
 
 template <class Made>

@@ -11,7 +11,7 @@ namespace {
 constexpr std::int64_t kSteps = 6'000;
 constexpr int kDensest = 2;
 constexpr int kPlies = 12;
-constexpr Length kTable = Length::mm(3'000);
+constexpr Length kTable = Length::mm(1'500);
 
 bool is_denser(const Panel& a, const Panel& b) {
   return Wide(a.worth.parts()) * b.area().square_units() > Wide(b.worth.parts()) * a.area().square_units();

@@ -4,7 +4,7 @@
 // that is stopped before it has one. Internal to the doors of job/plan_roll.h.
 //
 // It plans with at most four of the panels (two worth most for their area, the
-// narrowest and the shortest), on a table of 3 m or the longest of them, with
+// narrowest and the shortest), on a table of 1.5 m or the longest of them, with
 // few places and few plies. Whatever it gives is a plan of the whole job, for
 // its worth summed up, but never proved; proof.bound is left to the caller. It
 // may refuse a way that the whole search can plan.

@@ -38,14 +38,22 @@ double seconds_since(Clock::time_point from) {
   return std::chrono::duration<double>(Clock::now() - from).count();
 }
 
-SearchBudget raised(const Flag& flag) {
+SearchBudget usual(const Flag& flag) {
   SearchBudget budget;
-  budget.steps = 40'000'000'000;
   budget.cancelled = &flag;
   return budget;
 }
 
-Answered of(const Plan& plan) { return {plan.worth.parts(), plan.proof.bound.parts()}; }
+SearchBudget raised(const Flag& flag) {
+  SearchBudget budget = usual(flag);
+  budget.steps = 40'000'000'000;
+  return budget;
+}
+
+Answered of(const Plan& plan) {
+  const Worth value = plan.aim == Aim::most_worth ? plan.worth : plan.net;
+  return {value.parts(), plan.proof.bound.parts()};
+}
 
 Search roll_search(const std::string& name, Job job) {
   return {name, [job = std::move(job)](const Flag& flag) -> Answered {
@@ -56,7 +64,7 @@ Search roll_search(const std::string& name, Job job) {
 
 Search comparison_search(const std::string& name, Job job, Aim aim) {
   return {name, [job = std::move(job), aim](const Flag& flag) -> Answered {
-            const Comparison c = compare_ways(job, 0, aim, raised(flag));
+            const Comparison c = compare_ways(job, 0, aim, usual(flag));
             return c.ranking.empty() ? Answered{}
                                      : of(*c.ways[static_cast<std::size_t>(c.ranking.front())].plan);
           }};
@@ -159,8 +167,9 @@ std::string cancel_section(bool quick) {
                of_all(std::count(plans, plans + kMoments, 1)), milliseconds(longest),
                milliseconds(static_cast<double>(outcome.numbers.back()) * 1e-9)});
   }
-  return "## Stopping a search\n\nEach search with a raised budget, stopped at " + std::to_string(kMoments) +
-         " moments spread over its first 3 s; the goal\nis an answer within 100 ms.\n\n" + table.text();
+  return "## Stopping a search\n\nEach search is stopped at " + std::to_string(kMoments) +
+         " moments spread over its first 3 s; the goal is an answer\nwithin 100 ms. The comparisons have "
+         "the usual budget, the published instances a raised one.\n\n" + table.text();
 }
 
 }  // namespace foldyard::bench

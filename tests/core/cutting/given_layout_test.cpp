@@ -68,7 +68,7 @@ TEST_P(EveryGivenWay, GivesWhatSlittingAtEveryUnitGives) {
       const int height = static_cast<int>(tables.along(way.end_to_end)[v].units());
       const test::SlowCell best = slow.best(test::SlowFold(c.cloth, lines), height);
       std::string at;
-      for (const int line : lines) at += " " + std::to_string(line);
+      for (const int line : lines) at.append(" ").append(std::to_string(line));
       EXPECT_EQ(search.cells()[static_cast<std::size_t>(v)].gain, best.gain)
           << "FOLDYARD_SEED=" << seed << ": " << test::text(c) << "; folds at" << at << ", length " << height;
       if (HasFailure()) return;
