@@ -117,13 +117,19 @@ class Places {
   std::map<std::int64_t, State> sparse_;
 };
 
+std::int64_t shortest(const std::vector<Candidate>& candidates) {
+  std::int64_t size = candidates.front().size;
+  for (const Candidate& c : candidates) size = std::min(size, c.size);
+  return size;
+}
+
 // The same knapsack in a coarse unit. With sizes rounded down it bounds every
 // rest of the roll; with sizes rounded up its series can be cut. Cancelled, it
 // holds only the shortest rests, and is of no use.
 class CoarseSeries {
  public:
   CoarseSeries(const std::vector<Candidate>& candidates, std::int64_t capacity, bool round_up, Flag cancelled)
-      : unit_(capacity / kSlots + 1), states_(capacity / unit_ + 1) {
+      : unit_(round_up ? capacity / kSlots + 1 : slot(candidates, capacity)), states_(capacity / unit_ + 1) {
     states_[0].gain = 0;
     for (std::int64_t i = 1; i < std::ssize(states_); ++i) {
       if (is_set(cancelled)) return;
@@ -141,10 +147,15 @@ class CoarseSeries {
  private:
   static constexpr std::int64_t kSlots = 8192;
 
+  // No longer than the shortest candidate: rounded down it would take no room.
+  static std::int64_t slot(const std::vector<Candidate>& candidates, std::int64_t capacity) {
+    return std::min(capacity / kSlots + 1, shortest(candidates));
+  }
+
   void try_candidate(const std::vector<Candidate>& candidates, std::int64_t i, int index, bool round_up) {
     const Candidate& c = candidates[index];
     const std::int64_t size = (c.size + (round_up ? unit_ - 1 : 0)) / unit_;
-    if (size > i || size == 0) return;
+    if (size > i) return;
     const State& from = states_[i - size];
     if (is_better(from.gain + c.gain, from.cost + c.cost, states_[i]))
       states_[i] = {from.gain + c.gain, from.cost + c.cost, i - size, index};
@@ -166,7 +177,7 @@ class SeriesSearch {
     for (Candidate& c : candidates_) c.loss = loss(c);
     std::stable_sort(candidates_.begin(), candidates_.end(),
                      [](const Candidate& a, const Candidate& b) { return a.loss < b.loss; });
-    if (places_.are_few()) return;
+    if (places_.are_few() || capacity_ / shortest(candidates_) > kMostShortest) return;
     tails_.emplace(candidates_, capacity_, false, cancelled_);
     if (is_set(cancelled_)) tails_.reset();
     steps_left_ = std::min(steps_left_, kMostSparseSteps);
@@ -251,6 +262,7 @@ class SeriesSearch {
   }
 
   static constexpr std::int64_t kMostSparseSteps = 400'000;
+  static constexpr std::int64_t kMostShortest = 1 << 20;  // a job has fewer than 2^18
   Flag cancelled_;
   std::vector<Candidate> candidates_;
   std::int64_t unit_;

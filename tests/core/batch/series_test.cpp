@@ -25,6 +25,16 @@ TEST(BestSeries, IsTheHeadersExample) {
   EXPECT_EQ(best.picks.size(), 3u);
 }
 
+// The short one is denser, and so short that thousands fit where one slot of a
+// coarse count lies.
+TEST(BestSeries, DoesNotLoseShortLengthsOnALongRoll) {
+  const Series best =
+      best_series({entry(1'000'003, 1'000'000), entry(1'601, 1'700)}, Length::units(320'000'007), kPlenty);
+  const std::int64_t fit = 320'000'007 / 1'601;
+  EXPECT_GE(best.bound, fit * 1'700);
+  EXPECT_TRUE(!best.proved || best.gain == fit * 1'700) << best.gain;
+}
+
 TEST(BestSeries, IsEmptyWhereNothingFits) {
   const Series none = best_series({entry(11, 5)}, Length::units(10), kPlenty);
   EXPECT_TRUE(none.picks.empty());
