@@ -1,6 +1,7 @@
 #include "drawing/facts.h"
 
 #include "cloth/length_estimate.h"
+#include "drawing/range_words.h"
 #include "drawing/words.h"
 #include "job/decimal.h"
 
@@ -44,10 +45,8 @@ QString measured_words(const Roll& roll, Unit unit) {
   if (!roll.measured) return {};
   const Result<LengthEstimate> length = estimate(*roll.measured, roll.fabric.width);
   if (!length) return {};
-  const auto words = QStringLiteral("%1 to %2, %3 most likely, by its %4; ")
-                         .arg(length_words(length->least, unit), length_words(length->most, unit),
-                              length_words(length->likely, unit),
-                              QLatin1String(kMeasures[roll.measured->index()]));
+  const auto words = QStringLiteral("%1, by its %2; ")
+                         .arg(estimate_words(*length, unit), QLatin1String(kMeasures[roll.measured->index()]));
   return words + (roll.is_found ? QStringLiteral("found %1 long")
                                 : QStringLiteral("plans count on %1"))
                      .arg(length_words(roll.length, unit));

@@ -78,7 +78,7 @@ QString size_words(const Rect& rect, Unit unit) {
 
 QString panel_size_words(const Job& job, const Fabric& fabric, int panel, bool turned) {
   const Panel& goods = job.panels[static_cast<std::size_t>(panel)];
-  const CutSize cut = cut_size(goods, fabric, turned);
+  const SizeOnCloth cut = size_on_cloth(goods, fabric, turned);
   const QString words = size_words(cut.across, cut.along, job.unit);
   if (!fabric.shrinkage.is_any()) return words;
   const bool sideways = lies_sideways(goods, fabric, turned);

@@ -31,10 +31,10 @@ struct Shape {
   std::int64_t gain = 0;
 };
 
-struct CutSize {
+struct SizeOnCloth {
   Length across;
   Length along;
-  bool operator==(const CutSize&) const = default;
+  bool operator==(const SizeOnCloth&) const = default;
 };
 
 // Whether its along size lies across the roll.
@@ -42,8 +42,9 @@ inline bool lies_sideways(const Panel& panel, const Fabric& fabric, bool turned)
   return turned != (fabric.railroaded && panel.grain == Grain::pattern);
 }
 
-// What a panel measures on the cloth, before it shrinks.
-CutSize cut_size(const Panel& panel, const Fabric& fabric, bool turned);
+// What a panel measures on the cloth, before it shrinks. (What it is cut for, seams
+// and all, is goods/cut_size.h.)
+SizeOnCloth size_on_cloth(const Panel& panel, const Fabric& fabric, bool turned);
 
 // Every way each panel may lie on this cloth; gain is left 0.
 std::vector<Shape> shapes_of(const std::vector<Panel>& panels, const Fabric& fabric);

@@ -107,14 +107,14 @@ class Checker {
     if (!faults_.fault()) sums_fit();
   }
 
-  bool lies_on(const Roll& roll, const CutSize& size) const {
+  bool lies_on(const Roll& roll, const SizeOnCloth& size) const {
     return size.across <= roll.fabric.usable_width() &&
            size.along <= longest_length(roll, job_.losses);
   }
 
   bool fits(const Roll& roll, const Panel& panel, bool turned) const {
     if (turned && (!panel.may_turn || roll.fabric.nap != Nap::none)) return false;
-    return lies_on(roll, cut_size(panel, roll.fabric, turned));
+    return lies_on(roll, size_on_cloth(panel, roll.fabric, turned));
   }
 
   bool fits(const Roll& roll, const Panel& panel) const {
@@ -141,7 +141,7 @@ class Checker {
       stable.fabric.shrinkage = {};
       if (!fits(stable, panel)) continue;
       const bool turned = !fits(stable, panel, false);
-      CutSize cut = cut_size(panel, roll.fabric, turned);
+      SizeOnCloth cut = size_on_cloth(panel, roll.fabric, turned);
       if (lies_sideways(panel, roll.fabric, turned)) std::swap(cut.across, cut.along);
       return ", cut " + write_length(cut.across, job_.unit) + " × " +
              write_length(cut.along, job_.unit) + " on roll \"" + roll.name +

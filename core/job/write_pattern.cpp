@@ -62,7 +62,7 @@ class PatternWriter {
 
   void take(const CutNode& node) {
     const Panel& panel = job_.panels[node.panel];
-    const CutSize size = cut_size(panel, fabric_, node.turned);
+    const SizeOnCloth size = size_on_cloth(panel, fabric_, node.turned);
     for_each_piece(node.rect, [&](const Rect& flat) {
       if (flat.across.size() != size.across || flat.along.size() != size.along ||
           !fabric_.usable().covers(flat.across))

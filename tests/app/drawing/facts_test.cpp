@@ -41,7 +41,7 @@ TEST(MeasuredWords, SayTheRangeAndWhatPlansCountOn) {
   roll.measured = ByWeight{{19'000, 100}, {1'000, 0}, {3'500, 0}};
   roll.length = Length::mm(36'531);
   EXPECT_EQ(measured_words(roll, Unit::m).toStdString(),
-            "36.5306 m to 36.9388 m, 36.7347 m most likely, by its weight; plans count on 36.531 m");
+            "36.53 to 36.94 m, most likely 36.73 m, by its weight; plans count on 36.531 m");
   roll.is_found = true;
   roll.length = Length::mm(36'600);
   EXPECT_TRUE(measured_words(roll, Unit::m).endsWith("by its weight; found 36.6 m long"));

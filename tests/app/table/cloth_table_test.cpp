@@ -5,7 +5,10 @@
 #include <QLabel>
 #include <QTest>
 
+#include <cstdlib>
+
 #include "laid_sample.h"
+#include "table/board_colours.h"
 
 namespace foldyard {
 namespace {
@@ -42,11 +45,29 @@ TEST_F(ClothTableTest, AnEmptyTableSaysWhatToDo) {
   EXPECT_TRUE(table.folded()->isVisible());
 }
 
-TEST_F(ClothTableTest, PaintsEveryWay) {
+// The share of a picture that has a colour, to a few shades.
+double share(const QImage& image, const QColor& colour) {
+  int found = 0;
+  for (int y = 0; y < image.height(); ++y)
+    for (int x = 0; x < image.width(); ++x) {
+      const QColor pixel = image.pixelColor(x, y);
+      found += std::abs(pixel.red() - colour.red()) + std::abs(pixel.green() - colour.green()) +
+                   std::abs(pixel.blue() - colour.blue()) < 12;
+    }
+  return static_cast<double>(found) / image.width() / image.height();
+}
+
+TEST_F(ClothTableTest, PaintsEveryWayWithItsTapesAndLightsUpWhatIsPointedAt) {
+  std::vector<QImage> seen;
   for (const char* way : {"open", "selvedge-to-selvedge", "off-centre", "both-edges-in", "open+end-to-end"}) {
     table.show_cloth(sample::laid(way));
+    const QImage plain = table.grab().toImage();
+    EXPECT_GT(share(plain, board_colours(false).tape), 0.02) << way;
+    EXPECT_GT(share(plain, board_colours(false).board), 0.05) << way;
     emit table.folded()->pointed(0, {}, {});
-    EXPECT_FALSE(table.grab().isNull()) << way;
+    EXPECT_NE(table.grab().toImage(), plain) << way;
+    for (const QImage& other : seen) EXPECT_NE(plain, other) << way;
+    seen.push_back(plain);
   }
 }
 

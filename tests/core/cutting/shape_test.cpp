@@ -63,7 +63,7 @@ TEST(ShapesOf, LaysWhatFollowsThePatternSidewaysOnRailroadedCloth) {
   keeps.grain = Grain::warp;
   const std::vector<Shape> shapes = shapes_of({follows, keeps}, fabric);
   ASSERT_EQ(shapes.size(), 4u);
-  EXPECT_EQ(cut_size(follows, fabric, false), (CutSize{Length::mm(400), Length::mm(1000)}));
+  EXPECT_EQ(size_on_cloth(follows, fabric, false), (SizeOnCloth{Length::mm(400), Length::mm(1000)}));
   EXPECT_EQ(shapes[0].along, Length::mm(1000));  // its width, along the roll
   EXPECT_FALSE(shapes[0].turned);
   EXPECT_EQ(shapes[1].across, Length::mm(970));
