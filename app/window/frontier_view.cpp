@@ -72,11 +72,15 @@ std::optional<QPointF> FrontierView::point(int row) const {
 std::vector<int> FrontierView::frontier() const {
   std::vector<int> rows;
   for (int row = 0; row < table_->ways()->rowCount(); ++row)
-    if (table_->ways()->plan(row) && table_->ways()->on_frontier(row)) rows.push_back(row);
-  std::sort(rows.begin(), rows.end(), [&](int a, int b) {
-    return table_->ways()->plan(a)->time < table_->ways()->plan(b)->time;
+    if (table_->ways()->plan(row)) rows.push_back(row);
+  std::stable_sort(rows.begin(), rows.end(), [&](int a, int b) {
+    const Plan &p = *table_->ways()->plan(a), &q = *table_->ways()->plan(b);
+    return p.time != q.time ? p.time < q.time : p.used > q.used;
   });
-  return rows;
+  std::vector<int> best;
+  for (int row : rows)
+    if (best.empty() || table_->ways()->plan(row)->used > table_->ways()->plan(best.back())->used) best.push_back(row);
+  return best;
 }
 
 int FrontierView::nearest(const QPointF& place) const {
@@ -149,29 +153,42 @@ void FrontierView::paint_axes(QPainter& painter) const {
   painter.drawText(QRectF(0, box.bottom() - line + 4, box.left() - 6, line), Qt::AlignRight, tr("%1 %").arg(e.least_use, 0, 'f', 1));
   painter.drawText(QRectF(box.left(), box.bottom() + 3, box.width(), line), Qt::AlignLeft, tr("%1 min").arg(e.least_minutes, 0, 'f', 0));
   painter.drawText(QRectF(box.left(), box.bottom() + 3, box.width(), line), Qt::AlignRight, tr("%1 min").arg(e.most_minutes, 0, 'f', 0));
-  painter.drawText(QRectF(box.left(), box.bottom() + 3, box.width(), line), Qt::AlignHCenter, tr("cloth used against minutes"));
+  painter.drawText(QRectF(box.left(), box.bottom() + 3, box.width(), line), Qt::AlignHCenter, caption());
 }
 
 void FrontierView::paint_points(QPainter& painter) const {
   const auto& colours = window_colours(shade_of(palette()));
+  const std::vector<int> unbeaten = frontier();
   QPolygonF line;
-  for (int row : frontier()) line << *point(row);
+  for (int row : unbeaten) line << *point(row);
   painter.setPen(QPen(colours.chalk, 2, Qt::DashLine));
   painter.drawPolyline(line);
   for (int row = 0; row < table_->ways()->rowCount(); ++row) {
     const auto at = point(row);
     if (!at) continue;
-    const bool best = table_->ways()->on_frontier(row);
+    const bool best = std::find(unbeaten.begin(), unbeaten.end(), row) != unbeaten.end();
     painter.setPen(QPen(best ? colours.chalk : colours.soft_ink, 1.5));
     painter.setBrush(best ? colours.chalk : colours.field);
     painter.drawEllipse(*at, best ? 5 : 4, best ? 5 : 4);
-    if (row != table_->row()) continue;
-    painter.setBrush(Qt::NoBrush);
-    painter.setPen(QPen(colours.ink, 2));
-    painter.drawEllipse(*at, 9, 9);
-    painter.drawText(QRectF(at->x() + 13, at->y() - 10, 260, 20), Qt::AlignLeft | Qt::AlignVCenter,
-                     table_->ways()->index(row, WayModel::way).data().toString());
   }
+  paint_chosen(painter);
+}
+
+void FrontierView::paint_chosen(QPainter& painter) const {
+  const int row = table_->row();
+  const auto at = row < 0 ? std::nullopt : point(row);
+  if (!at) return;
+  painter.setBrush(Qt::NoBrush);
+  painter.setPen(QPen(window_colours(shade_of(palette())).ink, 2));
+  painter.drawEllipse(*at, 9, 9);
+}
+
+// The chosen way is named below the points, so that it hides none.
+QString FrontierView::caption() const {
+  const QString axes = tr("cloth used against minutes");
+  const int row = table_->row();
+  if (row < 0 || !table_->ways()->plan(row)) return axes;
+  return axes + QStringLiteral(" · ") + table_->ways()->index(row, WayModel::way).data().toString();
 }
 
 }  // namespace foldyard

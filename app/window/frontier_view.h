@@ -1,7 +1,7 @@
 #pragma once
 
 // Cloth used against minutes: every plan of the comparison as a point, those
-// that no other beats in both worth and time joined by a stitched line. A click
+// that no other beats in both joined by a stitched line. A click
 // on a point chooses it; left and right go along the frontier.
 //
 // It looks at the model of a WayTable and shares its choice.
@@ -35,12 +35,15 @@ class FrontierView : public QWidget {
   };
   Ends ends() const;
   QRectF field() const;
-  std::vector<int> frontier() const;  // rows, from least time to most
+  // Rows from least time to most, each using more of the cloth than those before.
+  std::vector<int> frontier() const;
   int nearest(const QPointF& place) const;
   void choose(int row);
   void describe();
   void paint_axes(QPainter& painter) const;
   void paint_points(QPainter& painter) const;
+  void paint_chosen(QPainter& painter) const;
+  QString caption() const;
 
   WayTable* table_;
 };

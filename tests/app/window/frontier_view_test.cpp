@@ -44,6 +44,17 @@ TEST_F(FrontierViewTest, AClickOnAPointChoosesItsWay) {
   EXPECT_EQ(table.row(), 1);
 }
 
+// A plan that uses less of the cloth and takes longer is on no frontier.
+TEST_F(FrontierViewTest, LeavesOutWhatIsBeatenInBoth) {
+  Answer beaten = *answer();
+  beaten.comparison.ways[2].plan->time = Duration::seconds(1300);
+  table.show_answer(std::make_shared<const Answer>(beaten));
+  QTest::keyClick(&view, Qt::Key_Right);
+  EXPECT_EQ(table.row(), 0);
+  QTest::keyClick(&view, Qt::Key_Left);
+  EXPECT_EQ(table.row(), 0);
+}
+
 TEST_F(FrontierViewTest, KeysGoAlongTheFrontierAndSayWhere) {
   QTest::keyClick(&view, Qt::Key_Left);
   EXPECT_EQ(table.row(), 1);
