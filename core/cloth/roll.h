@@ -27,6 +27,7 @@
 #include "cloth/shrinkage.h"
 #include "measure/length.h"
 #include "measure/rect.h"
+#include "measure/worth.h"
 
 namespace foldyard {
 
@@ -54,6 +55,9 @@ struct Roll {
   std::optional<RollMeasure> measured = {};
   bool is_found = false;
   std::vector<Flaw> flaws = {};
+  std::string cloth = {};                // of which cloth it is; empty: one of its own
+  std::vector<std::string> marks = {};   // such as "printed"; orders may ask for them
+  std::optional<Worth> price = {};       // of a metre of it
   bool operator==(const Roll&) const = default;
 };
 

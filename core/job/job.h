@@ -7,6 +7,9 @@
 // keeps at least this from it. keep: a rest at least this size both ways is a
 // remnant, a smaller one an offcut.
 //
+// products, webbings, order: what a batch is planned for; a job without them is
+// one of rolls and panels alone.
+//
 // Invariants, held by the reader (see docs/job-file.md for the limits): at
 // least one roll and one panel; names unique and not empty; all sizes > 0 but
 // selvedge, squaring, allowance ≥ 0; worths > 0.
@@ -17,6 +20,9 @@
 #include "cloth/roll.h"
 #include "costing/pace.h"
 #include "goods/panel.h"
+#include "goods/product.h"
+#include "goods/webbing.h"
+#include "job/order.h"
 #include "lay/cutter.h"
 #include "measure/write_length.h"
 
@@ -41,6 +47,10 @@ struct Job {
   Losses losses;
   Pace pace;
   int longest_fan = 6;
+  std::vector<Product> products = {};
+  std::vector<Webbing> webbings = {};
+  Order order = {};
+  Worth cloth_price = Worth::whole(10);  // of a square metre, where a roll has none
   bool operator==(const Job&) const = default;
 };
 
