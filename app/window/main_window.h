@@ -11,8 +11,8 @@
 #include <QSplitter>
 #include <QTimer>
 
+#include "document/document.h"
 #include "window/busy_row.h"
-#include "window/document.h"
 #include "window/fold_hand.h"
 #include "window/frontier_view.h"
 #include "window/panel_table.h"

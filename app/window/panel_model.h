@@ -14,8 +14,8 @@
 #include <map>
 #include <utility>
 
+#include "document/document.h"
 #include "goods/ready_goods.h"
-#include "window/document.h"
 
 namespace foldyard {
 

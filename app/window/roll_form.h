@@ -16,7 +16,7 @@
 #include <array>
 
 #include "cloth/cloth_kinds.h"
-#include "window/document.h"
+#include "document/document.h"
 #include "window/length_field.h"
 
 class QFormLayout;

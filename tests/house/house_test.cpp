@@ -48,7 +48,7 @@ TEST(House, CoreHasNoQt) {
 }
 
 TEST(House, OnlyTheWindowHasWidgets) {
-  for (const auto* room : {"app/file", "app/drawing", "app/cli"})
+  for (const auto* room : {"app/file", "app/drawing", "app/document", "app/cli"})
     for (const auto& source : sources_in(room, kCode)) expect_none(widgets_below_window(source));
   expect_none(widget_links(room_links(read_file("app/CMakeLists.txt"))));
 }

@@ -8,27 +8,10 @@
 #include <atomic>
 #include <functional>
 
-#include "job/defaults.h"
-#include "job/job.h"
+#include "support/job_sample.h"
 #include "window/planner.h"
 
 namespace foldyard::sample {
-
-// Two rolls, 150 and 140 cm wide; panels of 45 × 90 and 30 × 40 cm.
-inline Job job() {
-  Job job = default_job();
-  job.name = "Sample";
-  Roll roll{"Moss", default_fabric(), Length::mm(5000)};
-  roll.fabric.width = Length::mm(1500);
-  roll.fabric.selvedge = Length::mm(10);
-  job.rolls.push_back(roll);
-  roll.name = "Slate";
-  roll.fabric.width = Length::mm(1400);
-  job.rolls.push_back(roll);
-  job.panels.push_back({"Carrier", Length::mm(450), Length::mm(900), false, true, Worth::whole(9)});
-  job.panels.push_back({"Pouch", Length::mm(300), Length::mm(400), true, true, Worth::whole(2)});
-  return job;
-}
 
 // Open cloth gives four panels in 20 min; selvedge to selvedge three in 12 min;
 // quarters are refused.

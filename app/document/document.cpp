@@ -1,4 +1,4 @@
-#include "window/document.h"
+#include "document/document.h"
 
 #include <QUndoCommand>
 

@@ -1,10 +1,10 @@
-#include "window/document.h"
+#include "document/document.h"
 
 #include <gtest/gtest.h>
 
 #include <random>
 
-#include "sample.h"
+#include "support/job_sample.h"
 
 namespace foldyard {
 namespace {
