@@ -157,4 +157,33 @@ std::vector<FieldReader> FieldReader::list_or_none(const char* key) {
   return entries;
 }
 
+FieldReader FieldReader::entries_of(const char* key, std::vector<std::string>& names) {
+  if (has(key) && !value(key).isArray()) {
+    refuse(key, kind_of(value(key)) + " is not a list", "write it between [ and ]");
+  }
+  QJsonObject entries;
+  const QJsonArray array = value(key).toArray();
+  for (qsizetype i = 0; i < array.size(); ++i) {
+    names.push_back(key + ("[" + std::to_string(i) + "]"));
+    entries.insert(QString::fromStdString(names.back()), array[i]);
+  }
+  return {entries, path_, *fault_};
+}
+
+std::vector<std::string> FieldReader::texts(const char* key) {
+  std::vector<std::string> names;
+  FieldReader entries = entries_of(key, names);
+  std::vector<std::string> texts;
+  for (const std::string& name : names) texts.push_back(entries.text(name.c_str()));
+  return texts;
+}
+
+std::vector<Length> FieldReader::lengths(const char* key) {
+  std::vector<std::string> names;
+  FieldReader entries = entries_of(key, names);
+  std::vector<Length> lengths;
+  for (const std::string& name : names) lengths.push_back(entries.length(name.c_str(), {}));
+  return lengths;
+}
+
 }  // namespace foldyard

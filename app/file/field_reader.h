@@ -48,8 +48,13 @@ class FieldReader {
   std::vector<FieldReader> list(const char* key);
   // The same, but that it may be left out.
   std::vector<FieldReader> list_or_none(const char* key);
+  // Lists of texts and of lengths; empty where left out.
+  std::vector<std::string> texts(const char* key);
+  std::vector<Length> lengths(const char* key);
 
  private:
+  // The entries of a list as fields of a reader, so that each is read by its name.
+  FieldReader entries_of(const char* key, std::vector<std::string>& names);
   bool is_absent(const char* key) const;
   QJsonValue value(const char* key) const { return object_.value(QLatin1String(key)); }
 

@@ -29,6 +29,18 @@ JsonLine& JsonLine::text(const std::string& key, const std::string& value) {
   return raw(key, quoted(value));
 }
 
+JsonLine& JsonLine::texts(const std::string& key, const std::vector<std::string>& values) {
+  std::string list;
+  for (const std::string& value : values) list += (list.empty() ? "" : ", ") + quoted(value);
+  return raw(key, '[' + list + ']');
+}
+
+JsonLine& JsonLine::lengths(const std::string& key, const std::vector<Length>& values) {
+  std::vector<std::string> exact;
+  for (const Length value : values) exact.push_back(exact_length(value, unit_));
+  return texts(key, exact);
+}
+
 JsonLine& JsonLine::length(const std::string& key, Length value) {
   return text(key, exact_length(value, unit_));
 }

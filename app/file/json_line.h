@@ -5,6 +5,7 @@
 // unit where they can be. quoted: a text as JSON has it.
 
 #include <string>
+#include <vector>
 
 #include "measure/duration.h"
 #include "measure/worth.h"
@@ -14,12 +15,24 @@ namespace foldyard {
 
 std::string quoted(const std::string& text);
 
+// A list, each entry on a line of its own; write(entry, unit) gives its text.
+template <class List, class Writer>
+std::string list_text(const List& list, Unit unit, Writer write) {
+  std::string out;
+  for (const auto& entry : list) {
+    out += (out.empty() ? "[\n    " : ",\n    ") + write(entry, unit);
+  }
+  return out.empty() ? "[]" : out + "\n  ]";
+}
+
 class JsonLine {
  public:
   explicit JsonLine(Unit unit) : unit_(unit) {}
 
   JsonLine& raw(const std::string& key, const std::string& value);
   JsonLine& text(const std::string& key, const std::string& value);
+  JsonLine& texts(const std::string& key, const std::vector<std::string>& values);
+  JsonLine& lengths(const std::string& key, const std::vector<Length>& values);
   JsonLine& length(const std::string& key, Length value);
   JsonLine& flag(const std::string& key, bool value);
   JsonLine& whole(const std::string& key, std::int64_t value);

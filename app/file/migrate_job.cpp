@@ -8,6 +8,11 @@ namespace {
 
 const QString kVersion = QStringLiteral("foldyard_job");
 
+Problem too_new(const std::string& field) {
+  return {field, "no such field is known in a file of version 1",
+          "write \"foldyard_job\": 2 at the head of the file, or leave the field out"};
+}
+
 // The first field of the list's entries that a later version brought.
 std::optional<Problem> newer_field(const QJsonObject& file, const char* list,
                                    const QStringList& newer) {
@@ -15,9 +20,7 @@ std::optional<Problem> newer_field(const QJsonObject& file, const char* list,
   for (qsizetype i = 0; i < entries.size(); ++i) {
     for (const QString& key : entries[i].toObject().keys()) {
       if (!newer.contains(key)) continue;
-      return Problem{std::string(list) + "[" + std::to_string(i) + "]." + key.toStdString(),
-                     "no such field is known in a file of version 1",
-                     "write \"foldyard_job\": 2 at the head of the file, or leave the field out"};
+      return too_new(std::string(list) + "[" + std::to_string(i) + "]." + key.toStdString());
     }
   }
   return {};
@@ -25,8 +28,11 @@ std::optional<Problem> newer_field(const QJsonObject& file, const char* list,
 
 Result<QJsonObject> to_version_2(QJsonObject file) {
   auto fault = newer_field(file, "rolls",
-                           {"measured", "railroaded", "repeat", "shrinkage", "flaws"});
+                           {"measured", "railroaded", "repeat", "shrinkage", "flaws", "cloth", "marks", "price_per_metre"});
   if (!fault) fault = newer_field(file, "panels", {"at_most", "grain", "match", "sewn"});
+  for (const char* key : {"products", "webbing", "order", "cloth_price_per_square_metre"}) {
+    if (!fault && file.contains(QLatin1String(key))) fault = too_new(key);
+  }
   if (fault) return *fault;
   file.insert(kVersion, 2);
   return file;

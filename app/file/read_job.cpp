@@ -5,6 +5,7 @@
 #include <QJsonDocument>
 
 #include "cloth/flaw_order.h"
+#include "file/read_order.h"
 #include "file/read_roll.h"
 #include "file/sewn_fields.h"
 #include "file/strict_json.h"
@@ -128,7 +129,7 @@ void read_pace(FieldReader fields, Pace& pace) {
 Job read_fields(FieldReader& file, std::optional<Problem>& fault) {
   Job job = default_job();
   file.only({"foldyard_job", "name", "unit", "rolls", "panels", "table", "cutter", "losses",
-             "pace", "longest_fan"});
+             "pace", "longest_fan", "products", "webbing", "order", "cloth_price_per_square_metre"});
   job.name = file.text("name");
   job.unit = static_cast<Unit>(file.choice("unit", kUnits, static_cast<int>(job.unit)));
   for (FieldReader& entry : file.list("rolls")) job.rolls.push_back(read_roll(entry));
@@ -138,6 +139,8 @@ Job read_fields(FieldReader& file, std::optional<Problem>& fault) {
   read_losses(file.group("losses"), job.losses);
   read_pace(file.group("pace"), job.pace);
   job.longest_fan = file.whole("longest_fan", job.longest_fan);
+  job.cloth_price = file.worth("cloth_price_per_square_metre", job.cloth_price);
+  read_order(file, job);
   return job;
 }
 

@@ -105,7 +105,7 @@ void read_length_of(FieldReader& fields, Roll& roll) {
 Roll read_roll(FieldReader& fields) {
   const Fabric usual = default_fabric();
   fields.only({"name", "width", "selvedge", "thickness", "length", "measured", "nap", "colour",
-               "railroaded", "repeat", "shrinkage", "flaws"});
+               "railroaded", "repeat", "shrinkage", "flaws", "cloth", "marks", "price_per_metre"});
   fields.need("name", "give the roll a name");
   Roll roll;
   roll.name = fields.text("name");
@@ -118,6 +118,9 @@ Roll read_roll(FieldReader& fields) {
   roll.fabric.railroaded = fields.flag("railroaded", usual.railroaded);
   roll.fabric.repeat = read_repeat(fields.group("repeat"), usual.repeat);
   roll.fabric.shrinkage = read_shrinkage(fields.group("shrinkage"), usual.shrinkage);
+  roll.cloth = fields.text("cloth");
+  roll.marks = fields.texts("marks");
+  if (fields.has("price_per_metre")) roll.price = fields.worth("price_per_metre", {});
   for (FieldReader& flaw : fields.list_or_none("flaws")) {
     roll.flaws.push_back(read_flaw(flaw, roll.fabric.width));
   }

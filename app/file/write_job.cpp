@@ -3,6 +3,7 @@
 #include "file/json_line.h"
 #include "file/migrate_job.h"
 #include "file/sewn_fields.h"
+#include "file/write_order.h"
 #include "file/write_roll.h"
 
 namespace foldyard {
@@ -66,15 +67,6 @@ std::string pace_text(const Pace& pace, Unit unit) {
       .object();
 }
 
-template <class List, class Writer>
-std::string list_text(const List& list, Unit unit, Writer write) {
-  std::string out;
-  for (const auto& entry : list) {
-    out += (out.empty() ? "[\n    " : ",\n    ") + write(entry, unit);
-  }
-  return out.empty() ? "[]" : out + "\n  ]";
-}
-
 std::string unit_text(Unit unit) {
   static const char* const kUnits[] = {"mm", "cm", "m", "in", "yd"};  // in the order of Unit
   return kUnits[static_cast<int>(unit)];
@@ -96,6 +88,7 @@ QByteArray write_job(const Job& job) {
   field("cutter", cutter_text(job.cutter, unit));
   field("losses", losses_text(job.losses, unit));
   field("pace", pace_text(job.pace, unit));
+  out += order_fields(job);
   out += "  \"longest_fan\": " + std::to_string(job.longest_fan) + "\n}\n";
   return QByteArray::fromStdString(out);
 }

@@ -76,6 +76,9 @@ void inspect_repeat(const Job& job, const Plan& plan, Findings& findings);
 // ply over all lays. REQUIRES what inspect_roll has found true.
 void inspect_limits(const Job& job, const Plan& plan, Findings& findings);
 
+// How often a length is turned over by hand to fold it so.
+int folds_by_hand(const FoldWay& way);
+
 // inspect_sums: what the plan says it yields, uses and costs, and its bound.
 void inspect_sums(const Job& job, const Plan& plan, Findings& findings);
 

@@ -2,22 +2,6 @@
 
 namespace foldyard::inspection {
 
-namespace {
-
-// Wide enough for a time in ticks times a rate.
-__extension__ using Wide = __int128;
-
-// Everything that is counted over the roll, from the patterns up.
-struct Sums {
-  std::vector<std::int64_t> yield;
-  Worth worth;
-  Area used;
-  std::int64_t panels = 0;  // cut, lost ones included
-  std::int64_t cuts = 0;
-  std::int64_t folds = 0;
-  Length travel;
-};
-
 int folds_by_hand(const FoldWay& way) {
   const int along = way.end_to_end ? 1 : 0;
   switch (way.kind) {
@@ -34,6 +18,22 @@ int folds_by_hand(const FoldWay& way) {
   }
   return along;
 }
+
+namespace {
+
+// Wide enough for a time in ticks times a rate.
+__extension__ using Wide = __int128;
+
+// Everything that is counted over the roll, from the patterns up.
+struct Sums {
+  std::vector<std::int64_t> yield;
+  Worth worth;
+  Area used;
+  std::int64_t panels = 0;  // cut, lost ones included
+  std::int64_t cuts = 0;
+  std::int64_t folds = 0;
+  Length travel;
+};
 
 void add_panels(Sums& sums, const Job& job, const Pattern& pattern, std::int64_t times) {
   for (const PlacedPanel& placed : pattern.panels) {

@@ -16,6 +16,13 @@
 // roll's price by the metre (rolls without one: Job::cloth_price by the square
 // metre), each roll rounded down, less the worth of the pieces beyond `must`.
 //
+// time: all rolls unrolled, every length cross-cut and folded, every lay lifted,
+// marked and cut once, every panel handled, as costing/pace.h has it, with one
+// allowance on the sum of all.
+//
+// shortfalls: where a line gets fewer than `must` pieces, or fewer of a cloth than
+// it asks for, what it lacks; none for a line that is served.
+//
 // Bounds, proved by exact arithmetic: no plan fills more of what must be made,
 // in worth, than filled_bound; none that fills filled_bound costs less than
 // cost_bound. Every roll is cut as

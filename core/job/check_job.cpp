@@ -5,6 +5,7 @@
 
 #include "cloth/flaw_order.h"
 #include "cutting/shape.h"
+#include "job/check_order.h"
 #include "job/check_roll.h"
 #include "job/check_sewn.h"
 
@@ -24,6 +25,7 @@ class Checker {
     pace();
     faults_.number("longest_fan", job_.longest_fan, limits::kLongestFan, 0);
     contradictions();
+    check_order_values(faults_, job_);
     return faults_.fault();
   }
 
@@ -166,7 +168,7 @@ class Checker {
   FirstFault faults_;
 };
 
-std::optional<Problem> check_order(const Job& job) {
+std::optional<Problem> check_flaw_order(const Job& job) {
   for (std::size_t i = 0; i < job.rolls.size(); ++i) {
     if (are_in_order(job.rolls[i].flaws)) continue;
     return Problem{"rolls[" + std::to_string(i) + "].flaws",
@@ -182,7 +184,7 @@ std::optional<Problem> check_unordered_job(const Job& job) { return Checker(job)
 
 std::optional<Problem> check_job(const Job& job) {
   const std::optional<Problem> fault = check_unordered_job(job);
-  return fault ? fault : check_order(job);
+  return fault ? fault : check_flaw_order(job);
 }
 
 }  // namespace foldyard

@@ -40,6 +40,7 @@ const std::vector<Default> kDefaults = {
     {"panels[].may_turn", "false", "assumption: panels keep the direction of the cloth", true},
     {"panels[].on_fold", "true", "assumption: a crease presses out", true},
     {"panels[].worth_per_square_metre", "20", "assumption: put in what your cloth costs", true},
+    {"cloth_price_per_square_metre", "10", "assumption: put in what your cloth costs", true},
     {"table.length", "250 cm", "assumption: a table of one room, no source", true},
     {"table.depth", "160 cm",
      "a table should be at least 20 cm wider than the cloth (I. Vilumsone-Nemes, Industrial "
@@ -148,6 +149,7 @@ Job default_job() {
   job.losses = default_losses();
   job.pace = default_pace();
   job.longest_fan = whole_of("longest_fan");
+  job.cloth_price = worth_of("cloth_price_per_square_metre");
   return job;
 }
 

@@ -69,6 +69,20 @@ inline constexpr Length kMostFinished = Length::mm(10'000);
 inline constexpr Length kMostTurning = Length::mm(500);  // a seam or a hem
 inline constexpr int kMostHandles = 8;
 
+// Of what a batch is planned from (core/job/check_order.h).
+inline constexpr std::size_t kMostProducts = 50;
+inline constexpr std::size_t kMostWebbings = 20;
+inline constexpr std::size_t kMostEnds = 200;       // of one webbing
+inline constexpr std::size_t kMostOrderLines = 100;
+inline constexpr std::size_t kMostWords = 20;       // in a list of cloths and marks
+inline constexpr std::size_t kMostRules = 20;       // of one line
+inline constexpr NumberLimit kInAPiece{1, 1'000};
+inline constexpr NumberLimit kPieces{0, 100'000};
+inline constexpr NumberLimit kClothPrice{0, 1'000'000'000};  // 0 to 100 000
+inline constexpr LengthLimit kWebbingRoll{Length::mm(100), Length::mm(1'000'000), "10 cm to 1 km (1000 m)"};
+inline constexpr LengthLimit kWebbingCut{Length::mm(5), Length::mm(1'000'000), "5 mm to 1 km (1000 m)"};
+inline constexpr LengthLimit kWebbingLoss{Length::mm(0), Length::mm(1'000), "0 cm to 1 m"};
+
 // Of the smallest panel, by area, on one roll.
 inline constexpr std::int64_t kMostPanelsOnRoll = 1'000'000;
 

@@ -6,7 +6,7 @@
 // is left where they are worth more than it. from: cloths or marks that may
 // serve; empty: any. A cloth is what rolls of the same Roll::cloth hold; a roll
 // without one is a cloth of its own, by its name. A piece is of one cloth, from
-// one or more rolls of it.
+// one or more rolls of it. Rolls of one cloth have the same marks.
 // each_at_least: of every cloth that may serve. rules: how many pieces of a
 // cloth, or of all cloths with a mark, there are to be.
 //

@@ -33,6 +33,8 @@ TEST(Defaults, MakeTheJobThatTheTableSays) {
   EXPECT_EQ(job.pace.allowance_percent, 15);
   EXPECT_EQ(job.pace.rate, Worth::whole(20));
   EXPECT_EQ(job.longest_fan, 6);
+  EXPECT_EQ(job.cloth_price, Worth::whole(10));
+  EXPECT_EQ(job.cloth_price, Job().cloth_price);
   EXPECT_TRUE(job.rolls.empty());
   EXPECT_TRUE(job.panels.empty());
 }

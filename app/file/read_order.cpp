@@ -1,0 +1,112 @@
+#include "file/read_order.h"
+
+#include <algorithm>
+
+#include "file/order_words.h"
+
+namespace foldyard {
+namespace {
+
+std::string short_name(const std::string& name) { return name.size() <= 80 ? name : name.substr(0, 77) + "…"; }
+
+// The place in the list of what has the name that the field gives; 0 where a
+// fault was met.
+template <class List>
+int named(FieldReader& fields, const char* key, const List& list, const char* what) {
+  fields.need(key, std::string("name a ") + what);
+  const std::string name = fields.text(key);
+  const auto at = std::find_if(list.begin(), list.end(), [&](const auto& each) { return each.name == name; });
+  if (at != list.end()) return static_cast<int>(at - list.begin());
+  fields.refuse(key, "there is no " + std::string(what) + " \"" + short_name(name) + "\"",
+                std::string("write the name of a ") + what + " of this job");
+  return 0;
+}
+
+std::int64_t count(FieldReader& fields, const char* key, std::int64_t usual) { return fields.decimal(key, 0, usual); }
+
+PanelCount read_panel_count(FieldReader& fields, const Job& job) {
+  fields.only({"panel", "count", "from"});
+  return {named(fields, "panel", job.panels, "panel"), count(fields, "count", 1), fields.texts("from")};
+}
+
+WebbingCut read_webbing_cut(FieldReader& fields, const Job& job) {
+  fields.only({"webbing", "length", "count"});
+  fields.need("length", "say how long each is cut, like \"55 cm\"");
+  return {named(fields, "webbing", job.webbings, "webbing"), fields.length("length", {}), count(fields, "count", 1)};
+}
+
+Webbing read_webbing(FieldReader& fields) {
+  fields.only({"name", "roll", "price", "ends", "loss"});
+  fields.need("name", "give the webbing a name");
+  fields.need("roll", "say how long a full roll of it is, like \"50 m\"");
+  Webbing webbing;
+  webbing.name = fields.text("name");
+  webbing.roll = fields.length("roll", {});
+  webbing.price = fields.worth("price", {});
+  webbing.ends = fields.lengths("ends");
+  webbing.loss = fields.length("loss", {});
+  return webbing;
+}
+
+Product read_product(FieldReader& fields, const Job& job) {
+  fields.only({"name", "panels", "webbing", "worth"});
+  fields.need("name", "give the product a name");
+  fields.need("worth", "say what a piece is worth to you, like \"24\"");
+  Product product;
+  product.name = fields.text("name");
+  for (FieldReader& entry : fields.list("panels")) product.panels.push_back(read_panel_count(entry, job));
+  for (FieldReader& entry : fields.list_or_none("webbing")) product.webbing.push_back(read_webbing_cut(entry, job));
+  product.worth = fields.worth("worth", {});
+  return product;
+}
+
+ClothRule read_rule(FieldReader& fields) {
+  fields.only({"of", "at_least", "at_most"});
+  fields.need("of", "name a cloth or a mark of your rolls");
+  ClothRule rule;
+  rule.of = fields.text("of");
+  rule.at_least = count(fields, "at_least", 0);
+  if (fields.has("at_most")) rule.at_most = count(fields, "at_most", 0);
+  return rule;
+}
+
+OrderLine read_line(FieldReader& fields, const Job& job) {
+  fields.only({"product", "must", "may", "from", "each_at_least", "rules"});
+  OrderLine line;
+  line.product = named(fields, "product", job.products, "product");
+  line.must = count(fields, "must", 0);
+  line.may = count(fields, "may", 0);
+  line.from = fields.texts("from");
+  line.each_at_least = count(fields, "each_at_least", 0);
+  for (FieldReader& entry : fields.list_or_none("rules")) line.rules.push_back(read_rule(entry));
+  return line;
+}
+
+std::vector<BatchAim> read_aims(FieldReader& fields) {
+  const QStringList words = aim_words();
+  std::vector<BatchAim> aims;
+  const std::vector<std::string> given = fields.texts("aims");
+  for (std::size_t i = 0; i < given.size(); ++i) {
+    const qsizetype at = words.indexOf(QString::fromStdString(given[i]));
+    if (at >= 0) aims.push_back(static_cast<BatchAim>(at));
+    else fields.refuse(("aims[" + std::to_string(i) + "]").c_str(), "this is no aim that is known here",
+                       "write one of " + words.join(QStringLiteral(", ")).toStdString());
+  }
+  return aims;
+}
+
+}  // namespace
+
+QStringList aim_words() { return {"cloth", "lifts", "minutes", "remnants"}; }
+
+void read_order(FieldReader& file, Job& job) {
+  for (FieldReader& entry : file.list_or_none("webbing")) job.webbings.push_back(read_webbing(entry));
+  for (FieldReader& entry : file.list_or_none("products")) job.products.push_back(read_product(entry, job));
+  if (!file.has("order")) return;
+  FieldReader order = file.group("order");
+  order.only({"lines", "aims"});
+  for (FieldReader& entry : order.list("lines")) job.order.lines.push_back(read_line(entry, job));
+  if (order.has("aims")) job.order.aims = read_aims(order);
+}
+
+}  // namespace foldyard

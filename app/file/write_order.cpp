@@ -1,0 +1,98 @@
+#include "file/write_order.h"
+
+#include "file/json_line.h"
+#include "file/order_words.h"
+#include "job/decimal.h"
+#include "job/defaults.h"
+
+namespace foldyard {
+namespace {
+
+// {…}, {…} on the line of its owner.
+template <class List, class Writer>
+std::string in_line(const List& list, Writer write) {
+  std::string out;
+  for (const auto& entry : list) out += (out.empty() ? "" : ", ") + write(entry);
+  return '[' + out + ']';
+}
+
+template <class List>
+const std::string& name_in(const List& list, int index) {
+  return list[static_cast<std::size_t>(index)].name;
+}
+
+std::string webbing_text(const Webbing& webbing, Unit unit) {
+  JsonLine line(unit);
+  line.text("name", webbing.name).length("roll", webbing.roll).worth("price", webbing.price);
+  if (!webbing.ends.empty()) line.lengths("ends", webbing.ends);
+  if (webbing.loss != Length()) line.length("loss", webbing.loss);
+  return line.object();
+}
+
+std::string panel_count_text(const PanelCount& count, const Job& job) {
+  JsonLine line(job.unit);
+  line.text("panel", name_in(job.panels, count.panel)).whole("count", count.count);
+  if (!count.from.empty()) line.texts("from", count.from);
+  return line.object();
+}
+
+std::string webbing_cut_text(const WebbingCut& cut, const Job& job) {
+  return JsonLine(job.unit)
+      .text("webbing", name_in(job.webbings, cut.webbing))
+      .length("length", cut.length)
+      .whole("count", cut.count)
+      .object();
+}
+
+std::string product_text(const Product& product, const Job& job) {
+  JsonLine line(job.unit);
+  line.text("name", product.name).worth("worth", product.worth);
+  line.raw("panels", in_line(product.panels, [&](const PanelCount& count) { return panel_count_text(count, job); }));
+  if (!product.webbing.empty())
+    line.raw("webbing", in_line(product.webbing, [&](const WebbingCut& cut) { return webbing_cut_text(cut, job); }));
+  return line.object();
+}
+
+std::string rule_text(const ClothRule& rule, Unit unit) {
+  JsonLine line(unit);
+  line.text("of", rule.of);
+  if (rule.at_least > 0) line.whole("at_least", rule.at_least);
+  if (rule.at_most) line.whole("at_most", *rule.at_most);
+  return line.object();
+}
+
+std::string order_line_text(const OrderLine& order, const Job& job) {
+  JsonLine line(job.unit);
+  line.text("product", name_in(job.products, order.product)).whole("must", order.must);
+  if (order.may > 0) line.whole("may", order.may);
+  if (!order.from.empty()) line.texts("from", order.from);
+  if (order.each_at_least > 0) line.whole("each_at_least", order.each_at_least);
+  if (!order.rules.empty())
+    line.raw("rules", in_line(order.rules, [&](const ClothRule& rule) { return rule_text(rule, job.unit); }));
+  return line.object();
+}
+
+std::string order_text(const Job& job) {
+  const auto line = [&](const OrderLine& each, Unit) { return order_line_text(each, job); };
+  std::vector<std::string> aims;
+  for (const BatchAim aim : job.order.aims) aims.push_back(aim_words()[static_cast<int>(aim)].toStdString());
+  return JsonLine(job.unit).raw("lines", list_text(job.order.lines, job.unit, line)).texts("aims", aims).object();
+}
+
+}  // namespace
+
+std::string order_fields(const Job& job) {
+  std::string out;
+  const auto field = [&out](const char* key, const std::string& value) {
+    ((((out += "  \"") += key) += "\": ") += value) += ",\n";
+  };
+  const auto product = [&](const Product& each, Unit) { return product_text(each, job); };
+  if (!job.webbings.empty()) field("webbing", list_text(job.webbings, job.unit, webbing_text));
+  if (!job.products.empty()) field("products", list_text(job.products, job.unit, product));
+  if (job.order != Order()) field("order", order_text(job));
+  if (job.cloth_price != default_job().cloth_price)
+    field("cloth_price_per_square_metre", quoted(write_decimal(job.cloth_price.parts(), 4)));
+  return out;
+}
+
+}  // namespace foldyard

@@ -1,0 +1,42 @@
+#pragma once
+
+// The checks of the batch inspector, each in a file of its own name. A check
+// reads one side of a batch plan and adds what is broken to the findings.
+
+#include <map>
+#include <set>
+#include <string>
+#include <vector>
+
+#include "inspect/findings.h"
+#include "job/batch_plan.h"
+#include "job/job.h"
+
+namespace foldyard::inspection {
+
+// A cloth with all that rolls of it answer to, in the order of the job's rolls.
+struct Cloth {
+  std::string name;
+  std::set<std::string> words;  // its name and its marks
+
+  bool serves(const std::vector<std::string>& asked) const;
+};
+std::vector<Cloth> cloths_of(const Job& job);
+const std::string& cloth_name(const Roll& roll);
+
+// inspect_made: what is made, line by line and cloth by cloth, and what lacks.
+// False if an index or a cloth names nothing, so that no sums can be made.
+bool inspect_made(const Job& job, const BatchPlan& plan, Findings& findings);
+
+// inspect_served: the panels that the rolls of each cloth yield make the pieces
+// that are made of it. REQUIRES what inspect_made has found true.
+void inspect_served(const Job& job, const BatchPlan& plan, Findings& findings);
+
+// inspect_lays: every length in one lay, equal patterns, the cutter's height and
+// plies. False if an index names nothing.
+bool inspect_lays(const Job& job, const BatchPlan& plan, Findings& findings);
+
+// inspect_batch_sums: filled, cost, time, lifts and the bounds.
+void inspect_batch_sums(const Job& job, const BatchPlan& plan, Findings& findings);
+
+}  // namespace foldyard::inspection

@@ -1,0 +1,179 @@
+#include "job/check_order.h"
+
+#include <algorithm>
+#include <set>
+
+#include "cloth/cloth_of.h"
+
+namespace foldyard {
+namespace {
+
+std::string at(const std::string& list, std::size_t i) { return list + "[" + std::to_string(i) + "]"; }
+
+class OrderChecker {
+ public:
+  OrderChecker(FirstFault& faults, const Job& job) : faults_(faults), job_(job) {}
+
+  void run() {
+    faults_.number("cloth_price_per_square_metre", job_.cloth_price.parts(), limits::kClothPrice, 4);
+    for (std::size_t i = 0; i < job_.rolls.size(); ++i) roll(at("rolls", i) + ".", job_.rolls[i]);
+    for (std::size_t i = 1; i < job_.rolls.size(); ++i) same_marks(i);
+    webbings();
+    products();
+    faults_.no_more("order.lines", job_.order.lines.size(), limits::kMostOrderLines);
+    for (std::size_t i = 0; i < job_.order.lines.size(); ++i) line(at("order.lines", i) + ".", job_.order.lines[i]);
+    aims();
+  }
+
+ private:
+  void roll(const std::string& where, const Roll& roll) {
+    faults_.name(where + "cloth", roll.cloth, false);
+    faults_.no_more(where + "marks", roll.marks.size(), limits::kMostWords);
+    for (std::size_t i = 0; i < roll.marks.size(); ++i) faults_.name(at(where + "marks", i), roll.marks[i], true);
+    if (roll.price) faults_.number(where + "price_per_metre", roll.price->parts(), limits::kClothPrice, 4);
+  }
+
+  static std::set<std::string> marks_of(const Roll& roll) { return {roll.marks.begin(), roll.marks.end()}; }
+
+  void same_marks(std::size_t i) {
+    const Roll& roll = job_.rolls[i];
+    const auto first = std::find_if(job_.rolls.begin(), job_.rolls.end(),
+                                    [&](const Roll& other) { return cloth_of(other) == cloth_of(roll); });
+    if (marks_of(*first) == marks_of(roll)) return;
+    faults_.keep(at("rolls", i) + ".marks",
+                 "the roll is of the cloth \"" + cloth_of(roll) + "\" as \"" + first->name + "\" is, but has other marks",
+                 "give rolls of one cloth the same marks");
+  }
+
+  template <class List>
+  bool names_one(const std::string& where, int index, const List& list, const char* what) {
+    if (0 <= index && index < std::ssize(list)) return true;
+    faults_.keep(where, std::string("it names no ") + what + " of the job", std::string("choose a ") + what);
+    return false;
+  }
+
+  template <class List>
+  void names(const std::string& where, const List& list) {
+    std::set<std::string> seen;
+    for (std::size_t i = 0; i < list.size(); ++i) {
+      faults_.name(at(where, i) + ".name", list[i].name, true);
+      if (!seen.insert(list[i].name).second)
+        faults_.keep(at(where, i) + ".name", "the name \"" + list[i].name + "\" stands twice", "give each its own");
+    }
+  }
+
+  void webbings() {
+    faults_.no_more("webbing", job_.webbings.size(), limits::kMostWebbings);
+    names("webbing", job_.webbings);
+    for (std::size_t i = 0; i < job_.webbings.size(); ++i) webbing(at("webbing", i) + ".", job_.webbings[i]);
+  }
+
+  void webbing(const std::string& where, const Webbing& webbing) {
+    faults_.length(where + "roll", webbing.roll, limits::kWebbingRoll);
+    faults_.number(where + "price", webbing.price.parts(), limits::kClothPrice, 4);
+    faults_.length(where + "loss", webbing.loss, limits::kWebbingLoss);
+    faults_.no_more(where + "ends", webbing.ends.size(), limits::kMostEnds);
+    for (std::size_t i = 0; i < webbing.ends.size(); ++i)
+      faults_.length(at(where + "ends", i), webbing.ends[i], limits::kWebbingCut);
+  }
+
+  void products() {
+    faults_.no_more("products", job_.products.size(), limits::kMostProducts);
+    names("products", job_.products);
+    for (std::size_t i = 0; i < job_.products.size(); ++i) product(at("products", i) + ".", job_.products[i]);
+  }
+
+  void product(const std::string& where, const Product& product) {
+    faults_.number(where + "worth", product.worth.parts(), limits::kPanelWorth, 4);
+    faults_.count(where + "panels", product.panels.size(), limits::kMostPanels);
+    std::set<int> seen;
+    for (std::size_t i = 0; i < product.panels.size(); ++i) {
+      const PanelCount& each = product.panels[i];
+      faults_.number(at(where + "panels", i) + ".count", each.count, limits::kInAPiece, 0);
+      names_one(at(where + "panels", i) + ".panel", each.panel, job_.panels, "panel");
+      words(at(where + "panels", i) + ".from", each.from);
+      if (!seen.insert(each.panel).second)
+        faults_.keep(at(where + "panels", i) + ".panel", "the panel stands twice", "count both together");
+    }
+    faults_.no_more(where + "webbing", product.webbing.size(), limits::kMostWords);
+    for (std::size_t i = 0; i < product.webbing.size(); ++i) cut(at(where + "webbing", i) + ".", product.webbing[i]);
+  }
+
+  void cut(const std::string& where, const WebbingCut& cut) {
+    faults_.length(where + "length", cut.length, limits::kWebbingCut);
+    faults_.number(where + "count", cut.count, limits::kInAPiece, 0);
+    if (!names_one(where + "webbing", cut.webbing, job_.webbings, "webbing")) return;
+    const Webbing& webbing = job_.webbings[static_cast<std::size_t>(cut.webbing)];
+    if (cut.length + webbing.loss <= webbing.roll) return;
+    faults_.keep(where + "length", faults_.text_of(cut.length) + " is longer than a full roll of \"" + webbing.name + "\"",
+                 "give a longer roll or cut it shorter");
+  }
+
+  bool is_known(const std::string& word) const {
+    return std::any_of(job_.rolls.begin(), job_.rolls.end(), [&](const Roll& roll) { return answers_to(roll, word); });
+  }
+
+  void word(const std::string& where, const std::string& word) {
+    faults_.name(where, word, true);
+    if (is_known(word)) return;
+    faults_.keep(where, "no roll is of the cloth \"" + word + "\" or has it as a mark",
+                 "write the cloth or a mark of a roll");
+  }
+
+  void words(const std::string& where, const std::vector<std::string>& list) {
+    faults_.no_more(where, list.size(), limits::kMostWords);
+    for (std::size_t i = 0; i < list.size(); ++i) word(at(where, i), list[i]);
+  }
+
+  void line(const std::string& where, const OrderLine& line) {
+    names_one(where + "product", line.product, job_.products, "product");
+    faults_.number(where + "must", line.must, limits::kPieces, 0);
+    faults_.number(where + "may", line.may, limits::kPieces, 0);
+    faults_.number(where + "each_at_least", line.each_at_least, limits::kPieces, 0);
+    if (line.must + line.may == 0) faults_.keep(where + "must", "the line asks for no piece", "say how many");
+    words(where + "from", line.from);
+    faults_.no_more(where + "rules", line.rules.size(), limits::kMostRules);
+    for (std::size_t i = 0; i < line.rules.size(); ++i) rule(at(where + "rules", i) + ".", line.rules[i], line);
+    each_fits(where, line);
+  }
+
+  void rule(const std::string& where, const ClothRule& rule, const OrderLine& line) {
+    word(where + "of", rule.of);
+    faults_.number(where + "at_least", rule.at_least, limits::kPieces, 0);
+    if (rule.at_most) faults_.number(where + "at_most", *rule.at_most, limits::kPieces, 0);
+    const std::int64_t most = std::min(rule.at_most.value_or(limits::kPieces.most), line.must + line.may);
+    if (rule.at_least <= most) return;
+    faults_.keep(where + "at_least", std::to_string(rule.at_least) + " is more than the " + std::to_string(most) +
+                                         " that may be made of it", "ask for fewer, or take more");
+  }
+
+  void each_fits(const std::string& where, const OrderLine& line) {
+    std::set<std::string> cloths;
+    for (const Roll& roll : job_.rolls) {
+      if (answers_to_any(roll, line.from)) cloths.insert(cloth_of(roll));
+    }
+    const auto count = static_cast<std::int64_t>(cloths.size());
+    if (line.each_at_least * count <= line.must + line.may) return;
+    faults_.keep(where + "each_at_least",
+                 std::to_string(line.each_at_least) + " of each of " + std::to_string(count) +
+                     " cloths is more than the " + std::to_string(line.must + line.may) + " pieces of the line",
+                 "ask for fewer of each, or for more pieces");
+  }
+
+  void aims() {
+    std::set<BatchAim> seen;
+    for (std::size_t i = 0; i < job_.order.aims.size(); ++i) {
+      if (!seen.insert(job_.order.aims[i]).second)
+        faults_.keep(at("order.aims", i), "the aim stands twice", "name each once");
+    }
+  }
+
+  FirstFault& faults_;
+  const Job& job_;
+};
+
+}  // namespace
+
+void check_order_values(FirstFault& faults, const Job& job) { OrderChecker(faults, job).run(); }
+
+}  // namespace foldyard
