@@ -15,7 +15,7 @@ const std::map<std::string, int> kFloors = {
 // Values only: what the inspector may see besides `measure`.
 const std::set<std::string> kNouns = {
     "cloth/roll.h",     "goods/panel.h",      "fold/fold_plan.h", "lay/cutter.h",
-    "costing/pace.h",   "cutting/cut_tree.h", "job/job.h",        "job/plan.h",
+    "costing/pace.h",   "cutting/cut_tree.h", "job/job.h",        "job/plan.h",         "job/batch_plan.h",
     "inspect/inspect_plan.h"};
 
 bool is_noun(const std::string& include) {

@@ -33,63 +33,64 @@ struct Row {
   const char* sentence;  // empty: it stands
 };
 
-TEST(CheckOrder, SaysWhatCannotStandWhereAndWhatToDo) {
-  const Row rows[] = {
-      {"as it is", [](Job&) {}, ""},
-      {"other marks on one cloth", [](Job& j) { j.rolls[1].marks = {"printed"}; },
-       "rolls[1].marks: the roll is of the cloth \"moss\" as \"Moss 1\" is, but has other marks; give rolls of one "
-       "cloth the same marks."},
-      {"an empty mark", [](Job& j) { j.rolls[2].marks.push_back(""); },
-       "rolls[2].marks[1]: the name is empty; give it one."},
-      {"a dear cloth", [](Job& j) { j.rolls[0].price = Worth::whole(100'001); },
-       "rolls[0].price_per_metre: 100001 is too large; give 0 to 100000."},
-      {"two webbings of a name", [](Job& j) { j.webbings.push_back(j.webbings[0]); },
-       "webbing[1].name: the name \"cotton 30\" stands twice; give each its own."},
-      {"a short roll of webbing", [](Job& j) { j.webbings[0].roll = Length::mm(554); },
-       "products[0].webbing[0].length: 55 cm is longer than a full roll of \"cotton 30\"; give a longer roll or cut "
-       "it shorter."},
-      {"a roll of webbing that just does", [](Job& j) { j.webbings[0].roll = Length::mm(555); }, ""},
-      {"an end too short", [](Job& j) { j.webbings[0].ends = {Length::mm(4)}; },
-       "webbing[0].ends[0]: 0.4 cm is too small; give 5 mm to 1 km (1000 m)."},
-      {"no panels", [](Job& j) { j.products[0].panels.clear(); },
-       "products[0].panels: the list is empty; give at least one."},
-      {"a panel twice", [](Job& j) { j.products[0].panels[1].panel = 0; },
-       "products[0].panels[1].panel: the panel stands twice; count both together."},
-      {"a panel that is not there", [](Job& j) { j.products[0].panels[1].panel = 2; },
-       "products[0].panels[1].panel: it names no panel of the job; choose a panel."},
-      {"none of a panel", [](Job& j) { j.products[0].panels[0].count = 0; },
-       "products[0].panels[0].count: 0 is too small; give 1 to 1000."},
-      {"a lining of no cloth", [](Job& j) { j.products[0].panels[1].from = {"velvet"}; },
-       "products[0].panels[1].from[0]: no roll is of the cloth \"velvet\" or has it as a mark; write the cloth or a "
-       "mark of a roll."},
-      {"a roll's name where it has a cloth", [](Job& j) { j.order.lines[0].from = {"Moss 1"}; },
-       "order.lines[0].from[0]: no roll is of the cloth \"Moss 1\" or has it as a mark; write the cloth or a mark of "
-       "a roll."},
-      {"a roll's name where it has none", [](Job& j) {
-         j.order.lines[0].from = {"Fern"};
-         j.order.lines[0].rules.clear();
-       }, ""},
-      {"a product that is not there", [](Job& j) { j.order.lines[0].product = 1; },
-       "order.lines[0].product: it names no product of the job; choose a product."},
-      {"no piece", [](Job& j) {
-         j.order.lines[0] = {0, 0, 0};
-       }, "order.lines[0].must: the line asks for no piece; say how many."},
-      {"only pieces that may be made", [](Job& j) {
-         j.order.lines[0] = {0, 0, 1};
-       }, ""},
-      {"just enough for each cloth", [](Job& j) {
-         j.order.lines[0].must = 12;
-       }, ""},
-      {"too many of each cloth", [](Job& j) { j.order.lines[0].must = 11; },
-       "order.lines[0].each_at_least: 6 of each of 2 cloths is more than the 11 pieces of the line; ask for fewer of "
-       "each, or for more pieces."},
-      {"a rule that contradicts itself", [](Job& j) { j.order.lines[0].rules[0].at_least = 13; },
-       "order.lines[0].rules[0].at_least: 13 is more than the 12 that may be made of it; ask for fewer, or take more."},
-      {"an aim twice", [](Job& j) { j.order.aims = {BatchAim::cloth, BatchAim::lifts, BatchAim::cloth}; },
-       "order.aims[2]: the aim stands twice; name each once."},
-      {"no aims", [](Job& j) { j.order.aims.clear(); }, ""},
+const Row kRows[] = {
+    {"as it is", [](Job&) {}, ""},
+    {"other marks on one cloth", [](Job& j) { j.rolls[1].marks = {"printed"}; },
+     "rolls[1].marks: the roll is of the cloth \"moss\" as \"Moss 1\" is, but has other marks; give rolls of one "
+     "cloth the same marks."},
+    {"an empty mark", [](Job& j) { j.rolls[2].marks.push_back(""); },
+     "rolls[2].marks[1]: the name is empty; give it one."},
+    {"a dear cloth", [](Job& j) { j.rolls[0].price = Worth::whole(100'001); },
+     "rolls[0].price_per_metre: 100001 is too large; give 0 to 100000."},
+    {"two webbings of a name", [](Job& j) { j.webbings.push_back(j.webbings[0]); },
+     "webbing[1].name: the name \"cotton 30\" stands twice; give each its own."},
+    {"a short roll of webbing", [](Job& j) { j.webbings[0].roll = Length::mm(554); },
+     "products[0].webbing[0].length: 55 cm is longer than a full roll of \"cotton 30\"; give a longer roll or cut "
+     "it shorter."},
+    {"a roll of webbing that just does", [](Job& j) { j.webbings[0].roll = Length::mm(555); }, ""},
+    {"an end too short", [](Job& j) { j.webbings[0].ends = {Length::mm(4)}; },
+     "webbing[0].ends[0]: 0.4 cm is too small; give 5 mm to 1 km (1000 m)."},
+    {"no panels", [](Job& j) { j.products[0].panels.clear(); },
+     "products[0].panels: the list is empty; give at least one."},
+    {"a panel twice", [](Job& j) { j.products[0].panels[1].panel = 0; },
+     "products[0].panels[1].panel: the panel stands twice; count both together."},
+    {"a panel that is not there", [](Job& j) { j.products[0].panels[1].panel = 2; },
+     "products[0].panels[1].panel: it names no panel of the job; choose a panel."},
+    {"none of a panel", [](Job& j) { j.products[0].panels[0].count = 0; },
+     "products[0].panels[0].count: 0 is too small; give 1 to 1000."},
+    {"a lining of no cloth", [](Job& j) { j.products[0].panels[1].from = {"velvet"}; },
+     "products[0].panels[1].from[0]: no roll is of the cloth \"velvet\" or has it as a mark; write the cloth or a "
+     "mark of a roll."},
+    {"a roll's name where it has a cloth", [](Job& j) { j.order.lines[0].from = {"Moss 1"}; },
+     "order.lines[0].from[0]: no roll is of the cloth \"Moss 1\" or has it as a mark; write the cloth or a mark of "
+     "a roll."},
+    {"a roll's name where it has none", [](Job& j) {
+       j.order.lines[0].from = {"Fern"};
+       j.order.lines[0].rules.clear();
+     }, ""},
+    {"a product that is not there", [](Job& j) { j.order.lines[0].product = 1; },
+     "order.lines[0].product: it names no product of the job; choose a product."},
+    {"no piece", [](Job& j) {
+       j.order.lines[0] = {0, 0, 0};
+     }, "order.lines[0].must: the line asks for no piece; say how many."},
+    {"only pieces that may be made", [](Job& j) {
+       j.order.lines[0] = {0, 0, 1};
+     }, ""},
+    {"just enough for each cloth", [](Job& j) {
+       j.order.lines[0].must = 12;
+     }, ""},
+    {"too many of each cloth", [](Job& j) { j.order.lines[0].must = 11; },
+     "order.lines[0].each_at_least: 6 of each of 2 cloths is more than the 11 pieces of the line; ask for fewer of "
+     "each, or for more pieces."},
+    {"a rule that contradicts itself", [](Job& j) { j.order.lines[0].rules[0].at_least = 13; },
+     "order.lines[0].rules[0].at_least: 13 is more than the 12 that may be made of it; ask for fewer, or take more."},
+    {"an aim twice", [](Job& j) { j.order.aims = {BatchAim::cloth, BatchAim::lifts, BatchAim::cloth}; },
+     "order.aims[2]: the aim stands twice; name each once."},
+    {"no aims", [](Job& j) { j.order.aims.clear(); }, ""},
   };
-  for (const Row& row : rows) {
+
+TEST(CheckOrder, SaysWhatCannotStandWhereAndWhatToDo) {
+  for (const Row& row : kRows) {
     Job job = carriers();
     row.damage(job);
     const auto problem = check_job(job);
