@@ -43,6 +43,7 @@ struct FlawedCase {
   const Plan& clean;
   Worth clean_bound;       // of the roll without flaws
   bool clean_is_proved;    // and reached there
+  Worth area_bound;        // of every bit of usable cloth
   SearchBudget budget;
 };
 

@@ -210,7 +210,7 @@ Plan RollPlanner::plan_around_flaws(TableSet& tables, const FoldWay& way, const 
     if (!worth_first) sizes.insert(lay.lengths);
   std::map<std::int64_t, std::int64_t> best;
   FlawedCase flawed{job_, way, aim_, scale, tables, {}, most_lengths(way), clean,
-                    clean.proof.bound, clean.proof.proved, budget_};
+                    clean.proof.bound, clean.proof.proved, area_bound(), budget_};
   for (const LayOption& o : options) {
     if (!sizes.contains(o.copies) || o.cell().gain <= best[o.copies]) continue;
     best[o.copies] = o.cell().gain;

@@ -144,7 +144,8 @@ Job without_flaws(Job job) {
 Worth value_of(const Plan& plan) { return plan.aim == Aim::most_worth ? plan.worth : plan.net; }
 
 // For every way and both aims (plan_roll inspects): flaws never gain, and the
-// bound holds.
+// bound holds. Only a panel that a ply gives by the way, which no search counts,
+// may put a plan above; then it is not called proved.
 TEST(FlawedRoll, IsSoundAndNeverBetterThanTheRollWithoutFlaws) {
   const unsigned seed = test::first_seed();
   for (unsigned i = 0; i < 12; ++i) {
@@ -158,7 +159,8 @@ TEST(FlawedRoll, IsSoundAndNeverBetterThanTheRollWithoutFlaws) {
         if (!flawed) continue;
         ASSERT_TRUE(whole) << "seed " << seed + i;
         if (whole->proof.proved) {
-          ASSERT_LE(value_of(*flawed), value_of(*whole)) << way_key(way) << " seed " << seed + i;
+          ASSERT_TRUE(value_of(*flawed) <= value_of(*whole) || !flawed->proof.proved)
+              << way_key(way) << " seed " << seed + i;
         }
       }
   }
