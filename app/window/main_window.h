@@ -1,6 +1,6 @@
 #pragma once
 
-// The window: the roll and its panels on the left, the chosen plan on the
+// The window: the shelf of rolls and the panels on the left, the chosen plan on the
 // cutting table, and below it the fold ways side by side: as cards, as a table,
 // as points of cloth used against minutes. It wires the others together; what
 // they do stands with them.
@@ -12,13 +12,13 @@
 #include <QTimer>
 
 #include "document/document.h"
+#include "shelf/shelf.h"
 #include "window/busy_row.h"
 #include "window/fold_hand.h"
 #include "window/frontier_view.h"
 #include "window/panel_table.h"
 #include "window/plan_view.h"
 #include "window/planner.h"
-#include "window/roll_form.h"
 #include "window/tape_heading.h"
 #include "window/way_cards.h"
 #include "window/way_table.h"
@@ -40,7 +40,7 @@ class MainWindow : public QMainWindow {
   Document& document() { return document_; }
   Planner& planner() { return planner_; }
   FoldHand& fold_hand() { return hand_; }
-  RollForm* roll_form() const { return roll_form_; }
+  Shelf* shelf() const { return shelf_; }
   PanelTable* panel_table() const { return panel_table_; }
   WayTable* way_table() const { return way_table_; }
   WayCards* way_cards() const { return way_cards_; }
@@ -78,6 +78,8 @@ class MainWindow : public QMainWindow {
   void make_file_menu();
   void make_edit_menu();
   void make_view_menu();
+  void make_roll_menu();
+  void connect_shelf();
 
   void ask();
   void show_answer(const AnswerPtr& answer);
@@ -103,7 +105,7 @@ class MainWindow : public QMainWindow {
   AnswerPtr answer_;
   Aim aim_ = Aim::most_worth;
 
-  RollForm* roll_form_;
+  Shelf* shelf_;
   PanelTable* panel_table_;
   WayTable* way_table_;
   WayCards* way_cards_;

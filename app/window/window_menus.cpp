@@ -31,6 +31,7 @@ QString with_ending(const QString& path, const QString& ending) {
 void MainWindow::make_menus() {
   make_file_menu();
   make_edit_menu();
+  make_roll_menu();
   make_view_menu();
 }
 
