@@ -34,17 +34,40 @@ class JobEdit : public QUndoCommand {
 
 Document::Document(QObject* parent) : QObject(parent) {}
 
-void Document::open(Job job, const QString& path) {
-  history_.clear();
-  path_ = path;
+// The history says that it is cleared as it goes; nobody is to act on that.
+Document::~Document() { history_.disconnect(); }
+
+void Document::open(Job job, const QString& path, const std::optional<FileMark>& mark) {
+  begin(std::move(job), path, mark, false);
+}
+
+void Document::recover(Job job, const QString& path, const std::optional<FileMark>& mark) {
+  begin(std::move(job), path, mark, true);
+}
+
+// is_elsewhere comes first, so that an emptied history is not taken for a saved job.
+void Document::begin(Job job, const QString& path, const std::optional<FileMark>& mark, bool is_elsewhere) {
+  is_elsewhere_ = is_elsewhere;
   job_ = std::move(job);
+  path_ = path;
+  mark_ = mark;
+  history_.clear();
   emit opened();
+  emit kept();
   emit changed();
 }
 
-void Document::set_saved(const QString& path) {
+void Document::set_saved(const QString& path, const std::optional<FileMark>& mark) {
   path_ = path;
+  mark_ = mark;
+  is_elsewhere_ = false;
   history_.setClean();
+  emit kept();
+}
+
+void Document::count_as_changed() {
+  is_elsewhere_ = true;
+  emit kept();
 }
 
 std::optional<Problem> Document::edit(Job next, const QString& words, const QString& field) {

@@ -73,6 +73,30 @@ TEST_F(DocumentTest, ASavedJobIsUnchangedUntilTheNextEdit) {
   EXPECT_TRUE(document.is_changed());
 }
 
+TEST_F(DocumentTest, ARecoveredJobCountsAsChangedUntilItIsSaved) {
+  document.recover(with_width(sample::job(), 1600), "/tmp/a.json", {});
+  EXPECT_TRUE(document.is_changed());
+  EXPECT_FALSE(document.history().canUndo());
+  document.edit(with_width(sample::job(), 1700), "width");
+  document.history().undo();
+  EXPECT_TRUE(document.is_changed());
+  document.set_saved("/tmp/a.json");
+  EXPECT_FALSE(document.is_changed());
+  document.recover(sample::job(), {}, {});
+  document.open(sample::job(), {});
+  EXPECT_FALSE(document.is_changed());
+}
+
+TEST_F(DocumentTest, TellsWhenItIsKeptElsewhere) {
+  int told = 0;
+  QObject::connect(&document, &Document::kept, [&] { ++told; });
+  document.set_saved("/tmp/b.json");
+  document.count_as_changed();
+  EXPECT_TRUE(document.is_changed());
+  document.open(sample::job(), {});
+  EXPECT_EQ(told, 3);
+}
+
 TEST_F(DocumentTest, AsManyUndosAsEditsGiveTheFirstJob) {
   const auto seed = std::random_device{}();
   SCOPED_TRACE(testing::Message() << "seed " << seed);
