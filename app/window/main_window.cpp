@@ -2,15 +2,11 @@
 
 #include <QApplication>
 #include <QButtonGroup>
-#include <QFile>
-#include <QFileInfo>
 #include <QScrollArea>
-#include <QScreen>
 #include <QStackedWidget>
 #include <QStatusBar>
 #include <QVBoxLayout>
 
-#include "file/read_job.h"
 #include "window/linen.h"
 
 namespace foldyard {
@@ -19,7 +15,6 @@ namespace {
 constexpr int kLeftWidth = 350;
 // A plan that is there sooner is not announced.
 constexpr int kBusyMs = 250;
-const QSize kUsualSize(1500, 920);
 
 QPushButton* aim_button_of(const QString& text, const QString& help) {
   auto* button = new QPushButton(text);
@@ -30,22 +25,22 @@ QPushButton* aim_button_of(const QString& text, const QString& help) {
 
 }  // namespace
 
-MainWindow::MainWindow(Compare compare)
-    : planner_(std::move(compare)), shelf_(new Shelf(document_)), panel_table_(new PanelTable(document_)),
+MainWindow::MainWindow(Compare compare, const Places& places)
+    : planner_(std::move(compare)), documents_(new DocumentActions(this, document_, places)), roll_form_(new RollForm(document_)), panel_table_(new PanelTable(document_)),
       way_table_(new WayTable),
       way_cards_(new WayCards(way_table_)), frontier_view_(new FrontierView(way_table_)), way_tabs_(new QTabBar), plan_view_(new PlanView), plan_heading_(new TapeHeading(tr("The chosen way"))),
       right_(new QSplitter(Qt::Vertical)),
       most_worth_(aim_button_of(tr("&Most worth"), tr("The most worth out of the roll; among equals the fewest cuts"))),
       less_time_(aim_button_of(tr("Worth less t&ime"), tr("The most of worth less the maker's time at their rate"))),
       put_back_(new QPushButton(tr("&Back to the best folds"))), notice_(new QLabel), busy_row_(new BusyRow(planner_)) {
+  first_steps_ = new FirstSteps(*this);
   arrange();
   make_menus();
   connect_all();
   set_tab_order();
-  set_shade(shade_of(QApplication::palette()));
+  take_settings();
   show_title();
-  shelf_->list()->setFocus();
-  resize(kUsualSize.boundedTo(screen()->availableSize() - QSize(20, 60)));
+  roll_form_->chooser()->setFocus();
 }
 
 // The views go before the document they look at.
@@ -62,7 +57,9 @@ void MainWindow::arrange() {
   split->setSizes({kLeftWidth, 2 * kLeftWidth});
   auto* layout = new QVBoxLayout(ground);
   layout->setContentsMargins(10, 8, 10, 4);
-  layout->addWidget(split);
+  layout->addWidget(documents_->strip());
+  layout->addWidget(first_steps_->strip());
+  layout->addWidget(split, 1);
   setCentralWidget(ground);
   notice_->setProperty("fault", true);
   notice_->setWordWrap(true);
@@ -75,11 +72,11 @@ QWidget* MainWindow::left_side() {
   auto* side = new QWidget;
   auto* layout = new QVBoxLayout(side);
   layout->setContentsMargins(0, 0, 0, 0);
-  layout->addWidget(new TapeHeading(tr("The shelf")));
-  layout->addWidget(shelf_, 5);
+  layout->addWidget(new TapeHeading(tr("Roll")));
+  layout->addWidget(roll_form_);
   layout->addSpacing(6);
   layout->addWidget(new TapeHeading(tr("Panels")));
-  layout->addWidget(panel_table_, 3);
+  layout->addWidget(panel_table_, 1);
   auto* scroller = new QScrollArea;
   scroller->setWidget(side);
   scroller->setWidgetResizable(true);
@@ -161,12 +158,16 @@ QWidget* MainWindow::aim_row() {
 
 void MainWindow::connect_all() {
   connect(&document_, &Document::changed, this, &MainWindow::ask);
+  connect(documents_, &DocumentActions::told, this, qOverload<const QString&>(&MainWindow::tell));
+  connect(&document_, &Document::kept, this, &MainWindow::show_title);
   connect(&document_, &Document::opened, this, [this] {
+    is_table_empty_ = std::exchange(begins_empty_, false);
     answer_.reset();
     way_table_->forget_choice();
   });
   connect(&document_.history(), &QUndoStack::cleanChanged, this, &MainWindow::show_title);
-  connect_shelf();
+  connect(roll_form_, &RollForm::chosen, this, &MainWindow::put_on_table);
+  connect(roll_form_, &RollForm::refused, this, qOverload<const QString&>(&MainWindow::tell));
   connect(&planner_, &Planner::answered, this, &MainWindow::show_answer);
   connect(&planner_, &Planner::failed, this, qOverload<const QString&>(&MainWindow::tell));
   connect(&planner_, &Planner::busy_changed, this, &MainWindow::show_busy);
@@ -180,9 +181,12 @@ void MainWindow::connect_all() {
 }
 
 void MainWindow::set_tab_order() {
-  std::vector<QWidget*> order = shelf_->tab_order();
+  const auto* steps = first_steps_->strip();
+  std::vector<QWidget*> order = {steps->step(GuideStrip::roll), steps->step(GuideStrip::sewn),
+                                 steps->step(GuideStrip::printed), steps->own_roll(), steps->closer(), roll_form_->chooser()};
+  for (int i = 0; i < RollForm::kFields; ++i) order.push_back(roll_form_->field(i)->line());
   for (QWidget* widget : std::initializer_list<QWidget*>{
-           panel_table_->view(), panel_table_->adder(),
+           roll_form_->one_way(), roll_form_->adder(), panel_table_->view(), panel_table_->adder(),
            panel_table_->goods_adder(), panel_table_->taker(),
            plan_view_->tabs(), plan_view_->table()->flat(), plan_view_->table()->folded(), plan_view_->picture(), put_back_,
            way_tabs_, most_worth_, less_time_, way_cards_, way_table_, frontier_view_})
@@ -206,9 +210,9 @@ void MainWindow::set_shade(Shade shade) {
 
 void MainWindow::ask() {
   const auto& job = document_.job();
-  if (job.rolls.empty() || shelf_->on_table() < 0) return;
+  if (job.rolls.empty() || is_table_empty_) return;
   tell(QString());
-  const Question question{job, std::min(shelf_->on_table(), static_cast<int>(job.rolls.size()) - 1), aim_};
+  const Question question{job, std::min(roll_form_->roll(), static_cast<int>(job.rolls.size()) - 1), aim_};
   hand_.set_question(question);
   planner_.ask(question);
 }
@@ -264,34 +268,7 @@ void MainWindow::show_busy(bool busy) {
   plan_view_->show_state({});
 }
 
-void MainWindow::show_title() {
-  const auto name = document_.path().isEmpty() ? QString::fromStdString(document_.job().name)
-                                               : QFileInfo(document_.path()).fileName();
-  setWindowTitle((name.isEmpty() ? tr("New job") : name) + QLatin1String("[*]"));
-  setWindowModified(document_.is_changed());
-}
-
 void MainWindow::tell(const QString& words) { notice_->setText(words); }
 void MainWindow::tell(const Problem& problem) { tell(QString::fromStdString(problem.sentence())); }
-
-bool MainWindow::open_file(const QString& path) {
-  auto job = load_job(path);
-  if (!job) {
-    tell(job.problem());
-    return false;
-  }
-  document_.open(*job, QFileInfo(path).absoluteFilePath());
-  show_title();
-  return true;
-}
-
-void MainWindow::open_demo() {
-  QFile file(QStringLiteral(":/demo.json"));
-  if (!file.open(QIODevice::ReadOnly)) return tell(tr("The demo job is missing from the program; install it again."));
-  const auto job = read_job(file.readAll());
-  if (!job) return tell(job.problem());
-  document_.open(*job, {});
-  show_title();
-}
 
 }  // namespace foldyard

@@ -1,6 +1,6 @@
 #pragma once
 
-// The window: the shelf of rolls and the panels on the left, the chosen plan on the
+// The window: the roll and its panels on the left, the chosen plan on the
 // cutting table, and below it the fold ways side by side: as cards, as a table,
 // as points of cloth used against minutes. It wires the others together; what
 // they do stands with them.
@@ -12,13 +12,15 @@
 #include <QTimer>
 
 #include "document/document.h"
-#include "shelf/shelf.h"
 #include "window/busy_row.h"
+#include "window/document_actions.h"
+#include "window/first_steps.h"
 #include "window/fold_hand.h"
 #include "window/frontier_view.h"
 #include "window/panel_table.h"
 #include "window/plan_view.h"
 #include "window/planner.h"
+#include "window/roll_form.h"
 #include "window/tape_heading.h"
 #include "window/way_cards.h"
 #include "window/way_table.h"
@@ -30,17 +32,23 @@ class MainWindow : public QMainWindow {
   Q_OBJECT
 
  public:
-  explicit MainWindow(Compare compare = foldyard::compare);
+  // places: where settings and side files are kept; none by themselves.
+  explicit MainWindow(Compare compare = foldyard::compare, const Places& places = {});
   ~MainWindow() override;
 
   // Opens a job file; false, with the reason told, where it cannot be read.
   bool open_file(const QString& path);
   void open_demo();
+  // At the start of the program: gives back what a crash left, opens the file
+  // or, without one, the demo, and shows the first steps.
+  void start(const QString& file);
 
   Document& document() { return document_; }
   Planner& planner() { return planner_; }
+  DocumentActions* documents() const { return documents_; }
+  FirstSteps* first_steps() const { return first_steps_; }
   FoldHand& fold_hand() { return hand_; }
-  Shelf* shelf() const { return shelf_; }
+  RollForm* roll_form() const { return roll_form_; }
   PanelTable* panel_table() const { return panel_table_; }
   WayTable* way_table() const { return way_table_; }
   WayCards* way_cards() const { return way_cards_; }
@@ -61,6 +69,14 @@ class MainWindow : public QMainWindow {
   void set_shade(foldyard::Shade shade);
   // Takes a fold line that was moved by hand back to its best place.
   void put_back();
+  // Plans the roll that is chosen; only at the first start the table is empty.
+  void put_on_table();
+  // Asks where to and writes the diagram of the plan that is shown.
+  void print();
+
+ signals:
+  // A diagram was written.
+  void printed();
 
  protected:
   void closeEvent(QCloseEvent* event) override;
@@ -78,8 +94,9 @@ class MainWindow : public QMainWindow {
   void make_file_menu();
   void make_edit_menu();
   void make_view_menu();
-  void make_roll_menu();
-  void connect_shelf();
+  void make_help_menu();
+  void open_with_demo();
+  void take_settings();
 
   void ask();
   void show_answer(const AnswerPtr& answer);
@@ -93,19 +110,19 @@ class MainWindow : public QMainWindow {
   void tell(const QString& words);
   void tell(const Problem& problem);
 
-  void choose_and_open();
-  bool save();
-  bool choose_and_save();
   void choose_and_export(const QString& ending);
-  bool may_leave();
 
   Document document_;
   Planner planner_;
   FoldHand hand_;
+  DocumentActions* documents_;
+  FirstSteps* first_steps_ = nullptr;
   AnswerPtr answer_;
+  bool is_table_empty_ = false;
+  bool begins_empty_ = false;  // the next job that is opened
   Aim aim_ = Aim::most_worth;
 
-  Shelf* shelf_;
+  RollForm* roll_form_;
   PanelTable* panel_table_;
   WayTable* way_table_;
   WayCards* way_cards_;

@@ -15,7 +15,6 @@
 #include <utility>
 
 #include "document/document.h"
-#include "fields/cell_editor.h"
 #include "goods/ready_goods.h"
 
 namespace foldyard {
@@ -25,7 +24,7 @@ class PanelModel : public QAbstractTableModel {
 
  public:
   enum Column { name, across, along, worth, may_turn, on_fold, columns };
-  static constexpr int ReasonRole = kReasonRole;
+  static constexpr int ReasonRole = Qt::UserRole + 1;
 
   explicit PanelModel(Document& document, QObject* parent = nullptr);
 

@@ -69,6 +69,15 @@ void PlanView::show_by_hand(const std::shared_ptr<const Plan>& plan) {
   show_picture();
 }
 
+void PlanView::show_nothing(const QString& words) {
+  answer_.reset();
+  by_hand_.reset();
+  words_->setText(words);
+  show_figures();
+  show_tabs();
+  show_picture();
+}
+
 void PlanView::show_words() {
   const auto* found = plan();
   const auto& result = answer_->comparison.ways[static_cast<std::size_t>(way_)];
@@ -84,7 +93,6 @@ void PlanView::show_figures() {
 
 void PlanView::show_state(const QString& words) { state_->setText(words); }
 void PlanView::add_beside_figures(QWidget* widget) { upper_->addWidget(widget, 0, Qt::AlignVCenter); }
-void PlanView::add_under_figures(QWidget* widget) { static_cast<QVBoxLayout*>(layout())->insertWidget(1, widget); }
 void PlanView::set_dark(bool dark) { table_->set_dark(dark); }
 
 const Plan* PlanView::best() const {

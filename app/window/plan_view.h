@@ -31,13 +31,13 @@ class PlanView : public QWidget {
   // A plan of the same way with its folds where the hand put them.
   void show_by_hand(const std::shared_ptr<const Plan>& plan);
   bool is_by_hand() const { return by_hand_ != nullptr; }
+  // No plan yet: an empty table with a sentence of what to do.
+  void show_nothing(const QString& words);
   // While the next answer is on its way, or it could not be had.
   void show_state(const QString& words);
   void set_dark(bool dark);
   // Something to do with the plan, in the row of its figures.
   void add_beside_figures(QWidget* widget);
-  // Something that is said of it, below them.
-  void add_under_figures(QWidget* widget);
 
   QTabBar* tabs() const { return tabs_; }
   QLabel* answer() const { return words_; }

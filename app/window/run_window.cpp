@@ -11,13 +11,8 @@ int run_window(int argc, char** argv) {
   QApplication app(argc, argv);
   QApplication::setApplicationName(QStringLiteral("Foldyard"));
   QApplication::setStyle(new ClothStyle);
-  MainWindow window;
-  const auto arguments = QApplication::arguments();
-  if (arguments.size() < 2 || !window.open_file(arguments[1])) {
-    const auto notice = window.notice();
-    window.open_demo();
-    window.show_notice(notice);
-  }
+  MainWindow window(compare, usual_places());
+  window.start(QApplication::arguments().value(1));
   window.show();
   return QApplication::exec();
 }

@@ -58,6 +58,9 @@ QTabBar::tab:selected { background: %4; color: %5; }
 QTabBar::tab:selected:focus { border: 2px solid %5; padding: 4px 7px; }
 QProgressBar { background: %7; border: 1px solid %3; border-radius: 4px; }
 QProgressBar::chunk { background: %4; border-radius: 3px; }
+QFrame[strip="true"] { background: %1; border: 1px dashed %3; border-radius: 4px; }
+QPushButton[step="true"] { border: none; padding: 5px 9px; }
+QPushButton[step="true"]:focus { border: 2px solid %4; padding: 3px 7px; }
 QScrollArea { background: transparent; border: none; }
 QScrollArea:focus { border: 2px solid %4; }
 QStatusBar { background: %7; color: %2; }

@@ -1,13 +1,10 @@
-// The menus of the window and what their entries do with files.
+// The menus of the window and what their entries do with diagrams.
 
 #include <QAction>
-#include <QCloseEvent>
 #include <QFileDialog>
+#include <QFileInfo>
 #include <QMenuBar>
-#include <QMessageBox>
 
-#include "file/safe_write.h"
-#include "file/write_job.h"
 #include "window/main_window.h"
 #include "window/sheet_export.h"
 
@@ -31,17 +28,13 @@ QString with_ending(const QString& path, const QString& ending) {
 void MainWindow::make_menus() {
   make_file_menu();
   make_edit_menu();
-  make_roll_menu();
   make_view_menu();
+  make_help_menu();
 }
 
 void MainWindow::make_file_menu() {
   auto* menu = menuBar()->addMenu(tr("&File"));
-  entry(menu, tr("&Open…"), QKeySequence::Open, this, [this] { choose_and_open(); });
-  entry(menu, tr("Open the &demo"), {}, this, [this] { if (may_leave()) open_demo(); });
-  menu->addSeparator();
-  entry(menu, tr("&Save"), QKeySequence::Save, this, [this] { save(); });
-  entry(menu, tr("Save &as…"), QKeySequence::SaveAs, this, [this] { choose_and_save(); });
+  documents_->add_entries(menu);
   menu->addSeparator();
   entry(menu, tr("Diagram as &PDF…"), tr("Ctrl+E"), this, [this] { choose_and_export(QStringLiteral(".pdf")); });
   entry(menu, tr("Diagram as S&VG…"), tr("Ctrl+Shift+E"), this,
@@ -79,34 +72,14 @@ void MainWindow::make_view_menu() {
   menu->addSeparator();
   auto* dark = menu->addAction(tr("&Dark colours"));
   dark->setCheckable(true);
-  dark->setChecked(shade_of(palette()) == Shade::dark);
-  connect(dark, &QAction::toggled, this, [this](bool on) { set_shade(on ? Shade::dark : Shade::light); });
+  dark->setChecked(documents_->settings().is_dark().value_or(shade_of(palette()) == Shade::dark));
+  connect(dark, &QAction::toggled, this, [this](bool on) {
+    set_shade(on ? Shade::dark : Shade::light);
+    documents_->settings().set_dark(on);
+  });
 }
 
-void MainWindow::choose_and_open() {
-  if (!may_leave()) return;
-  const auto path = QFileDialog::getOpenFileName(this, tr("Open a job"), QFileInfo(document_.path()).path(),
-                                                 tr("Jobs (*.json);;All files (*)"));
-  if (!path.isEmpty()) open_file(path);
-}
-
-bool MainWindow::save() { return document_.path().isEmpty() ? choose_and_save() : save_to(document_.path()); }
-
-bool MainWindow::choose_and_save() {
-  const auto path = QFileDialog::getSaveFileName(this, tr("Save the job"), document_.path(), tr("Jobs (*.json)"));
-  return !path.isEmpty() && save_to(with_ending(path, QStringLiteral(".json")));
-}
-
-bool MainWindow::save_to(const QString& path) {
-  if (const auto problem = safe_write(path, write_job(document_.job()))) {
-    tell(*problem);
-    return false;
-  }
-  document_.set_saved(path);
-  tell(QString());
-  show_title();
-  return true;
-}
+void MainWindow::make_help_menu() { first_steps_->add_entries(menuBar()->addMenu(tr("&Help"))); }
 
 void MainWindow::choose_and_export(const QString& ending) {
   const auto path = QFileDialog::getSaveFileName(this, tr("Write the cutting diagram"), QString(),
@@ -122,21 +95,8 @@ bool MainWindow::export_to(const QString& path) {
   }
   const auto problem = export_sheet(*shown_answer(), way_table_->ways()->way_index(row), path);
   problem ? tell(*problem) : tell(QString());
+  if (!problem) emit printed();
   return !problem;
 }
-
-bool MainWindow::may_leave() {
-  if (!document_.is_changed()) return true;
-  QMessageBox question(QMessageBox::Question, tr("Unsaved changes"),
-                       tr("The job has changes that are not saved."), QMessageBox::NoButton, this);
-  auto* keep = question.addButton(tr("&Save"), QMessageBox::AcceptRole);
-  auto* drop = question.addButton(tr("&Discard the changes"), QMessageBox::DestructiveRole);
-  question.addButton(tr("&Go on editing"), QMessageBox::RejectRole);
-  question.exec();
-  if (question.clickedButton() == keep) return save();
-  return question.clickedButton() == drop;
-}
-
-void MainWindow::closeEvent(QCloseEvent* event) { may_leave() ? event->accept() : event->ignore(); }
 
 }  // namespace foldyard

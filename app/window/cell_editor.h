@@ -1,0 +1,30 @@
+#pragma once
+
+// The editor of a panel's cell: each good text is taken while it is typed, a
+// refused one is marked at once, and Escape takes back what the cell had.
+
+#include <QStyledItemDelegate>
+
+namespace foldyard {
+
+class CellEditor : public QStyledItemDelegate {
+  Q_OBJECT
+
+ public:
+  using QStyledItemDelegate::QStyledItemDelegate;
+
+  QWidget* createEditor(QWidget* parent, const QStyleOptionViewItem& option,
+                        const QModelIndex& index) const override;
+  QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override;
+  void setEditorData(QWidget* editor, const QModelIndex& index) const override;
+  void setModelData(QWidget* editor, QAbstractItemModel* model, const QModelIndex& index) const override;
+
+ signals:
+  // The editing of one cell has ended.
+  void left();
+
+ protected:
+  bool eventFilter(QObject* watched, QEvent* event) override;
+};
+
+}  // namespace foldyard

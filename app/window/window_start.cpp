@@ -1,0 +1,69 @@
+// How the window begins and ends, and its job file.
+
+#include <QApplication>
+#include <QCloseEvent>
+#include <QFileInfo>
+#include <QScreen>
+
+#include "window/job_drop.h"
+#include "window/main_window.h"
+
+namespace foldyard {
+namespace {
+
+const QSize kUsualSize(1500, 920);
+
+}  // namespace
+
+void MainWindow::take_settings() {
+  const auto& settings = documents_->settings();
+  const auto dark = settings.is_dark();
+  set_shade(dark ? (*dark ? Shade::dark : Shade::light) : shade_of(QApplication::palette()));
+  resize(kUsualSize.boundedTo(screen()->availableSize() - QSize(20, 60)));
+  restoreGeometry(settings.geometry());
+  connect(new JobDrop(this), &JobDrop::dropped, documents_, &DocumentActions::open, Qt::QueuedConnection);
+}
+
+void MainWindow::start(const QString& file) {
+  const bool is_there = documents_->restore(file) || (!file.isEmpty() && open_file(file));
+  if (!is_there) open_with_demo();
+  first_steps_->begin();
+}
+
+// The demo lies ready on the left; a newcomer puts it on the table themselves.
+void MainWindow::open_with_demo() {
+  const auto words = notice();
+  begins_empty_ = !documents_->settings().is_guide_closed();
+  open_demo();
+  show_notice(words);
+  if (is_table_empty_)
+    plan_view_->show_nothing(tr("The table is empty. Choose a roll on the left and put it on the table."));
+}
+
+bool MainWindow::open_file(const QString& path) { return documents_->open_file(path); }
+bool MainWindow::save_to(const QString& path) { return documents_->save_to(path); }
+void MainWindow::open_demo() { documents_->open_demo(); }
+
+void MainWindow::print() { choose_and_export(QStringLiteral(".pdf")); }
+
+void MainWindow::put_on_table() {
+  is_table_empty_ = false;
+  way_table_->forget_choice();
+  ask();
+}
+
+void MainWindow::closeEvent(QCloseEvent* event) {
+  if (!documents_->may_leave()) return event->ignore();
+  documents_->settings().set_geometry(saveGeometry());
+  documents_->end();
+  event->accept();
+}
+
+void MainWindow::show_title() {
+  const auto name = document_.path().isEmpty() ? QString::fromStdString(document_.job().name)
+                                               : QFileInfo(document_.path()).fileName();
+  setWindowTitle((name.isEmpty() ? tr("New job") : name) + QLatin1String("[*]"));
+  setWindowModified(document_.is_changed());
+}
+
+}  // namespace foldyard
