@@ -35,6 +35,8 @@ ClothTable::ClothTable(QWidget* parent)
   layers->addWidget(empty_);
   layers->addWidget(laid);
   for (BoardView* view : {flat_, folded_}) {
+    view->setAcceptDrops(false);  // whoever holds the table takes what is dropped on it
+    view->viewport()->setAcceptDrops(false);
     connect(view, &BoardView::line_taken, this, &ClothTable::line_taken);
     connect(view, &BoardView::line_moved, this, &ClothTable::line_moved);
     connect(view, &BoardView::line_left, this, &ClothTable::line_left);

@@ -26,7 +26,7 @@ QPushButton* aim_button_of(const QString& text, const QString& help) {
 }  // namespace
 
 MainWindow::MainWindow(Compare compare, const Places& places)
-    : planner_(std::move(compare)), documents_(new DocumentActions(this, document_, places)), roll_form_(new RollForm(document_)), panel_table_(new PanelTable(document_)),
+    : planner_(std::move(compare)), documents_(new DocumentActions(this, document_, places)), shelf_(new Shelf(document_)), panel_table_(new PanelTable(document_)),
       way_table_(new WayTable),
       way_cards_(new WayCards(way_table_)), frontier_view_(new FrontierView(way_table_)), way_tabs_(new QTabBar), plan_view_(new PlanView), plan_heading_(new TapeHeading(tr("The chosen way"))),
       right_(new QSplitter(Qt::Vertical)),
@@ -40,7 +40,7 @@ MainWindow::MainWindow(Compare compare, const Places& places)
   set_tab_order();
   take_settings();
   show_title();
-  roll_form_->chooser()->setFocus();
+  shelf_->list()->setFocus();
 }
 
 // The views go before the document they look at.
@@ -72,11 +72,11 @@ QWidget* MainWindow::left_side() {
   auto* side = new QWidget;
   auto* layout = new QVBoxLayout(side);
   layout->setContentsMargins(0, 0, 0, 0);
-  layout->addWidget(new TapeHeading(tr("Roll")));
-  layout->addWidget(roll_form_);
+  layout->addWidget(new TapeHeading(tr("The shelf")));
+  layout->addWidget(shelf_, 5);
   layout->addSpacing(6);
   layout->addWidget(new TapeHeading(tr("Panels")));
-  layout->addWidget(panel_table_, 1);
+  layout->addWidget(panel_table_, 3);
   auto* scroller = new QScrollArea;
   scroller->setWidget(side);
   scroller->setWidgetResizable(true);
@@ -161,13 +161,12 @@ void MainWindow::connect_all() {
   connect(documents_, &DocumentActions::told, this, qOverload<const QString&>(&MainWindow::tell));
   connect(&document_, &Document::kept, this, &MainWindow::show_title);
   connect(&document_, &Document::opened, this, [this] {
-    is_table_empty_ = std::exchange(begins_empty_, false);
+    if (std::exchange(begins_empty_, false)) shelf_->clear_table();
     answer_.reset();
     way_table_->forget_choice();
   });
   connect(&document_.history(), &QUndoStack::cleanChanged, this, &MainWindow::show_title);
-  connect(roll_form_, &RollForm::chosen, this, &MainWindow::put_on_table);
-  connect(roll_form_, &RollForm::refused, this, qOverload<const QString&>(&MainWindow::tell));
+  connect_shelf();
   connect(&planner_, &Planner::answered, this, &MainWindow::show_answer);
   connect(&planner_, &Planner::failed, this, qOverload<const QString&>(&MainWindow::tell));
   connect(&planner_, &Planner::busy_changed, this, &MainWindow::show_busy);
@@ -183,10 +182,10 @@ void MainWindow::connect_all() {
 void MainWindow::set_tab_order() {
   const auto* steps = first_steps_->strip();
   std::vector<QWidget*> order = {steps->step(GuideStrip::roll), steps->step(GuideStrip::sewn),
-                                 steps->step(GuideStrip::printed), steps->own_roll(), steps->closer(), roll_form_->chooser()};
-  for (int i = 0; i < RollForm::kFields; ++i) order.push_back(roll_form_->field(i)->line());
+                                 steps->step(GuideStrip::printed), steps->own_roll(), steps->closer()};
+  for (QWidget* widget : shelf_->tab_order()) order.push_back(widget);
   for (QWidget* widget : std::initializer_list<QWidget*>{
-           roll_form_->one_way(), roll_form_->adder(), panel_table_->view(), panel_table_->adder(),
+           panel_table_->view(), panel_table_->adder(),
            panel_table_->goods_adder(), panel_table_->taker(),
            plan_view_->tabs(), plan_view_->table()->flat(), plan_view_->table()->folded(), plan_view_->picture(), put_back_,
            way_tabs_, most_worth_, less_time_, way_cards_, way_table_, frontier_view_})
@@ -210,9 +209,9 @@ void MainWindow::set_shade(Shade shade) {
 
 void MainWindow::ask() {
   const auto& job = document_.job();
-  if (job.rolls.empty() || is_table_empty_) return;
+  if (job.rolls.empty() || shelf_->on_table() < 0) return;
   tell(QString());
-  const Question question{job, std::min(roll_form_->roll(), static_cast<int>(job.rolls.size()) - 1), aim_};
+  const Question question{job, std::min(shelf_->on_table(), static_cast<int>(job.rolls.size()) - 1), aim_};
   hand_.set_question(question);
   planner_.ask(question);
 }

@@ -1,6 +1,6 @@
 #pragma once
 
-// The window: the roll and its panels on the left, the chosen plan on the
+// The window: the shelf of rolls and the panels on the left, the chosen plan on the
 // cutting table, and below it the fold ways side by side: as cards, as a table,
 // as points of cloth used against minutes. It wires the others together; what
 // they do stands with them.
@@ -12,6 +12,7 @@
 #include <QTimer>
 
 #include "document/document.h"
+#include "shelf/shelf.h"
 #include "window/busy_row.h"
 #include "window/document_actions.h"
 #include "window/first_steps.h"
@@ -20,7 +21,6 @@
 #include "window/panel_table.h"
 #include "window/plan_view.h"
 #include "window/planner.h"
-#include "window/roll_form.h"
 #include "window/tape_heading.h"
 #include "window/way_cards.h"
 #include "window/way_table.h"
@@ -48,7 +48,7 @@ class MainWindow : public QMainWindow {
   DocumentActions* documents() const { return documents_; }
   FirstSteps* first_steps() const { return first_steps_; }
   FoldHand& fold_hand() { return hand_; }
-  RollForm* roll_form() const { return roll_form_; }
+  Shelf* shelf() const { return shelf_; }
   PanelTable* panel_table() const { return panel_table_; }
   WayTable* way_table() const { return way_table_; }
   WayCards* way_cards() const { return way_cards_; }
@@ -97,6 +97,8 @@ class MainWindow : public QMainWindow {
   void make_help_menu();
   void open_with_demo();
   void take_settings();
+  void make_roll_menu();
+  void connect_shelf();
 
   void ask();
   void show_answer(const AnswerPtr& answer);
@@ -118,11 +120,10 @@ class MainWindow : public QMainWindow {
   DocumentActions* documents_;
   FirstSteps* first_steps_ = nullptr;
   AnswerPtr answer_;
-  bool is_table_empty_ = false;
   bool begins_empty_ = false;  // the next job that is opened
   Aim aim_ = Aim::most_worth;
 
-  RollForm* roll_form_;
+  Shelf* shelf_;
   PanelTable* panel_table_;
   WayTable* way_table_;
   WayCards* way_cards_;

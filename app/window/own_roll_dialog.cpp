@@ -5,9 +5,9 @@
 #include <QVBoxLayout>
 
 #include "document/new_job.h"
+#include "fields/cloth_combo.h"
+#include "fields/field_text.h"
 #include "job/check_job.h"
-#include "window/cloth_combo.h"
-#include "window/field_text.h"
 
 namespace foldyard {
 namespace {

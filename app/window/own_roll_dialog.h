@@ -10,7 +10,7 @@
 #include <QPushButton>
 
 #include "job/job.h"
-#include "window/length_field.h"
+#include "fields/length_field.h"
 
 namespace foldyard {
 

@@ -5,7 +5,7 @@
 #include "drawing/goods_words.h"
 #include "job/resize_goods.h"
 #include "job/start_job.h"
-#include "window/field_text.h"
+#include "fields/field_text.h"
 #include "window/window_colours.h"
 
 #include <QGuiApplication>

@@ -15,6 +15,7 @@
 #include <utility>
 
 #include "document/document.h"
+#include "fields/cell_editor.h"
 #include "goods/ready_goods.h"
 
 namespace foldyard {
@@ -24,7 +25,7 @@ class PanelModel : public QAbstractTableModel {
 
  public:
   enum Column { name, across, along, worth, may_turn, on_fold, columns };
-  static constexpr int ReasonRole = Qt::UserRole + 1;
+  static constexpr int ReasonRole = kReasonRole;
 
   explicit PanelModel(Document& document, QObject* parent = nullptr);
 

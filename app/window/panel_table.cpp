@@ -5,8 +5,8 @@
 #include <QVBoxLayout>
 
 #include "drawing/goods_words.h"
-#include "window/cell_editor.h"
-#include "window/field_text.h"
+#include "fields/cell_editor.h"
+#include "fields/field_text.h"
 
 namespace foldyard {
 

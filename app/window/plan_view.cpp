@@ -93,6 +93,7 @@ void PlanView::show_figures() {
 
 void PlanView::show_state(const QString& words) { state_->setText(words); }
 void PlanView::add_beside_figures(QWidget* widget) { upper_->addWidget(widget, 0, Qt::AlignVCenter); }
+void PlanView::add_under_figures(QWidget* widget) { static_cast<QVBoxLayout*>(layout())->insertWidget(1, widget); }
 void PlanView::set_dark(bool dark) { table_->set_dark(dark); }
 
 const Plan* PlanView::best() const {

@@ -38,6 +38,8 @@ class PlanView : public QWidget {
   void set_dark(bool dark);
   // Something to do with the plan, in the row of its figures.
   void add_beside_figures(QWidget* widget);
+  // Something that is said of it, below them.
+  void add_under_figures(QWidget* widget);
 
   QTabBar* tabs() const { return tabs_; }
   QLabel* answer() const { return words_; }

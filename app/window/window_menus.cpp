@@ -28,6 +28,7 @@ QString with_ending(const QString& path, const QString& ending) {
 void MainWindow::make_menus() {
   make_file_menu();
   make_edit_menu();
+  make_roll_menu();
   make_view_menu();
   make_help_menu();
 }

@@ -36,7 +36,7 @@ void MainWindow::open_with_demo() {
   begins_empty_ = !documents_->settings().is_guide_closed();
   open_demo();
   show_notice(words);
-  if (is_table_empty_)
+  if (shelf_->on_table() < 0)
     plan_view_->show_nothing(tr("The table is empty. Choose a roll on the left and put it on the table."));
 }
 
@@ -47,9 +47,7 @@ void MainWindow::open_demo() { documents_->open_demo(); }
 void MainWindow::print() { choose_and_export(QStringLiteral(".pdf")); }
 
 void MainWindow::put_on_table() {
-  is_table_empty_ = false;
-  way_table_->forget_choice();
-  ask();
+  shelf_->put_on_table(shelf_->roll());
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {

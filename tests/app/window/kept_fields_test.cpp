@@ -9,8 +9,8 @@
 #include "file/write_job.h"
 #include "job/check_job.h"
 #include "sample.h"
+#include "shelf/shelf.h"
 #include "window/panel_model.h"
-#include "window/roll_form.h"
 
 namespace foldyard {
 namespace {
@@ -55,7 +55,8 @@ class KeptFields : public testing::Test {
   }
 
   Document document;
-  RollForm form{document};
+  Shelf shelf{document};
+  RollForm& form{*shelf.form()};
   PanelModel panels{document};
   Job wanted = rich_job();
 };
@@ -95,7 +96,7 @@ TEST_F(KeptFields, OutliveAnEditOfTheNap) {
 
 // 7 m² at 1.25 m are 5.6 m.
 TEST_F(KeptFields, EstimateARollAnewThatIsKnownByItsWeight) {
-  form.choose(1);
+  shelf.choose(1);
   type(0, "125");
   wanted.rolls[1].fabric.width = Length::mm(1250);
   wanted.rolls[1].length = Length::mm(5600);
@@ -103,7 +104,7 @@ TEST_F(KeptFields, EstimateARollAnewThatIsKnownByItsWeight) {
 }
 
 TEST_F(KeptFields, RememberWhatWasMeasuredWhenALengthIsFound) {
-  form.choose(1);
+  shelf.choose(1);
   type(1, "5.2 m");
   wanted.rolls[1].length = Length::mm(5200);
   wanted.rolls[1].is_found = true;

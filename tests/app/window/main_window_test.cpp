@@ -4,18 +4,23 @@
 
 #include <QAccessible>
 #include <QAction>
+#include <QDropEvent>
 #include <QFile>
 #include <QMenu>
 #include <QMenuBar>
+#include <QMimeData>
 #include <QTemporaryDir>
 #include <QTest>
 
 #include <set>
 
+#include "cloth/length_estimate.h"
 #include "file/read_job.h"
 #include "file/write_job.h"
 #include "job/plan_roll.h"
 #include "sample.h"
+#include "table/roll_drop.h"
+#include "window/range_line.h"
 
 namespace foldyard {
 namespace {
@@ -62,7 +67,7 @@ TEST_F(MainWindowTest, ShowsTheComparisonOfThePlanners) {
 
 TEST_F(MainWindowTest, PlansAnewWhileANumberIsTyped) {
   const auto before = window.way_table()->ways()->index(0, WayModel::worth).data().toString();
-  type(window.roll_form()->field(1)->line(), "10 m");
+  type(window.shelf()->form()->field(1)->line(), "10 m");
   wait();
   const auto expected = compare_ways(window.document().job(), 0, Aim::most_worth);
   EXPECT_EQ(window.document().job().rolls[0].length, Length::mm(10000));
@@ -73,7 +78,7 @@ TEST_F(MainWindowTest, PlansAnewWhileANumberIsTyped) {
 
 TEST_F(MainWindowTest, KeepsTheLastGoodPlanWhileTextIsRefused) {
   const auto before = answer();
-  auto* field = window.roll_form()->field(0);
+  auto* field = window.shelf()->form()->field(0);
   type(field->line(), "wide");
   QTest::qWait(50);
   wait();
@@ -83,14 +88,14 @@ TEST_F(MainWindowTest, KeepsTheLastGoodPlanWhileTextIsRefused) {
 }
 
 TEST_F(MainWindowTest, RefusesAWidthThatFitsNoPanel) {
-  auto* field = window.roll_form()->field(2);
+  auto* field = window.shelf()->form()->field(2);
   type(field->line(), "80 cm");  // selvedges of 2 × 80 cm on 150 cm
   EXPECT_FALSE(field->reason().isEmpty());
   EXPECT_NE(window.document().job().rolls[0].fabric.selvedge, Length::mm(800));
 }
 
 TEST_F(MainWindowTest, UndoesAndRedoesByTheMenuWithWords) {
-  type(window.roll_form()->field(1)->line(), "10 m");
+  type(window.shelf()->form()->field(1)->line(), "10 m");
   auto* undo = action("Undo");
   ASSERT_NE(undo, nullptr);
   EXPECT_TRUE(undo->text().contains("length of “Moss”")) << undo->text().toStdString();
@@ -98,19 +103,62 @@ TEST_F(MainWindowTest, UndoesAndRedoesByTheMenuWithWords) {
   undo->trigger();
   EXPECT_EQ(window.document().job(), sample::job());
   EXPECT_FALSE(window.isWindowModified());
-  EXPECT_EQ(window.roll_form()->field(1)->line()->text(), "5 m");
+  EXPECT_EQ(window.shelf()->form()->field(1)->line()->text(), "5 m");
   action("Redo")->trigger();
   EXPECT_EQ(window.document().job().rolls[0].length, Length::mm(10000));
 }
 
-TEST_F(MainWindowTest, ChoosesAnotherRollByKeys) {
-  auto* chooser = window.roll_form()->chooser();
-  chooser->setFocus();
-  QTest::keyClick(chooser, Qt::Key_Down);
+TEST_F(MainWindowTest, PutsAnotherRollOnTheTableByKeys) {
+  auto* list = window.shelf()->list();
+  list->setFocus();
+  QTest::keyClick(list, Qt::Key_Down);
   wait();
-  EXPECT_EQ(window.roll_form()->roll(), 1);
-  EXPECT_EQ(window.roll_form()->field(0)->line()->text(), "140 cm");
+  EXPECT_EQ(window.shelf()->roll(), 1);
+  EXPECT_EQ(window.way_table()->ways()->plan(0)->roll, 0);  // looked at, not planned
+  QTest::keyClick(list, Qt::Key_Return);
+  wait();
+  EXPECT_EQ(window.shelf()->on_table(), 1);
+  EXPECT_EQ(window.shelf()->form()->field(0)->line()->text(), "140 cm");
   EXPECT_EQ(window.way_table()->ways()->plan(0)->roll, 1);
+}
+
+TEST_F(MainWindowTest, TakesARollThatIsDroppedOnTheTable) {
+  auto* place = window.plan_view()->table()->flat()->viewport();  // the cloth lets it through
+  const auto held = roll_to_drag(1);
+  QDragEnterEvent enter(QPoint(50, 50), Qt::CopyAction, held.get(), Qt::LeftButton, Qt::NoModifier);
+  QApplication::sendEvent(place, &enter);
+  EXPECT_TRUE(enter.isAccepted());
+  QDropEvent let_go(QPointF(50, 50), Qt::CopyAction, held.get(), Qt::LeftButton, Qt::NoModifier);
+  QApplication::sendEvent(place, &let_go);
+  EXPECT_TRUE(let_go.isAccepted());
+  wait();
+  EXPECT_EQ(window.shelf()->on_table(), 1);
+  EXPECT_EQ(window.way_table()->ways()->plan(0)->roll, 1);
+}
+
+TEST_F(MainWindowTest, PlansTheRollThatTakesThePlaceOfOneTakenAway) {
+  window.shelf()->take_away();
+  wait();
+  ASSERT_EQ(window.document().job().rolls.size(), 1u);
+  EXPECT_EQ(window.shelf()->on_table(), 0);
+  EXPECT_EQ(window.way_table()->ways()->plan(0)->cloth, Length::mm(1400) * Length::mm(5000));
+}
+
+TEST_F(MainWindowTest, SaysWhatARollOfEstimatedLengthMayYield) {
+  auto* line = window.findChild<RangeLine*>();
+  ASSERT_NE(line, nullptr);
+  EXPECT_FALSE(line->isVisible());
+  Job job = sample::job();
+  job.rolls[0].measured = ByWeight{{2'450, 30}, {0, 0}, {3'500, 0}};
+  job.rolls[0].length = estimate(*job.rolls[0].measured, Length::mm(1500)).value().least;
+  window.document().open(job, {});
+  wait();
+  ASSERT_TRUE(sample::waited_for([line] { return !line->is_busy(); }, 60000));
+  EXPECT_TRUE(line->isVisible());
+  EXPECT_TRUE(line->text().startsWith("By its length the roll gives")) << line->text().toStdString();
+  window.shelf()->put_on_table(1);
+  wait();
+  EXPECT_FALSE(line->isVisible());
 }
 
 TEST_F(MainWindowTest, GoesFromPatternToRollByKeys) {
@@ -202,10 +250,10 @@ TEST_F(MainWindowTest, NamesEveryWidgetThatTakesFocus) {
 
 // Of the two aims only the chosen one takes Tab; arrow keys go to the other.
 TEST_F(MainWindowTest, TabGoesInReadingOrder) {
-  std::vector<QWidget*> expected = {window.roll_form()->chooser()};
-  for (int i = 0; i < RollForm::kFields; ++i) expected.push_back(window.roll_form()->field(i)->line());
-  for (QWidget* widget : std::initializer_list<QWidget*>{window.roll_form()->one_way(), window.roll_form()->adder(),
-                          window.panel_table()->view(), window.panel_table()->adder(),
+  std::vector<QWidget*> expected;
+  for (QWidget* widget : window.shelf()->tab_order())
+    if (widget->isEnabled()) expected.push_back(widget);
+  for (QWidget* widget : std::initializer_list<QWidget*>{window.panel_table()->view(), window.panel_table()->adder(),
                           window.panel_table()->goods_adder(), window.panel_table()->taker(), window.plan_view()->tabs(),
                           window.plan_view()->table()->flat(), window.plan_view()->table()->folded(),
                           window.way_tabs(), window.aim_button(Aim::most_worth), window.way_cards()})

@@ -1,8 +1,8 @@
-#include "window/field_text.h"
+#include "fields/field_text.h"
 
 #include <gtest/gtest.h>
 
-#include "sample.h"
+#include "support/job_sample.h"
 
 namespace foldyard {
 namespace {

@@ -1,11 +1,14 @@
 #pragma once
 
-// The editor of a panel's cell: each good text is taken while it is typed, a
-// refused one is marked at once, and Escape takes back what the cell had.
+// The editor of a cell of a table: each good text is taken while it is typed, a
+// refused one (its model says why under kReasonRole) is marked at once, and Escape
+// takes back what the cell had.
 
 #include <QStyledItemDelegate>
 
 namespace foldyard {
+
+inline constexpr int kReasonRole = Qt::UserRole + 1;
 
 class CellEditor : public QStyledItemDelegate {
   Q_OBJECT

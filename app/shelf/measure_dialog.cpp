@@ -1,4 +1,4 @@
-#include "window/measure_dialog.h"
+#include "shelf/measure_dialog.h"
 
 #include <QDoubleSpinBox>
 #include <QGridLayout>
@@ -12,8 +12,9 @@
 #include "drawing/range_words.h"
 #include "drawing/words.h"
 #include "job/check_job.h"
-#include "window/cloth_combo.h"
-#include "window/field_text.h"
+#include "fields/cloth_combo.h"
+#include "fields/field_text.h"
+#include "shelf/roll_words.h"
 
 namespace foldyard {
 namespace {
@@ -27,8 +28,6 @@ constexpr ByWeight kWeight{{20'000, 100}, {500, 100}, {4000, 200}};
 
 Roll& roll_at(Job& job, int roll) { return job.rolls[static_cast<std::size_t>(roll)]; }
 
-// A long roll in metres or yards, as the roll's own field has it.
-Unit roll_unit(Unit unit) { return unit == Unit::inch || unit == Unit::yard ? Unit::yard : Unit::m; }
 // Diameters are small whatever the job's unit.
 Unit diameter_unit(Unit unit) {
   if (unit == Unit::yard) return Unit::inch;

@@ -1,10 +1,8 @@
-#include "window/cell_editor.h"
+#include "fields/cell_editor.h"
 
 #include <QKeyEvent>
 #include <QLineEdit>
 #include <QStyle>
-
-#include "window/panel_model.h"
 
 namespace foldyard {
 namespace {
@@ -43,8 +41,8 @@ void CellEditor::setModelData(QWidget* editor, QAbstractItemModel* model, const 
   auto* line = qobject_cast<QLineEdit*>(editor);
   if (!line) return;
   model->setData(index, line->text(), Qt::EditRole);
-  mark(line, !index.data(PanelModel::ReasonRole).toString().isEmpty());
-  line->setToolTip(index.data(PanelModel::ReasonRole).toString());
+  mark(line, !index.data(kReasonRole).toString().isEmpty());
+  line->setToolTip(index.data(kReasonRole).toString());
 }
 
 bool CellEditor::eventFilter(QObject* watched, QEvent* event) {

@@ -20,7 +20,7 @@
 #include <vector>
 
 #include "job/job.h"
-#include "window/length_field.h"
+#include "fields/length_field.h"
 
 class QGridLayout;
 

@@ -1,10 +1,10 @@
-#include "window/length_field.h"
+#include "fields/length_field.h"
 
 #include <QKeyEvent>
 #include <QStyle>
 #include <QVBoxLayout>
 
-#include "window/field_text.h"
+#include "fields/field_text.h"
 
 namespace foldyard {
 namespace {

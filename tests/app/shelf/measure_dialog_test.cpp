@@ -1,11 +1,11 @@
-#include "window/measure_dialog.h"
+#include "shelf/measure_dialog.h"
 
 #include <gtest/gtest.h>
 
 #include <QTest>
 
 #include "cloth/length_estimate.h"
-#include "sample.h"
+#include "support/job_sample.h"
 
 namespace foldyard {
 namespace {

@@ -1,4 +1,4 @@
-#include "window/field_text.h"
+#include "fields/field_text.h"
 
 #include <QCoreApplication>
 #include <QRegularExpression>

@@ -1,4 +1,4 @@
-#include "window/cloth_combo.h"
+#include "fields/cloth_combo.h"
 
 #include <QPainterPath>
 #include <QStylePainter>

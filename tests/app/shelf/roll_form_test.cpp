@@ -1,4 +1,4 @@
-#include "window/roll_form.h"
+#include "shelf/roll_form.h"
 
 #include <gtest/gtest.h>
 
@@ -7,7 +7,9 @@
 #include <QTest>
 #include <QTimer>
 
-#include "sample.h"
+#include "cloth/length_estimate.h"
+#include "shelf/shelf.h"
+#include "support/job_sample.h"
 
 namespace foldyard {
 namespace {
@@ -24,20 +26,20 @@ class RollFormTest : public testing::Test {
   QString shown(int field) { return form.field(field)->line()->text(); }
 
   Document document;
-  RollForm form{document};
+  Shelf shelf{document};
+  RollForm& form{*shelf.form()};
 };
 
 TEST_F(RollFormTest, ShowsTheNumbersOfTheChosenRoll) {
-  form.choose(1);
+  shelf.choose(1);
   EXPECT_EQ(shown(0), "140 cm");
   EXPECT_EQ(shown(1), "5 m");
   EXPECT_EQ(shown(2), "1 cm");
   EXPECT_EQ(shown(3), "1 mm");
-  EXPECT_TRUE(form.chooser()->currentText().contains("Slate"));
 }
 
 TEST_F(RollFormTest, TypesIntoTheChosenRollOnly) {
-  form.choose(1);
+  shelf.choose(1);
   type(1, "6.5");  // metres
   EXPECT_EQ(document.job().rolls[1].length, Length::mm(6500));
   EXPECT_EQ(document.job().rolls[0].length, Length::mm(5000));
@@ -55,25 +57,6 @@ TEST_F(RollFormTest, TwoVisitsOfAFieldAreTwoSteps) {
   EXPECT_EQ(shown(1), "6 m");
 }
 
-TEST_F(RollFormTest, AddsARollOfAKindOfClothAndChoosesIt) {
-  form.add_roll(*cloth_kind("velvet"));
-  ASSERT_EQ(document.job().rolls.size(), 3u);
-  EXPECT_EQ(form.roll(), 2);
-  EXPECT_TRUE(form.chooser()->currentText().contains("Velvet"));
-  EXPECT_TRUE(form.one_way()->isChecked());
-  EXPECT_EQ(shown(3), "1.6 mm");
-  EXPECT_EQ(document.job().rolls[2].length, Length::mm(5000));  // as long as the one before
-  document.history().undo();
-  EXPECT_EQ(document.job(), sample::job());
-}
-
-TEST_F(RollFormTest, OffersEveryKindOfClothInItsMenu) {
-  const auto entries = form.adder()->menu()->actions();
-  ASSERT_EQ(entries.size(), static_cast<qsizetype>(cloth_kinds().size()));
-  entries.first()->trigger();
-  EXPECT_EQ(document.job().rolls.size(), 3u);
-}
-
 TEST_F(RollFormTest, TellsWhatTheJobRefuses) {
   type(0, "1 cm");  // narrower than every panel, but the other roll takes them
   type(2, "80 cm");
@@ -84,13 +67,13 @@ TEST_F(RollFormTest, TellsWhatTheJobRefuses) {
 TEST_F(RollFormTest, AnotherRollDropsRefusedText) {
   type(0, "wide");
   EXPECT_FALSE(form.field(0)->reason().isEmpty());
-  form.choose(1);
+  shelf.choose(1);
   EXPECT_TRUE(form.field(0)->reason().isEmpty());
   EXPECT_EQ(shown(0), "140 cm");
 }
 
 TEST_F(RollFormTest, AJobWithFewerRollsShowsItsFirst) {
-  form.choose(1);
+  shelf.choose(1);
   Job job = sample::job();
   job.rolls.pop_back();
   document.open(job, {});
@@ -142,6 +125,18 @@ TEST_F(RollFormTest, KeepsTheEstimateOfARollThatChangesItsWidth) {
   document.open(job, {});
   type(0, "75 cm");
   EXPECT_EQ(document.job().rolls[0].length, Length::mm(60'000));
+}
+
+// The field shows a whole centimetre, and leaving it so changes nothing.
+TEST_F(RollFormTest, ShowsAnEstimatedLengthRounded) {
+  Job job = sample::job();
+  job.rolls[0].measured = ByWeight{{2'450, 30}, {0, 0}, {3'500, 0}};
+  job.rolls[0].length = estimate(*job.rolls[0].measured, Length::mm(1500)).value().least;
+  document.open(job, {});
+  EXPECT_EQ(shown(1), "4.6 m");  // 2420 g of 350 g/m², 1.5 m wide: 4.6095 m
+  form.field(1)->line()->setFocus();
+  QTest::keyClick(form.field(1)->line(), Qt::Key_Escape);
+  EXPECT_EQ(document.job(), job);
 }
 
 }  // namespace

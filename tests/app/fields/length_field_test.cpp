@@ -1,10 +1,9 @@
-#include "window/length_field.h"
+#include "fields/length_field.h"
 
 #include <gtest/gtest.h>
 
 #include <QTest>
 
-#include "sample.h"
 
 namespace foldyard {
 namespace {
@@ -53,7 +52,7 @@ TEST_F(LengthFieldTest, MarksWhatIsNoLengthAndKeepsIt) {
 TEST_F(LengthFieldTest, TellsTheReasonAfterAWhileOfCalm) {
   type("160 m m");
   EXPECT_TRUE(reason_label()->isHidden());
-  EXPECT_TRUE(sample::waited_for([this] { return !reason_label()->isHidden(); }, 3000));
+  EXPECT_TRUE(QTest::qWaitFor([this] { return !reason_label()->isHidden(); }, 3000));
 }
 
 TEST_F(LengthFieldTest, EscapeTakesTheJobsValueBack) {
