@@ -9,7 +9,7 @@ namespace foldyard::house {
 namespace {
 
 const std::map<std::string, int> kFloors = {
-    {"measure", 0}, {"cloth", 1}, {"goods", 1},   {"fold", 1}, {"lay", 1},
+    {"measure", 0}, {"solver", 0}, {"cloth", 1}, {"goods", 1},   {"fold", 1}, {"lay", 1},
     {"costing", 1}, {"cutting", 2}, {"batch", 3}, {"inspect", 4}, {"job", 5}};
 
 // Values only: what the inspector may see besides `measure`.
