@@ -6,12 +6,12 @@
 
 #include "batch/tight_entries.h"
 #include "cutting/given_layout.h"
+#include "job/area_bound.h"
 #include "job/check_fold.h"
 #include "job/flawed_roll.h"
 #include "job/lost_panels.h"
 #include "job/sum_up.h"
 #include "job/write_pattern.h"
-#include "measure/wide.h"
 #include "measure/write_length.h"
 
 namespace foldyard {
@@ -175,17 +175,7 @@ Plan RollPlanner::write_plan(TableSet& tables, const FoldWay& way, std::vector<L
   return plan;
 }
 
-// No plan has more worth than all usable cloth at the best worth for its area.
-Worth RollPlanner::area_bound() const {
-  Wide best_worth = 0, best_area = 1;
-  for (const Panel& p : job_.panels)
-    if (p.worth.parts() * best_area > best_worth * p.area().square_units()) {
-      best_worth = p.worth.parts();
-      best_area = p.area().square_units();
-    }
-  const Area cloth = roll_.fabric.usable_width() * capacity_;
-  return Worth::parts(static_cast<std::int64_t>(cloth.square_units() * best_worth / best_area));
-}
+Worth RollPlanner::area_bound() const { return foldyard::area_bound(job_, roll_); }
 
 // A ply that covers a panel but not its whole strip gives that panel, too,
 // though the search did not count on it: then the plan is better than what was

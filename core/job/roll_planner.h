@@ -50,6 +50,8 @@ class RollPlanner {
   Result<Searched> search(const FoldWay& way);
   TableSet& tables() { return *tables_; }  // REQUIRES a search that was not refused
   Layouts layouts_for(const FoldWay& way) const;
+  // Why no plan may be of this way; empty where one may.
+  std::string refusal(const FoldWay& way) const;
   std::int64_t most_lengths(const FoldWay& way) const;
 
  private:
@@ -62,7 +64,6 @@ class RollPlanner {
   };
   using Searches = std::vector<std::unique_ptr<StripSearch>>;  // by copies, from 1
 
-  std::string refusal(const FoldWay& way) const;
   FoldLimits fold_limits() const;
   Result<Plan> plan_among(const FoldWay& way, const Layouts& layouts, bool around_flaws,
                           const char* all_searched);

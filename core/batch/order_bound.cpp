@@ -1,0 +1,77 @@
+#include "batch/order_bound.h"
+
+#include <algorithm>
+
+namespace foldyard {
+
+namespace {
+
+std::int64_t price_of(const PieceNeed& need, int own, const OrderPrices& prices) {
+  const auto at = [&](int cloth) {
+    return prices.panel[static_cast<std::size_t>(cloth)][static_cast<std::size_t>(need.panel)];
+  };
+  if (need.from.empty()) return at(own);
+  std::int64_t least = at(need.from.front());
+  for (const int cloth : need.from) least = std::min(least, at(cloth));
+  return least;
+}
+
+bool is_among(const std::vector<int>& cloths, int cloth) {
+  return std::find(cloths.begin(), cloths.end(), cloth) != cloths.end();
+}
+
+// A piece of this line from this cloth.
+Wide price_of_piece(const PieceLine& line, const std::vector<RulePrice>& rules, int cloth, const OrderPrices& prices) {
+  Wide sum = 0;
+  for (const PieceNeed& need : line.needs) sum += Wide(need.count) * price_of(need, cloth, prices);
+  for (std::size_t r = 0; r < line.rules.size(); ++r)
+    if (is_among(line.rules[r].cloths, cloth)) sum += rules[r].at_most - rules[r].at_least;
+  return sum;
+}
+
+Wide given_back(const PieceLine& line, const std::vector<RulePrice>& rules) {
+  Wide sum = 0;
+  for (std::size_t r = 0; r < line.rules.size(); ++r) {
+    sum += Wide(rules[r].at_least) * line.rules[r].at_least;
+    if (line.rules[r].at_most != kAnyNumber) sum -= Wide(rules[r].at_most) * line.rules[r].at_most;
+  }
+  return sum;
+}
+
+// Linear between its ends and `must`, so least at one of the three.
+Wide least_of_line(const PieceLine& line, const std::vector<RulePrice>& rules, const OrderPrices& prices) {
+  if (line.cloths.empty()) return given_back(line, rules);
+  Wide piece = price_of_piece(line, rules, line.cloths.front(), prices);
+  for (const int cloth : line.cloths) piece = std::min(piece, price_of_piece(line, rules, cloth, prices));
+  const Wide all_must = (piece - Wide(line.worth) * prices.must) * line.must;
+  const Wide all = all_must + (piece - Wide(line.worth) * prices.may) * line.may;
+  const Wide least = std::min(all_must, all);
+  return given_back(line, rules) + (prices.all_must ? least : std::min<Wide>(0, least));
+}
+
+}  // namespace
+
+Wide least_of_pieces(const OrderCase& order, const OrderPrices& prices) {
+  Wide sum = 0;
+  for (std::size_t l = 0; l < order.lines.size(); ++l) sum += least_of_line(order.lines[l], prices.rules[l], prices);
+  return sum;
+}
+
+std::int64_t least_of_roll(const CaseRoll& roll, const std::vector<SoldLength>& lengths, const OrderPrices& prices,
+                           std::int64_t steps, const std::atomic<bool>* cancelled) {
+  std::vector<SeriesEntry> entries;
+  for (const SoldLength& length : lengths) {
+    const std::int64_t gain = length.value - roll.price.of(length.size, prices.cloth);
+    if (length.size <= roll.room && gain > 0) entries.push_back({length.size, gain, 0});
+  }
+  if (entries.empty()) return 0;
+  const std::int64_t most = best_series(entries, roll.room, steps, cancelled).bound;
+  return std::min<std::int64_t>(0, roll.price.of(roll.squaring, prices.cloth) - most);
+}
+
+Wide least_of_roll_by_density(const CaseRoll& roll, Wide value, Length of, const OrderPrices& prices) {
+  const Wide most = of.is_zero() ? 0 : value * roll.room.units() / of.units() + 1;
+  return std::min<Wide>(0, Wide(roll.price.of(roll.room, prices.cloth)) - most);
+}
+
+}  // namespace foldyard

@@ -1,0 +1,108 @@
+#pragma once
+
+// OrderCase: an order over many rolls in bare numbers, as the search sees it.
+//
+// A kind is cloth that can be cut by the same patterns (equal width, selvedge, nap,
+// repeat and shrinkage). Rolls of one cloth, kind and price on which every length
+// finds room are one source; a shorter roll is a source of its own.
+//
+// A roll's stretches are its cloth between the squared ends and between flaws: a
+// length lies in one of them. Cloth cut off is paid for from the free end to the
+// last length.
+//
+// A rule holds the number of pieces from its cloths together. What a line asks of
+// each cloth is a rule for each.
+//
+// Example: price 8.00 by the metre is 80 000 parts over 320 000 units.
+
+#include <cstdint>
+#include <limits>
+#include <string>
+#include <vector>
+
+#include "measure/length.h"
+#include "measure/rect.h"
+#include "measure/wide.h"
+
+namespace foldyard {
+
+inline constexpr std::int64_t kAnyNumber = std::numeric_limits<std::int64_t>::max();
+
+// Panels that go into one piece. from: cloths that may serve; empty: the piece's own.
+struct PieceNeed {
+  int panel = 0;
+  std::int64_t count = 1;
+  std::vector<int> from = {};
+};
+
+struct PieceRule {
+  std::vector<int> cloths;
+  std::int64_t at_least = 0;
+  std::int64_t at_most = kAnyNumber;
+};
+
+struct PieceLine {
+  std::int64_t worth = 0;  // of a piece, in parts
+  std::int64_t must = 0;
+  std::int64_t may = 0;
+  std::vector<int> cloths;  // that may serve, ascending
+  std::vector<PieceNeed> needs;
+  std::vector<PieceRule> rules = {};
+};
+
+// Worth of cloth by its length, in parts.
+struct ClothPrice {
+  std::int64_t parts = 0;
+  std::int64_t units = 1;
+  // Rounded down.
+  std::int64_t of(Length length, std::int64_t scale = 1) const {
+    return static_cast<std::int64_t>(Wide(parts) * scale * length.units() / units);
+  }
+  double by_metre() const { return static_cast<double>(parts) / static_cast<double>(units) * 32.0; }  // whole
+  bool operator==(const ClothPrice&) const = default;
+};
+
+struct CaseRoll {
+  int cloth = 0;
+  int kind = 0;
+  ClothPrice price;
+  Length squaring;
+  Length room;  // without flaws
+  std::vector<Span> stretches;
+};
+
+struct CaseSource {
+  int cloth = 0;
+  int kind = 0;
+  std::vector<int> rolls;
+  Length room;  // of its longest roll
+};
+
+struct OrderCase {
+  int panels = 0;
+  int kinds = 0;
+  std::vector<std::string> cloths;
+  std::vector<CaseRoll> rolls;
+  std::vector<CaseSource> sources;
+  std::vector<PieceLine> lines;
+};
+
+// A length as it may be cut from any roll of a kind, under one of its ways: `size`
+// of roll, with its allowance.
+struct OrderLength {
+  int kind = 0;
+  int way = 0;
+  Length size;
+  std::vector<std::int64_t> yield;  // by panel
+  std::int64_t cuts = 0;
+};
+
+// By cloth, then by panel.
+using ByClothAndPanel = std::vector<std::vector<std::int64_t>>;
+// By line, then by cloth (all cloths of the case).
+using PiecesMade = std::vector<std::vector<std::int64_t>>;
+
+// Which panels of a cloth go into any piece.
+std::vector<std::vector<bool>> panels_wanted(const OrderCase& order);
+
+}  // namespace foldyard

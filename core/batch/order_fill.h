@@ -1,0 +1,36 @@
+#pragma once
+
+// Cuts what is still needed of one cloth from its rolls, with little cloth.
+//
+// needs: by panel. Length by length the one of the pool that gives most of what is
+// needed, by area, for its price. Where one length can hold all that is left, the
+// shortest such is asked of `last`; it may add to the pool.
+//
+// Gives what could not be cut; none is the aim.
+
+#include <functional>
+#include <optional>
+
+#include "batch/order_state.h"
+
+namespace foldyard {
+
+// The shortest length of a kind found to hold all the needs and to take no more than
+// `most` of roll: an index into the pool, which it may add to.
+using LastLength = std::function<std::optional<int>(int kind, const std::vector<std::int64_t>& needs, Length most)>;
+
+struct FillTools {
+  const OrderCase& order;
+  LengthPool& pool;
+  const std::vector<std::int64_t>& areas;  // by panel; any unit
+  LastLength last;                         // may be empty
+};
+
+std::vector<std::int64_t> fill_needs(const FillTools& tools, int cloth, std::vector<std::int64_t> needs,
+                                     OrderState& state);
+// Cuts a length from a roll of this source: one that is cut already and has the
+// least room left for it, else the longest.
+bool cut_from_source(const OrderCase& order, const LengthPool& pool, const CaseSource& source, int length,
+                     OrderState& state);
+
+}  // namespace foldyard

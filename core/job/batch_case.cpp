@@ -1,0 +1,186 @@
+#include "job/batch_case.h"
+
+#include <algorithm>
+
+#include "cloth/cloth_of.h"
+#include "job/length_pricer.h"
+#include "job/lost_panels.h"
+#include "job/matched_planner.h"
+
+namespace foldyard {
+
+namespace {
+
+std::size_t ix(int i) { return static_cast<std::size_t>(i); }
+
+// Equal for cloth that can be cut by the same patterns.
+Fabric pattern_key(Fabric fabric) {
+  fabric.colour.clear();
+  fabric.thickness = Length();
+  return fabric;
+}
+
+ClothPrice price_of(const Job& job, const Roll& roll) {
+  constexpr std::int64_t kUnitsPerMetre = 320'000;
+  if (roll.price) return {roll.price->parts(), kUnitsPerMetre};
+  return {job.cloth_price.parts() * roll.fabric.width.units(), kUnitsPerMetre * kUnitsPerMetre};
+}
+
+std::vector<Span> stretches_of(const Roll& roll, Length squaring) {
+  std::vector<Span> stretches;
+  Length from = squaring;
+  for (const Flaw& flaw : flaws_that_matter(roll, squaring)) {
+    if (flaw.along.from > from) stretches.push_back({from, flaw.along.from});
+    from = std::max(from, flaw.along.to);
+  }
+  if (from < roll.length - squaring) stretches.push_back({from, roll.length - squaring});
+  return stretches;
+}
+
+class CaseWriter {
+ public:
+  explicit CaseWriter(const Job& job) : job_(job) {}
+
+  Result<BatchCase> write() {
+    case_.order.panels = static_cast<int>(job_.panels.size());
+    for (int r = 0; r < std::ssize(job_.rolls); ++r) add_roll(r);
+    if (job_.order.lines.empty()) return Problem{"order", "nothing is asked for", "add a line to the order"};
+    for (int l = 0; l < std::ssize(job_.order.lines); ++l)
+      if (std::optional<Problem> problem = add_line(l)) return *std::move(problem);
+    if (std::optional<Problem> problem = against_match()) return *std::move(problem);
+    case_.order.kinds = static_cast<int>(case_.kinds.size());
+    find_ways();
+    add_sources();
+    return std::move(case_);
+  }
+
+ private:
+  void add_roll(int r) {
+    const Roll& roll = job_.rolls[ix(r)];
+    const Length room = roll.length - job_.losses.squaring * 2;
+    const int cloth = cloth_index(roll);
+    if (room <= job_.losses.allowance) return;
+    CaseRoll added{cloth, kind_of(roll), price_of(job_, roll), job_.losses.squaring, room, {}};
+    added.stretches = stretches_of(roll, job_.losses.squaring);
+    case_.order.rolls.push_back(std::move(added));
+    case_.rolls.push_back(r);
+  }
+
+  int cloth_index(const Roll& roll) {
+    auto& cloths = case_.order.cloths;
+    const auto found = std::find(cloths.begin(), cloths.end(), cloth_of(roll));
+    if (found != cloths.end()) return static_cast<int>(found - cloths.begin());
+    cloths.push_back(cloth_of(roll));
+    return static_cast<int>(cloths.size()) - 1;
+  }
+
+  int kind_of(const Roll& roll) {
+    for (int k = 0; k < std::ssize(case_.kinds); ++k) {
+      Roll& known = case_.kinds[ix(k)].cloth;
+      if (pattern_key(known.fabric) != pattern_key(roll.fabric)) continue;
+      known.length = std::max(known.length, roll.length);
+      known.fabric.thickness = std::max(known.fabric.thickness, roll.fabric.thickness);
+      return k;
+    }
+    case_.kinds.push_back({roll, {}, false});
+    case_.kinds.back().cloth.flaws.clear();
+    return static_cast<int>(case_.kinds.size()) - 1;
+  }
+
+  // Cloths that are named or marked so; all where nothing is named.
+  std::vector<int> cloths_named(const std::vector<std::string>& names) const {
+    std::vector<int> cloths;
+    for (int c = 0; c < std::ssize(case_.order.cloths); ++c) {
+      const bool is_named = std::any_of(job_.rolls.begin(), job_.rolls.end(), [&](const Roll& roll) {
+        return cloth_of(roll) == case_.order.cloths[ix(c)] && answers_to_any(roll, names);
+      });
+      if (is_named) cloths.push_back(c);
+    }
+    return cloths;
+  }
+
+  std::optional<Problem> add_line(int l) {
+    const OrderLine& asked = job_.order.lines[ix(l)];
+    const Product& product = job_.products[ix(asked.product)];
+    PieceLine line{product.worth.parts(), asked.must, asked.may, cloths_named(asked.from), {}, {}};
+    if (line.cloths.empty())
+      return Problem{"order.lines[" + std::to_string(l) + "].from", "no roll is of a cloth that may serve " + product.name,
+                     "name a cloth or a mark of a roll"};
+    for (const PanelCount& panel : product.panels)
+      line.needs.push_back({panel.panel, panel.count, panel.from.empty() ? std::vector<int>{} : cloths_named(panel.from)});
+    for (const int cloth : line.cloths)
+      if (asked.each_at_least > 0) line.rules.push_back({{cloth}, asked.each_at_least, kAnyNumber});
+    for (const ClothRule& rule : asked.rules)
+      line.rules.push_back({cloths_named({rule.of}), rule.at_least, rule.at_most.value_or(kAnyNumber)});
+    case_.order.lines.push_back(std::move(line));
+    return std::nullopt;
+  }
+
+  std::optional<Problem> against_match() const {
+    const auto wanted = panels_wanted(case_.order);
+    for (std::size_t i = 0; i < case_.rolls.size(); ++i) {
+      const Roll& roll = job_.rolls[ix(case_.rolls[i])];
+      if (!needs_matching(job_, case_.rolls[i])) continue;
+      for (std::size_t p = 0; p < job_.panels.size(); ++p)
+        if (job_.panels[p].match != Match::none && wanted[ix(case_.order.rolls[i].cloth)][p])
+          return Problem{"rolls[" + std::to_string(case_.rolls[i]) + "].repeat",
+                         "an order is not yet planned where a panel must match a pattern, and " + job_.panels[p].name +
+                             " must match that of " + roll.name,
+                         "plan this roll by itself, or let the panel match nothing"};
+    }
+    return std::nullopt;
+  }
+
+  // Open cloth where it may be; else of the ways of which a plan of the kind's
+  // longest roll gives most, the first.
+  void find_ways() {
+    for (ClothKind& kind : case_.kinds) {
+      const std::vector<std::int64_t> worths = area_worths();
+      Job job = job_;
+      job.rolls = {kind.cloth};
+      LengthPricer pricer(job, kind.cloth, worths, 40'000'000);
+      const FoldWay end_to_end{FoldKind::open, 1, true, true};
+      kind.may_lie_end_to_end = pricer.refusal(end_to_end).empty();
+      for (const FoldWay& way : all_ways(job_.longest_fan)) {
+        if (way.end_to_end || !kind.ways.empty() || pricer.lengths({way}).empty()) continue;
+        kind.ways.push_back(way);
+      }
+    }
+  }
+
+  std::vector<std::int64_t> area_worths() const {
+    std::vector<std::int64_t> worths;
+    for (const Panel& p : job_.panels) worths.push_back(1 + p.area().square_units() / 1'024'000);
+    return worths;
+  }
+
+  // A roll on which not every length finds room is a source of its own.
+  void add_sources() {
+    const Length longest = (job_.table.length * 2) + job_.losses.allowance;
+    for (int r = 0; r < std::ssize(case_.order.rolls); ++r) {
+      const CaseRoll& roll = case_.order.rolls[ix(r)];
+      const bool shared = roll.stretches.size() == 1 && roll.room >= longest;
+      auto& sources = case_.order.sources;
+      const auto found = std::find_if(sources.begin(), sources.end(), [&](const CaseSource& s) {
+        const CaseRoll& first = case_.order.rolls[ix(s.rolls.front())];
+        return shared && s.cloth == roll.cloth && s.kind == roll.kind && first.price == roll.price &&
+               first.stretches.size() == 1 && first.room >= longest;
+      });
+      if (found == sources.end()) {
+        sources.push_back({roll.cloth, roll.kind, {r}, roll.room});
+        continue;
+      }
+      found->rolls.push_back(r);
+      found->room = std::max(found->room, roll.room);
+    }
+  }
+
+  const Job& job_;
+  BatchCase case_;
+};
+
+}  // namespace
+
+Result<BatchCase> batch_case(const Job& job) { return CaseWriter(job).write(); }
+
+}  // namespace foldyard

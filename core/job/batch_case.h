@@ -1,0 +1,36 @@
+#pragma once
+
+// The order of a job in bare numbers (batch/order_case.h), and which kinds of cloth
+// there are.
+//
+// A cloth serves a line where the line names it or a mark of one of its rolls, or
+// names nothing. Flaws part a roll into stretches; those in selvedges or squared
+// ends part nothing. A roll too short for its end losses is left out.
+//
+// Refused: an order of nothing; a line that no cloth on a roll can serve; panels
+// that must match a pattern on cloth that repeats.
+
+#include "batch/order_case.h"
+#include "fold/fold_plan.h"
+#include "job/job.h"
+#include "measure/result.h"
+
+namespace foldyard {
+
+// A kind of cloth: its longest roll without flaws, as thick as the thickest.
+// ways: under which it may be cut, open cloth first where that may be.
+struct ClothKind {
+  Roll cloth;
+  std::vector<FoldWay> ways;
+  bool may_lie_end_to_end = false;
+};
+
+struct BatchCase {
+  OrderCase order;
+  std::vector<int> rolls;  // of the job, by roll of the case
+  std::vector<ClothKind> kinds;
+};
+
+Result<BatchCase> batch_case(const Job& job);
+
+}  // namespace foldyard

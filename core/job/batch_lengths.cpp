@@ -1,0 +1,23 @@
+#include "job/batch_lengths.h"
+
+#include "job/cut_back.h"
+
+namespace foldyard {
+
+int BatchLengths::add(int kind, int way, Pattern pattern) {
+  OrderLength length{kind, way, pattern.length + job_.losses.allowance, copies_in(pattern, job_.panels.size()),
+                     std::ssize(pattern.cuts)};
+  const auto [found, is_new] =
+      known_.try_emplace(Key{kind, way, length.size, length.yield}, static_cast<int>(pool_.size()));
+  if (!is_new) return found->second;
+  pool_.push_back(std::move(length));
+  patterns_.push_back(std::move(pattern));
+  return found->second;
+}
+
+const FoldWay& BatchLengths::way(int length) const {
+  const OrderLength& l = pool_[static_cast<std::size_t>(length)];
+  return case_.kinds[static_cast<std::size_t>(l.kind)].ways[static_cast<std::size_t>(l.way)];
+}
+
+}  // namespace foldyard

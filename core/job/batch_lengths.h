@@ -1,0 +1,36 @@
+#pragma once
+
+// The lengths that the plan of an order may be put together from, each with the
+// pattern that it is cut by. Lengths of one kind, way and size that yield the same
+// are one: the first.
+
+#include <map>
+#include <tuple>
+
+#include "batch/order_state.h"
+#include "job/batch_case.h"
+#include "job/plan.h"
+
+namespace foldyard {
+
+class BatchLengths {
+ public:
+  BatchLengths(const Job& job, const BatchCase& c) : job_(job), case_(c) {}
+
+  // way: index into the kind's ways. Gives the length's index.
+  int add(int kind, int way, Pattern pattern);
+  LengthPool& pool() { return pool_; }
+  const LengthPool& pool() const { return pool_; }
+  const Pattern& pattern(int length) const { return patterns_[static_cast<std::size_t>(length)]; }
+  const FoldWay& way(int length) const;
+
+ private:
+  using Key = std::tuple<int, int, Length, std::vector<std::int64_t>>;
+  const Job& job_;
+  const BatchCase& case_;
+  LengthPool pool_;
+  std::vector<Pattern> patterns_;
+  std::map<Key, int> known_;
+};
+
+}  // namespace foldyard

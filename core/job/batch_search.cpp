@@ -1,0 +1,227 @@
+#include "job/batch_search.h"
+
+#include <algorithm>
+
+#include "job/length_pricer.h"
+
+namespace foldyard {
+
+namespace {
+
+std::size_t ix(int i) { return static_cast<std::size_t>(i); }
+
+constexpr int kMostPriceRounds = 60;
+constexpr std::int64_t kLastSteps = 4'000;
+constexpr std::int64_t kRollSteps = 2'000'000;  // of a roll's series in the bound
+constexpr std::int64_t kSquareMm5 = 25 * 320 * 320;
+
+std::vector<std::int64_t> areas_of(const Job& job) {
+  std::vector<std::int64_t> areas;
+  for (const Panel& p : job.panels) areas.push_back(1 + p.area().square_units() / kSquareMm5);
+  return areas;
+}
+
+// So much that no cloth saved outweighs a piece that must be made.
+ModelWeights weights_for(const Job& job, const OrderCase& order) {
+  double dearest = 0, most = 1;
+  for (const CaseRoll& roll : order.rolls) dearest = std::max(dearest, roll.price.by_metre());
+  for (const PieceLine& line : order.lines) {
+    double metres = 0;
+    for (const PieceNeed& need : line.needs)
+      metres += static_cast<double>(need.count) * job.panels[ix(need.panel)].along.in_mm() / 1000;
+    most = std::max(most, dearest * metres * 1e4 / static_cast<double>(line.worth));
+  }
+  return {1, most * 400, 1, most * 20};
+}
+
+Wide divided_up(Wide a, Wide b) { return a >= 0 ? (a + b - 1) / b : -(-a / b); }
+
+std::int64_t all_that_must(const OrderCase& order) {
+  std::int64_t worth = 0;
+  for (const PieceLine& line : order.lines) worth += line.worth * line.must;
+  return worth;
+}
+
+}  // namespace
+
+BatchSearch::BatchSearch(const Job& job, const BatchCase& c, const BatchBudget& budget, std::function<void()> found)
+    : job_(job), case_(c), order_(c.order), budget_(budget), found_(std::move(found)), markets_(markets_of(c.order)),
+      lengths_(job, c), last_(job, c, lengths_, kLastSteps, budget.cancelled), areas_(areas_of(job)),
+      weights_(weights_for(job, c.order)), cost_{OrderModel(c.order, weights_), false, 0}, best_(empty_state(c.order)) {
+  bounds_.filled = all_that_must(c.order);
+}
+
+bool BatchSearch::is_proved() const {
+  return has_plan_ && bounds_.has_cost && score_.filled >= bounds_.filled && score_.short_of_rules == 0 &&
+         score_.cost <= bounds_.cost;
+}
+
+FillTools BatchSearch::tools(bool with_last) {
+  FillTools tools{order_, lengths_.pool(), areas_, {}};
+  if (with_last)
+    tools.last = [this](int kind, const std::vector<std::int64_t>& needs, Length most) { return last_(kind, needs, most); };
+  return tools;
+}
+
+// Of each panel by itself every length, so that every panel can be cut.
+void BatchSearch::add_single_lengths(int kind) {
+  const ClothKind& of = case_.kinds[ix(kind)];
+  const auto wanted = panels_wanted(order_);
+  for (int p = 0; p < order_.panels; ++p) {
+    const bool is_wanted = std::any_of(markets_.begin(), markets_.end(), [&](const Market& m) {
+      return m.kind == kind && wanted[ix(m.cloth)][ix(p)];
+    });
+    if (!is_wanted) continue;
+    std::vector<std::int64_t> prices(ix(order_.panels), 0);
+    prices[ix(p)] = 1000;
+    LengthPricer pricer(job_, of.cloth, prices, budget_.steps, budget_.cancelled);
+    std::int64_t most = 0;
+    for (const PricedLength& l : pricer.lengths(of.ways)) {
+      if (l.value <= most) continue;
+      most = l.value;
+      lengths_.add(kind, l.way, pricer.pattern(l, of.ways));
+    }
+  }
+}
+
+// Lengths of many panels, priced by area, about a dozen.
+void BatchSearch::add_by_area(const Market& market) {
+  const ClothKind& of = case_.kinds[ix(market.kind)];
+  std::vector<std::int64_t> prices = areas_;
+  const auto wanted = panels_wanted(order_)[ix(market.cloth)];
+  for (std::size_t p = 0; p < prices.size(); ++p)
+    if (!wanted[p]) prices[p] = 0;
+  LengthPricer pricer(job_, of.cloth, prices, budget_.steps, budget_.cancelled);
+  const std::vector<PricedLength> all = pricer.lengths(of.ways);
+  const std::size_t stride = std::max<std::size_t>(1, all.size() / 12);
+  for (std::size_t i = all.size(); i >= 1; i = i > stride ? i - stride : 0)
+    lengths_.add(market.kind, all[i - 1].way, pricer.pattern(all[i - 1], of.ways));
+}
+
+void BatchSearch::add_first_lengths() {
+  for (int k = 0; k < order_.kinds; ++k) add_single_lengths(k);
+  for (const Market& market : markets_) add_by_area(market);
+}
+
+void BatchSearch::allow_all(Stage& stage) {
+  for (; stage.allowed < lengths_.pool().size(); ++stage.allowed)
+    for (int s = 0; s < std::ssize(order_.sources); ++s) {
+      const OrderLength& length = lengths_.pool()[stage.allowed];
+      if (length.kind == order_.sources[ix(s)].kind && length.size <= order_.sources[ix(s)].room)
+        stage.model.allow(s, static_cast<int>(stage.allowed), lengths_.pool());
+    }
+}
+
+// Until no length is worth adding; then the bound.
+void BatchSearch::price_out(Stage& stage) {
+  for (int round = 0; round < kMostPriceRounds && !is_over() && price(stage, false); ++round) {
+  }
+  if (!is_over()) price(stage, true);
+}
+
+// One round at the model's prices. False where no length is worth adding.
+bool BatchSearch::price(Stage& stage, bool for_bound) {
+  allow_all(stage);
+  if (!stage.model.solve()) return false;
+  const OrderPrices prices = whole_prices(order_, stage.model);
+  Asking asking{job_, case_, prices, {}, for_bound, budget_.steps, budget_.cancelled};
+  for (int s = 0; s < std::ssize(order_.sources); ++s) asking.metre_prices.push_back(stage.model.metre_price(s));
+  const std::vector<Offer> offers = offers_of(markets_, asking);
+  if (budget_.is_cancelled()) return false;
+  const std::size_t known = lengths_.pool().size();
+  for (std::size_t m = 0; m < markets_.size(); ++m)
+    for (const auto& [way, pattern] : offers[m].lengths) lengths_.add(markets_[m].kind, way, pattern);
+  if (for_bound) note_bound(stage, offers, prices);
+  return lengths_.pool().size() > known;
+}
+
+// What rounding each roll's cost down may take off in all.
+std::int64_t BatchSearch::uneven_cost() const {
+  std::int64_t rolls = 0;
+  for (const CaseRoll& roll : order_.rolls) rolls += roll.price.parts * 32 % roll.price.units != 0;
+  return rolls;
+}
+
+void BatchSearch::note_bound(const Stage& stage, const std::vector<Offer>& offers, OrderPrices prices) {
+  if (stage.to_fill)
+    note_fill_bound(offers, std::move(prices));
+  else
+    note_cost_bound(offers, std::move(prices));
+}
+
+// Where not all can be made, a plan's cost less the worth of what it fills, that
+// weighed as in the model, is bound instead; what fills the bound has so much of it.
+void BatchSearch::note_cost_bound(const std::vector<Offer>& offers, OrderPrices prices) {
+  const bool all = bounds_.filled == all_that_must(order_);
+  bounds_.keeps_rules = score_.short_of_rules == 0;
+  for (auto& rules : prices.rules)
+    for (RulePrice& rule : rules)
+      if (!bounds_.keeps_rules) rule.at_least = 0;
+  const auto weight = static_cast<std::int64_t>(weights_.must);
+  prices.all_must = all;
+  prices.must = all ? 0 : weight * prices.scale;
+  const auto least = least_of_all(order_, markets_, offers, prices, kRollSteps, budget_.cancelled);
+  if (!least) return;
+  const Wide bound = *least + (all ? Wide(0) : Wide(weight) * prices.scale * bounds_.filled);
+  bounds_.cost = static_cast<std::int64_t>(divided_up(bound, prices.scale)) - uneven_cost();
+  bounds_.has_cost = true;
+}
+
+void BatchSearch::note_fill_bound(const std::vector<Offer>& offers, OrderPrices prices) {
+  prices.cloth = prices.may = 0;
+  prices.must = prices.scale;
+  for (auto& rules : prices.rules)
+    for (RulePrice& rule : rules) rule.at_least = 0;
+  const auto least = least_of_all(order_, markets_, offers, prices, kRollSteps, budget_.cancelled);
+  if (!least) return;
+  const Wide most = -divided_up(*least, prices.scale);
+  bounds_.filled = static_cast<std::int64_t>(std::min<Wide>(bounds_.filled, most));
+}
+
+// Where the plan does not make all that it must: how much can be made at all.
+void BatchSearch::bound_fill() {
+  Stage fill{OrderModel(order_, {0, 1, 0, 0}), true, 0};
+  price_out(fill);
+}
+
+void BatchSearch::consider(OrderState state) {
+  const OrderScore score = score_of(order_, state, lengths_.pool());
+  if (has_plan_ && !is_better(score, score_)) return;
+  best_ = std::move(state);
+  score_ = score;
+  has_plan_ = true;
+  if (found_) found_();
+}
+
+void BatchSearch::dive_from(OrderState state, double share, bool with_last) {
+  allow_all(cost_);
+  const FillTools fill = tools(with_last);
+  OrderState next = dive(fill, cost_.model, std::move(state), {share, 400});
+  drop_idle_lengths(order_, lengths_.pool(), next);
+  consider(std::move(next));
+  cost_.model.set_state(empty_state(order_), lengths_.pool());
+}
+
+void BatchSearch::improve() {
+  const FillTools fill = tools(true);
+  OrderImprove improve(fill, best_);
+  for (int round = 0; round < budget_.rounds && !is_over(); ++round) {
+    if (improve.step()) consider(improve.state());
+    if (budget_.progress) ++budget_.progress->done;
+  }
+}
+
+void BatchSearch::run() {
+  if (budget_.progress) budget_.progress->begin(budget_.rounds);
+  add_first_lengths();
+  dive_from(empty_state(order_), 0.5, false);
+  price_out(cost_);
+  for (const double share : {0.5, 0.3, 0.7, 0.9})
+    if (!is_over()) dive_from(empty_state(order_), share, true);
+  const bool is_short = score_.filled < bounds_.filled;
+  if (is_short && !is_over()) bound_fill();
+  if ((is_short || score_.short_of_rules > 0) && !is_over()) price(cost_, true);
+  if (!is_over()) improve();
+}
+
+}  // namespace foldyard

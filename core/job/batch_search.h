@@ -1,0 +1,78 @@
+#pragma once
+
+// BatchSearch: the search behind plan_batch. Internal to it.
+//
+// Lengths are found by prices (batch_market.h) for the linear model of the order
+// until none is worth adding; dives make whole plans of what the model says; then the
+// best is bettered step by step. All on one thread but the markets.
+
+#include "batch/order_dive.h"
+#include "batch/order_improve.h"
+#include "job/batch_market.h"
+#include "job/last_length.h"
+
+namespace foldyard {
+
+// In parts. cost is of plans that fill `filled`, and keep every rule's at_least where
+// keeps_rules.
+struct BatchBounds {
+  std::int64_t filled = 0;
+  std::int64_t cost = 0;
+  bool has_cost = false;
+  bool keeps_rules = true;
+};
+
+class BatchSearch {
+ public:
+  // found: after each better plan.
+  BatchSearch(const Job& job, const BatchCase& c, const BatchBudget& budget, std::function<void()> found);
+
+  void run();
+  const OrderState& best() const { return best_; }
+  const OrderScore& score() const { return score_; }
+  BatchBounds bounds() const { return bounds_; }
+  const BatchLengths& lengths() const { return lengths_; }
+  bool is_proved() const;
+
+ private:
+  // The linear model for one end: to fill the order, or with least cost besides.
+  struct Stage {
+    OrderModel model;
+    bool to_fill = false;
+    std::size_t allowed = 0;  // lengths of the pool that its sources may be cut by
+  };
+  void add_first_lengths();
+  void add_single_lengths(int kind);
+  void add_by_area(const Market& market);
+  void allow_all(Stage& stage);
+  void price_out(Stage& stage);
+  bool price(Stage& stage, bool for_bound);
+  void note_bound(const Stage& stage, const std::vector<Offer>& offers, OrderPrices prices);
+  void note_cost_bound(const std::vector<Offer>& offers, OrderPrices prices);
+  void note_fill_bound(const std::vector<Offer>& offers, OrderPrices prices);
+  void bound_fill();
+  void consider(OrderState state);
+  void dive_from(OrderState state, double share, bool with_last);
+  void improve();
+  std::int64_t uneven_cost() const;
+  bool is_over() const { return budget_.is_cancelled() || is_proved(); }
+  FillTools tools(bool with_last);
+
+  const Job& job_;
+  const BatchCase& case_;
+  const OrderCase& order_;
+  BatchBudget budget_;
+  std::function<void()> found_;
+  std::vector<Market> markets_;
+  BatchLengths lengths_;
+  LastLengthFinder last_;
+  std::vector<std::int64_t> areas_;
+  ModelWeights weights_;
+  Stage cost_;
+  OrderState best_;
+  OrderScore score_;
+  bool has_plan_ = false;
+  BatchBounds bounds_;
+};
+
+}  // namespace foldyard

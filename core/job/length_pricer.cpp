@@ -1,0 +1,100 @@
+#include "job/length_pricer.h"
+
+#include "job/write_pattern.h"
+
+namespace foldyard {
+
+namespace {
+
+Roll bare(Roll cloth) {
+  cloth.flaws.clear();
+  return cloth;
+}
+
+}  // namespace
+
+LengthPricer::LengthPricer(const Job& job, const Roll& cloth, const std::vector<std::int64_t>& prices,
+                           std::int64_t steps, const std::atomic<bool>* cancelled)
+    : job_(job), cloth_(cloth), sold_(job), cancelled_(cancelled) {
+  sold_.rolls = {bare(cloth)};
+  sold_.panels.clear();
+  for (std::size_t p = 0; p < prices.size(); ++p) {
+    if (prices[p] <= 0) continue;
+    sold_.panels.push_back(job.panels[p]);
+    sold_.panels.back().worth = Worth::parts(prices[p]);
+    sold_.panels.back().at_most.reset();
+    panels_.push_back(static_cast<int>(p));
+  }
+  if (!panels_.empty())
+    planner_ = std::make_unique<RollPlanner>(sold_, 0, Aim::most_worth, SearchBudget{steps, cancelled});
+}
+
+bool LengthPricer::is_whole() const {
+  if (!planner_) return true;
+  const bool is_stopped = cancelled_ && cancelled_->load(std::memory_order_relaxed);
+  return !is_stopped && !planner_->tables().is_thinned();
+}
+
+Wide LengthPricer::most_by_area(Length length) const {
+  Wide value = 0, area = 1;
+  for (const Panel& p : sold_.panels)
+    if (p.worth.parts() * area > value * p.area().square_units()) {
+      value = p.worth.parts();
+      area = p.area().square_units();
+    }
+  return value * (cloth_.fabric.usable_width() * length).square_units() / area + 1;
+}
+
+std::vector<PricedLength> LengthPricer::priced(const Searched& searched, int way, bool end_to_end) {
+  std::vector<PricedLength> lengths;
+  const Grid& along = planner_->tables().along(end_to_end);
+  const Length longest = cloth_.length - job_.losses.squaring * 2 - job_.losses.allowance;
+  const std::vector<Cell>& cells = searched.search->cells();
+  for (int v = 0; v < std::ssize(cells); ++v) {
+    const Length flat = along[v] * (end_to_end ? 2 : 1);
+    if (cells[static_cast<std::size_t>(v)].gain > 0 && flat <= longest)
+      lengths.push_back({way, v, flat, cells[static_cast<std::size_t>(v)].gain});
+  }
+  return lengths;
+}
+
+const LengthPricer::Searched& LengthPricer::searched(const FoldWay& way) {
+  const auto [found, is_new] = searched_.try_emplace(way);
+  if (is_new) {
+    found->second.layouts = planner_->layouts_for(way);
+    found->second.search =
+        std::make_unique<StripSearch>(planner_->tables(), found->second.layouts, way.end_to_end, 1);
+  }
+  return found->second;
+}
+
+std::vector<PricedLength> LengthPricer::lengths(const std::vector<FoldWay>& ways) {
+  std::vector<PricedLength> all;
+  for (std::size_t w = 0; planner_ && w < ways.size(); ++w) {
+    if (!planner_->refusal(ways[w]).empty() || planner_->layouts_for(ways[w]).empty()) continue;
+    const auto of_way = priced(searched(ways[w]), static_cast<int>(w), ways[w].end_to_end);
+    all.insert(all.end(), of_way.begin(), of_way.end());
+  }
+  return all;
+}
+
+std::vector<PricedLength> LengthPricer::bounding(bool end_to_end) {
+  if (!planner_) return {};
+  TableSet& tables = planner_->tables();
+  Searched open;
+  open.layouts = layouts_of(FoldWay{}, cloth_.fabric, {tables.fold_trim(), tables.least_flap(), kLongest});
+  open.search = std::make_unique<StripSearch>(tables, open.layouts, end_to_end, 1);
+  return priced(open, 0, end_to_end);
+}
+
+Pattern LengthPricer::pattern(const PricedLength& length, const std::vector<FoldWay>& ways) {
+  const FoldWay& way = ways[static_cast<std::size_t>(length.way)];
+  const StripChoice choice = searched(way).search->choice(length.place);
+  const FoldPlan fold{way, choice.layout->lines(choice.left.size, choice.right.size), levels_of(way)};
+  CutTree tree = strip_tree(planner_->tables(), choice, way.end_to_end, 1, length.place);
+  for (CutNode& node : tree.nodes)
+    if (node.panel >= 0) node.panel = panels_[static_cast<std::size_t>(node.panel)];
+  return write_pattern(job_, cloth_, fold, length.length, std::move(tree));
+}
+
+}  // namespace foldyard

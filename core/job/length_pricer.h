@@ -1,0 +1,71 @@
+#pragma once
+
+// LengthPricer: what every length of one kind of cloth gives at the most when
+// each panel sells at a price, and the pattern that gives it.
+//
+// Panels of price 0 or less are not cut. Lengths are those worth cutting: sums
+// along of the panels that sell (cutting/grid.h), up to the table's length and
+// the roll's. Copies are free of limits.
+//
+// bounding: lengths that bound those of every way, whether cloth may lie so or
+// not: open cloth bounds every fold (docs/method.md, section 2), and open cloth
+// folded end to end those that are folded so besides.
+//
+// is_whole: no place was left out; else what is found can be cut, but more may be
+// had, and most_by_area() bounds them.
+//
+// Example: panels 450 × 900 at 5 on cloth 1480 wide: a length of 900 gives 15.
+
+#include <map>
+#include <memory>
+
+#include "job/roll_planner.h"
+
+namespace foldyard {
+
+struct PricedLength {
+  int way = 0;      // index into the ways asked for
+  int place = 0;    // of the grid along
+  Length length;    // flat
+  std::int64_t value = 0;
+};
+
+class LengthPricer {
+ public:
+  // REQUIRES job, cloth and ways to live as long as this.
+  LengthPricer(const Job& job, const Roll& cloth, const std::vector<std::int64_t>& prices, std::int64_t steps,
+               const std::atomic<bool>* cancelled = nullptr);
+
+  // Those that give something, by way, then ascending; of a way that is refused none.
+  std::vector<PricedLength> lengths(const std::vector<FoldWay>& ways);
+  // The same of open cloth, however deep the table, or of it folded end to end.
+  std::vector<PricedLength> bounding(bool end_to_end);
+  // REQUIRES a length from lengths(ways) of the same ways.
+  Pattern pattern(const PricedLength& length, const std::vector<FoldWay>& ways);
+
+  // Why the cloth may not be cut so; empty where it may, or nothing sells.
+  std::string refusal(const FoldWay& way) const { return planner_ ? planner_->refusal(way) : std::string(); }
+  bool sells() const { return !panels_.empty(); }
+  bool is_whole() const;
+  // No length of this size gives more.
+  Wide most_by_area(Length length) const;
+
+ private:
+  // A way as it has been searched; the search refers to its layouts.
+  struct Searched {
+    Layouts layouts;
+    std::unique_ptr<StripSearch> search;
+  };
+  const Searched& searched(const FoldWay& way);
+  std::vector<PricedLength> priced(const Searched& searched, int way, bool end_to_end);
+
+  const Job& job_;
+  const Roll& cloth_;
+  Job sold_;                 // with the panels that sell, worth their prices
+  std::vector<int> panels_;  // of job, by panel of sold_
+  const std::atomic<bool>* cancelled_;
+  std::unique_ptr<RollPlanner> planner_;  // null where nothing sells
+  std::map<FoldWay, Searched> searched_;
+};
+
+}  // namespace foldyard

@@ -1,0 +1,79 @@
+#include "job/plan_batch.h"
+
+#include "inspect/inspect_batch.h"
+#include "job/batch_search.h"
+#include "job/write_batch.h"
+
+namespace foldyard {
+
+namespace {
+
+class Door {
+ public:
+  Door(const Job& job, const BatchCase& c, const BatchBudget& budget)
+      : job_(job), case_(c), budget_(budget), search_(job_, case_, budget, [this] { tell(); }) {}
+
+  Result<BatchPlan> plan() {
+    search_.run();
+    return inspected();
+  }
+
+ private:
+  BatchPlan written() const {
+    BatchPlan plan = write_batch(job_, case_, search_.lengths(), search_.best());
+    const BatchBounds bounds = search_.bounds();
+    plan.filled_bound = Worth::parts(bounds.filled);
+    plan.cost_bound = least_cost();
+    if (bounds.has_cost && bounds.keeps_rules == (search_.score().short_of_rules == 0))
+      plan.cost_bound = std::max(plan.cost_bound, Worth::parts(bounds.cost));
+    plan.proved = search_.is_proved();
+    plan.note = plan.proved ? "no plan that makes as much costs less: prices of panels prove it"
+                            : "this is the best found; prices of panels bound what any plan costs";
+    return plan;
+  }
+
+  // Known without any search: no cloth, and every piece that may be made.
+  Worth least_cost() const {
+    Worth cost;
+    for (const PieceLine& line : case_.order.lines) cost = cost - Worth::parts(line.worth * line.may);
+    return cost;
+  }
+
+  Result<BatchPlan> inspected() const {
+    BatchPlan plan = written();
+    if (plan.rolls.empty())
+      return Problem{"order", budget_.is_cancelled() ? "planning was stopped before a plan was found"
+                                                     : "no panel of the order can be cut from any roll", ""};
+    if (const auto findings = inspect_batch(job_, plan); !findings.empty())
+      return Problem{"order", "the plan found does not pass inspection: " + findings.front(),
+                     "this is a fault of the program; please report it with the job file"};
+    return plan;
+  }
+
+  void tell() const {
+    if (!budget_.found) return;
+    if (const Result<BatchPlan> plan = inspected()) budget_.found(*plan);
+  }
+
+  const Job& job_;
+  const BatchCase& case_;
+  const BatchBudget& budget_;
+  BatchSearch search_;
+};
+
+// A limit on copies is for plans of one roll; an order says itself what it needs.
+Job without_limits(Job job) {
+  for (Panel& panel : job.panels) panel.at_most.reset();
+  return job;
+}
+
+}  // namespace
+
+Result<BatchPlan> plan_batch(const Job& job, const BatchBudget& budget) {
+  const Job unlimited = without_limits(job);
+  const Result<BatchCase> c = batch_case(unlimited);
+  if (!c) return c.problem();
+  return Door(unlimited, *c, budget).plan();
+}
+
+}  // namespace foldyard

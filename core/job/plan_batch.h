@@ -1,0 +1,40 @@
+#pragma once
+
+// The door to planning an order over many rolls (job/batch_plan.h). Pure: same
+// job, same budget, same answer.
+//
+// A first plan comes within a second, then it is bettered until it is proved, the
+// rounds are spent, or the search is stopped; then the best so far is the answer.
+// How: docs/decisions/batch.md and docs/method.md.
+//
+// Refused, in one sentence: an order of nothing; a line that no roll can serve; an
+// order of which nothing can be cut; panels that must match a pattern.
+//
+// REQUIRES the invariants of Job.
+
+#include <functional>
+
+#include "job/batch_plan.h"
+#include "job/job.h"
+#include "job/plan_roll.h"
+#include "measure/result.h"
+
+namespace foldyard {
+
+// rounds: of betterment. steps: of each table, as in SearchBudget.
+// found: called with each better plan as it is found, the first one included, from
+// the thread that plans; inspected as any other.
+// progress: counts rounds.
+struct BatchBudget {
+  int rounds = 1200;
+  std::int64_t steps = 40'000'000;
+  const std::atomic<bool>* cancelled = nullptr;
+  SearchProgress* progress = nullptr;
+  std::function<void(const BatchPlan&)> found = {};
+
+  bool is_cancelled() const { return cancelled && cancelled->load(std::memory_order_relaxed); }
+};
+
+Result<BatchPlan> plan_batch(const Job& job, const BatchBudget& budget = {});
+
+}  // namespace foldyard

@@ -1,0 +1,63 @@
+#include "batch/order_dive.h"
+
+#include <gtest/gtest.h>
+
+#include "core/support/small_case.h"
+
+namespace foldyard {
+namespace {
+
+// Sizes and prices as small as those of the small case are nothing in metres, so it
+// is made a million times as large.
+OrderCase large_case() {
+  OrderCase order = test::small_case();
+  const auto grow = [](Length& l) { l = l * 320'000; };
+  for (CaseRoll& roll : order.rolls) {
+    grow(roll.squaring);
+    grow(roll.room);
+    roll.stretches = {{roll.squaring, roll.squaring + roll.room}};
+    roll.price.parts *= 10'000;
+    roll.price.units = 320'000;
+  }
+  for (CaseSource& source : order.sources) grow(source.room);
+  for (PieceLine& line : order.lines) line.worth *= 10'000;
+  return order;
+}
+
+LengthPool large_pool() {
+  LengthPool pool = test::small_pool();
+  for (OrderLength& l : pool) l.size = l.size * 320'000;
+  return pool;
+}
+
+OrderState dived(const OrderCase& order, LengthPool& pool) {
+  OrderModel model(order, {1, 100, 1, 10});
+  for (int s = 0; s < std::ssize(order.sources); ++s)
+    for (int l = 0; l < std::ssize(pool); ++l) model.allow(s, l, pool);
+  const std::vector<std::int64_t> areas = {4, 3};
+  return dive({order, pool, areas, {}}, model, empty_state(order));
+}
+
+// Two red lengths of 6 give two of panel 0 and four of panel 1; a blue one of 10 gives
+// the other two of panel 0: 14 units at 3 and 12 at 2 make all.
+TEST(OrderDive, MakesAllThatMustBeMade) {
+  const OrderCase order = large_case();
+  LengthPool pool = large_pool();
+  const OrderState state = dived(order, pool);
+  const OrderScore score = score_of(order, state, pool);
+  EXPECT_EQ(score.filled, 10'000 * (4 * 100 + 2 * 50));
+  EXPECT_LE(score.cost, 10'000 * (14 * 3 + 12 * 2));
+}
+
+TEST(OrderDive, MakesWhatItCanWhereClothIsShort) {
+  OrderCase order = large_case();
+  order.lines[0].must = 40;
+  LengthPool pool = large_pool();
+  const OrderState state = dived(order, pool);
+  EXPECT_GT(score_of(order, state, pool).filled, 0);
+  EXPECT_LT(pieces_of(state.pieces, 0), 40);
+  for (std::size_t r = 0; r < order.rolls.size(); ++r) EXPECT_GE(room_left(order.rolls[r], state.rolls[r], pool, 0), Length());
+}
+
+}  // namespace
+}  // namespace foldyard

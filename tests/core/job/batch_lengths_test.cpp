@@ -1,0 +1,30 @@
+#include "job/batch_lengths.h"
+
+#include <gtest/gtest.h>
+
+#include "core/support/order_job.h"
+#include "job/length_pricer.h"
+
+namespace foldyard {
+namespace {
+
+TEST(BatchLengths, KeepsEachLengthOnceWithItsPattern) {
+  const Job job = test::order_job();
+  const Result<BatchCase> c = batch_case(job);
+  BatchLengths lengths(job, *c);
+  LengthPricer pricer(job, job.rolls[0], {5, 0, 0}, 40'000'000);
+  const auto priced = pricer.lengths(c->kinds[0].ways);
+  const Pattern first = pricer.pattern(priced[0], c->kinds[0].ways);
+  EXPECT_EQ(lengths.add(0, 0, first), 0);
+  EXPECT_EQ(lengths.add(0, 0, pricer.pattern(priced[1], c->kinds[0].ways)), 1);
+  EXPECT_EQ(lengths.add(0, 0, first), 0);
+  ASSERT_EQ(lengths.pool().size(), 2u);
+  EXPECT_EQ(lengths.pool()[0].size, Length::mm(940));  // with its allowance
+  EXPECT_EQ(lengths.pool()[1].yield, (std::vector<std::int64_t>{6, 0, 0}));
+  EXPECT_EQ(lengths.pool()[0].cuts, std::ssize(first.cuts));
+  EXPECT_EQ(lengths.pattern(0), first);
+  EXPECT_EQ(lengths.way(0), FoldWay{});
+}
+
+}  // namespace
+}  // namespace foldyard

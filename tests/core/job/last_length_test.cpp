@@ -1,0 +1,49 @@
+#include "job/last_length.h"
+
+#include <gtest/gtest.h>
+
+#include "core/support/order_job.h"
+
+namespace foldyard {
+namespace {
+
+struct Setting {
+  Job job = test::order_job();
+  Result<BatchCase> c = batch_case(job);
+  BatchLengths lengths{job, *c};
+  LastLengthFinder find{job, *c, lengths, 20'000};
+};
+
+// Three bodies of 450 × 900 side by side leave 30; three pockets of 230 × 200, which may
+// turn, need another 200 along, and find room beside nothing else.
+TEST(LastLength, HoldsAllInTheShortestLength) {
+  Setting s;
+  const auto bodies = s.find(0, {3, 0, 0}, Length::mm(2'000));
+  ASSERT_TRUE(bodies);
+  EXPECT_EQ(s.lengths.pool()[static_cast<std::size_t>(*bodies)].size, Length::mm(940));
+  const auto both = s.find(0, {3, 3, 0}, Length::mm(2'000));
+  ASSERT_TRUE(both);
+  const OrderLength& length = s.lengths.pool()[static_cast<std::size_t>(*both)];
+  EXPECT_EQ(length.size, Length::mm(1'140));
+  EXPECT_EQ(length.yield, (std::vector<std::int64_t>{3, 3, 0}));
+}
+
+TEST(LastLength, SaysWhereNoneIsShortEnough) {
+  Setting s;
+  EXPECT_FALSE(s.find(0, {3, 0, 0}, Length::mm(939)));
+  EXPECT_TRUE(s.find(0, {3, 0, 0}, Length::mm(940)));
+  EXPECT_FALSE(s.find(0, {3, 0, 0}, Length::mm(939)));  // known, and too long
+  EXPECT_FALSE(s.find(0, {100, 0, 0}, Length::mm(9'000)));
+}
+
+TEST(LastLength, KeepsToClothThatMayLieOpen) {
+  Setting s;
+  s.job.table.depth = s.job.table.reach = Length::mm(800);
+  const Result<BatchCase> shallow = batch_case(s.job);
+  BatchLengths lengths(s.job, *shallow);
+  LastLengthFinder find(s.job, *shallow, lengths, 20'000);
+  EXPECT_FALSE(find(0, {3, 0, 0}, Length::mm(2'000)));
+}
+
+}  // namespace
+}  // namespace foldyard

@@ -1,0 +1,132 @@
+#include "job/plan_batch.h"
+
+#include <gtest/gtest.h>
+
+#include "core/support/order_job.h"
+#include "inspect/inspect_batch.h"
+
+namespace foldyard {
+namespace {
+
+BatchBudget few_rounds() {
+  BatchBudget budget;
+  budget.rounds = 40;
+  return budget;
+}
+
+std::vector<std::string> found_in(const Job& job, const Result<BatchPlan>& plan) {
+  return plan ? inspect_batch(job, *plan) : std::vector<std::string>{plan.problem().sentence()};
+}
+
+std::int64_t made_of(const BatchPlan& plan, int line, const std::string& cloth) {
+  for (const Made& made : plan.made)
+    if (made.line == line && made.cloth == cloth) return made.pieces;
+  return 0;
+}
+
+TEST(PlanBatch, FillsASmallOrder) {
+  const Job job = test::order_job();
+  const auto plan = plan_batch(job, few_rounds());
+  EXPECT_EQ(found_in(job, plan), std::vector<std::string>());
+  EXPECT_EQ(plan->filled, Worth::whole(12 * 20 + 8 * 9));
+  EXPECT_TRUE(plan->shortfalls.empty());
+  EXPECT_EQ(made_of(*plan, 1, "moss"), 0);  // pouches are of printed cloth
+}
+
+TEST(PlanBatch, IsTheSameTwiceAndTellsEachBetterPlan) {
+  const Job job = test::order_job();
+  std::vector<BatchPlan> told;
+  BatchBudget budget = few_rounds();
+  budget.found = [&](const BatchPlan& plan) { told.push_back(plan); };
+  const auto one = plan_batch(job, budget);
+  EXPECT_EQ(*one, *plan_batch(job, few_rounds()));
+  ASSERT_FALSE(told.empty());
+  EXPECT_EQ(told.back().rolls, one->rolls);
+  for (std::size_t i = 1; i < told.size(); ++i) EXPECT_LT(told[i].cost, told[i - 1].cost);
+}
+
+TEST(PlanBatch, KeepsRulesOfClothsAndMarks) {
+  Job job = test::order_job();
+  job.order.lines[0].each_at_least = 3;
+  job.order.lines[0].rules = {{"printed", 0, 4}};
+  const auto plan = plan_batch(job, few_rounds());
+  EXPECT_EQ(found_in(job, plan), std::vector<std::string>());
+  EXPECT_TRUE(plan->shortfalls.empty());
+  EXPECT_GE(made_of(*plan, 0, "moss"), 8);
+  EXPECT_GE(made_of(*plan, 0, "sand"), 3);
+}
+
+TEST(PlanBatch, TakesLiningsFromAnyOfTheirCloths) {
+  Job job = test::order_job();
+  job.products[1].panels.push_back({1, 2, {"moss"}});
+  const auto plan = plan_batch(job, few_rounds());
+  EXPECT_EQ(found_in(job, plan), std::vector<std::string>());
+  EXPECT_TRUE(plan->shortfalls.empty());
+}
+
+TEST(PlanBatch, SaysWhatLacks) {
+  Job job = test::order_job();
+  job.order.lines[0].must = 200;
+  const auto plan = plan_batch(job, few_rounds());
+  EXPECT_EQ(found_in(job, plan), std::vector<std::string>());
+  ASSERT_FALSE(plan->shortfalls.empty());
+  EXPECT_EQ(plan->shortfalls[0].line, 0);
+  EXPECT_GT(plan->shortfalls[0].needed, Length::mm(1'000));
+  EXPECT_LT(plan->filled, plan->filled_bound);
+}
+
+TEST(PlanBatch, MakesMoreOnlyWhereItIsWorthItsCloth) {
+  Job job = test::order_job();
+  job.order.lines = {{1, 4, 200, {"printed"}, 0, {}}};
+  const auto many = plan_batch(job, few_rounds());
+  EXPECT_EQ(found_in(job, many), std::vector<std::string>());
+  // Two fronts of 30 × 40 cm are worth 9, their cloth under 3: all sand is used, of which
+  // 5.8 m × 1.38 m hold no more than 33 by area.
+  EXPECT_GT(made_of(*many, 0, "sand"), 25);
+  EXPECT_LT(many->cost, Worth());
+  job.products[1].worth = Worth::parts(1'000);
+  const auto few = plan_batch(job, few_rounds());
+  EXPECT_EQ(found_in(job, few), std::vector<std::string>());
+  EXPECT_LT(made_of(*few, 0, "sand"), 9);
+}
+
+TEST(PlanBatch, FoldsWhereTheTableIsTooShallow) {
+  Job job = test::order_job();
+  job.table.depth = job.table.reach = Length::mm(800);
+  const auto plan = plan_batch(job, few_rounds());
+  EXPECT_EQ(found_in(job, plan), std::vector<std::string>());
+  for (const Plan& roll : plan->rolls) EXPECT_EQ(roll.way.kind, FoldKind::selvedge_to_selvedge);
+}
+
+TEST(PlanBatch, PlansAroundFlaws) {
+  Job job = test::order_job();
+  job.rolls[0].flaws = {{{Length::mm(1'500), Length::mm(1'600)}, {Length::mm(500), Length::mm(600)}, "stain"}};
+  const auto plan = plan_batch(job, few_rounds());
+  EXPECT_EQ(found_in(job, plan), std::vector<std::string>());
+  EXPECT_TRUE(plan->shortfalls.empty());
+}
+
+TEST(PlanBatch, AnswersAtOnceWhenStopped) {
+  const Job job = test::order_job();
+  std::atomic<bool> stopped = true;
+  BatchBudget budget;
+  budget.cancelled = &stopped;
+  const auto plan = plan_batch(job, budget);
+  if (plan) {
+    EXPECT_EQ(found_in(job, plan), std::vector<std::string>());
+    EXPECT_FALSE(plan->proved);
+  } else {
+    EXPECT_EQ(plan.problem().what, "planning was stopped before a plan was found");
+  }
+}
+
+// A limit on copies is for plans of one roll.
+TEST(PlanBatch, LooksAtNoLimitOnCopies) {
+  Job job = test::order_job();
+  const auto free = plan_batch(job, few_rounds());
+  job.panels[0].at_most = 1;
+  EXPECT_EQ(*free, *plan_batch(job, few_rounds()));
+}
+
+}  // namespace
+}  // namespace foldyard

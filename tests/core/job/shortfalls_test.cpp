@@ -1,0 +1,45 @@
+#include "job/shortfalls.h"
+
+#include <gtest/gtest.h>
+
+#include "core/support/order_job.h"
+#include "job/length_pricer.h"
+
+namespace foldyard {
+namespace {
+
+// 12 carriers are lacking: 12 bodies are four lengths of 900 (three each; two of 1800
+// are shorter by two allowances), 24 pockets by the best length of them alone. Moss
+// is cheaper than sand.
+TEST(Shortfalls, NameTheClothAndAboutHowMuch) {
+  Job job = test::order_job();
+  job.order.lines[1].from = {};
+  job.order.lines[1].rules = {{"printed", 3, {}}};
+  const Result<BatchCase> c = batch_case(job);
+  BatchLengths lengths(job, *c);
+  for (int p = 0; p < 3; ++p) {
+    std::vector<std::int64_t> prices(3, 0);
+    prices[static_cast<std::size_t>(p)] = 1;
+    LengthPricer pricer(job, c->kinds[0].cloth, prices, 40'000'000);
+    const auto priced = pricer.lengths(c->kinds[0].ways);
+    lengths.add(0, 0, pricer.pattern(p == 0 ? priced.back() : priced.front(), c->kinds[0].ways));
+  }
+  OrderState state = empty_state(c->order);
+  state.pieces[1] = {7, 1};
+  const auto list = shortfalls_of(*c, lengths, state);
+  ASSERT_EQ(list.size(), 2u);
+  EXPECT_EQ(list[0].line, 0);
+  EXPECT_EQ(list[0].pieces, 12);
+  EXPECT_EQ(list[0].cloth, "moss");
+  EXPECT_GE(list[0].needed, Length::mm(2 * 1'840));
+  EXPECT_LE(list[0].needed, Length::mm(2 * 1'840 + 24 * 240));
+  EXPECT_EQ(list[1].line, 1);  // all are made, but of sand two too few
+  EXPECT_EQ(list[1].pieces, 2);
+  EXPECT_EQ(list[1].cloth, "sand");
+  state.pieces[0] = {12, 0};
+  state.pieces[1] = {5, 3};
+  EXPECT_TRUE(shortfalls_of(*c, lengths, state).empty());
+}
+
+}  // namespace
+}  // namespace foldyard
