@@ -103,6 +103,11 @@ void RollList::keyPressEvent(QKeyEvent* event) {
   emit wanted(filter_->roll_at(currentIndex()));
 }
 
+void RollList::resizeEvent(QResizeEvent* event) {
+  QListView::resizeEvent(event);
+  if (currentIndex().isValid()) scrollTo(currentIndex());
+}
+
 // Where a held roll would land: a chalk line between two rolls.
 void RollList::paintEvent(QPaintEvent* event) {
   QListView::paintEvent(event);

@@ -50,6 +50,8 @@ class RollList : public QListView {
   void dropEvent(QDropEvent* event) override;
   void keyPressEvent(QKeyEvent* event) override;
   void paintEvent(QPaintEvent* event) override;
+  // The chosen roll stays in sight.
+  void resizeEvent(QResizeEvent* event) override;
 
  private:
   int row_height() const;

@@ -1,6 +1,7 @@
 #include "shelf/shelf.h"
 
 #include <QHBoxLayout>
+#include <QKeyEvent>
 #include <QSignalBlocker>
 #include <QStyle>
 #include <QVBoxLayout>
@@ -28,6 +29,7 @@ Shelf::Shelf(Document& document, QWidget* parent)
   search_->setPlaceholderText(tr("Find a roll: its name, “one-way”, “flaw”…"));
   search_->setAccessibleName(tr("Find a roll"));
   search_->setClearButtonEnabled(true);
+  search_->installEventFilter(this);
   put_->setToolTip(tr("Plan this roll: Enter, a double click, or drag it onto the table"));
   add_->setMenu(cloth_menu());
   add_->setToolTip(tr("A roll of a kind of cloth, with starting values to be measured on your own"));
@@ -69,7 +71,10 @@ void Shelf::connect_all() {
   connect(list_->selectionModel(), &QItemSelectionModel::currentChanged, this, [this](const QModelIndex& now) {
     if (now.isValid() && !rolls_->is_following()) choose(shown_->roll_at(now));
   });
-  connect(put_, &QPushButton::clicked, this, [this] { put_on_table(roll_); });
+  connect(put_, &QPushButton::clicked, this, [this] {
+    list_->setFocus();  // the button has nothing more to do
+    put_on_table(roll_);
+  });
   connect(about_, &QPushButton::clicked, this, &Shelf::ask_all);
   connect(actions_.put, &QAction::triggered, this, [this] { put_on_table(roll_); });
   connect(actions_.all_about, &QAction::triggered, this, &Shelf::ask_all);
@@ -82,6 +87,23 @@ void Shelf::connect_all() {
     search_->setFocus();
     search_->selectAll();
   });
+}
+
+bool Shelf::eventFilter(QObject* watched, QEvent* event) {
+  if (watched != search_ || event->type() != QEvent::KeyPress) return QWidget::eventFilter(watched, event);
+  switch (static_cast<QKeyEvent*>(event)->key()) {
+    case Qt::Key_Down:
+    case Qt::Key_Return:
+    case Qt::Key_Enter: go_to_list(); return true;
+    case Qt::Key_Escape: search_->clear(); return true;
+    default: return false;
+  }
+}
+
+void Shelf::go_to_list() {
+  if (shown_->rowCount() == 0) return;
+  if (!list_->currentIndex().isValid()) list_->setCurrentIndex(shown_->index(0, 0));
+  list_->setFocus();
 }
 
 QMenu* Shelf::cloth_menu() {
@@ -154,6 +176,7 @@ void Shelf::show_state() {
   actions_.put->setEnabled(put_->isEnabled());
   for (QAction* action : {actions_.all_about, actions_.measure, actions_.copy, actions_.take_away}) action->setEnabled(is_any);
   about_->setEnabled(is_any);
+  add_->setEnabled(is_any);
   const int row = shown_->index_of(roll_).row();
   actions_.up->setEnabled(is_any && row > 0);
   actions_.down->setEnabled(is_any && row >= 0 && row + 1 < shown_->rowCount());

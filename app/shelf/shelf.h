@@ -67,7 +67,12 @@ class Shelf : public QWidget {
   // Another roll lies on the table; −1: none.
   void put(int roll);
 
+ protected:
+  // In the line to find a roll: down or Enter goes to the list, Escape clears it.
+  bool eventFilter(QObject* watched, QEvent* event) override;
+
  private:
+  void go_to_list();
   void arrange();
   void connect_all();
   QMenu* cloth_menu();

@@ -10,6 +10,8 @@ namespace {
 
 const QLatin1String kRoll("application/x-foldyard-roll");
 
+constexpr int kFromTop = 10;  // pixels; below it the pointer and its picture are seen
+
 QByteArray this_program() { return QByteArray::number(QCoreApplication::applicationPid()); }
 
 }  // namespace
@@ -58,7 +60,7 @@ bool RollDrop::take(QDropEvent& event, bool let_go) {
   event.setDropAction(Qt::CopyAction);
   event.accept();
   const QSize size = hint_->sizeHint() + QSize(30, 20);
-  hint_->setGeometry(QRect(QPoint((place_->width() - size.width()) / 2, (place_->height() - size.height()) / 2), size));
+  hint_->setGeometry(QRect(QPoint((place_->width() - size.width()) / 2, kFromTop), size));
   hint_->setVisible(!let_go);
   hint_->raise();
   if (let_go) emit dropped(*roll);

@@ -2,6 +2,7 @@
 
 #include <gtest/gtest.h>
 
+#include <QAccessible>
 #include <QApplication>
 #include <QTest>
 #include <QTimer>
@@ -54,6 +55,7 @@ TEST_F(ShelfTest, TheButtonPutsTheChosenOneOnTheTable) {
   shelf.choose(3);
   shelf.putter()->click();
   EXPECT_EQ(put, std::vector<int>{3});
+  EXPECT_TRUE(shelf.list()->hasFocus());
   EXPECT_FALSE(shelf.actions().put->isEnabled());
   shelf.clear_table();
   EXPECT_EQ(shelf.on_table(), -1);
@@ -73,6 +75,38 @@ TEST_F(ShelfTest, SearchesAndSaysWhenNothingIsFound) {
   EXPECT_EQ(shelf.list()->model()->rowCount(), 5);
   EXPECT_FALSE(shelf.words()->isVisible());
   EXPECT_EQ(shelf.list()->currentIndex().row(), 3);
+}
+
+TEST_F(ShelfTest, KeysGoFromTheSearchToTheListAndClearIt) {
+  shelf.search()->setFocus();
+  QTest::keyClicks(shelf.search(), "rust");
+  QTest::keyClick(shelf.search(), Qt::Key_Down);
+  EXPECT_TRUE(shelf.list()->hasFocus());
+  QTest::keyClick(shelf.list(), Qt::Key_Return);
+  EXPECT_EQ(on_table(), "Rust");
+  shelf.search()->setFocus();
+  QTest::keyClick(shelf.search(), Qt::Key_Escape);
+  EXPECT_TRUE(shelf.search()->text().isEmpty());
+  EXPECT_EQ(shelf.list()->model()->rowCount(), 5);
+}
+
+TEST_F(ShelfTest, AReaderIsToldAllOfEachRoll) {
+  auto* seen = QAccessible::queryAccessibleInterface(shelf.list());
+  ASSERT_NE(seen, nullptr);
+  EXPECT_EQ(seen->text(QAccessible::Name), "Rolls");
+  ASSERT_EQ(seen->childCount(), 5);
+  EXPECT_EQ(seen->child(3)->text(QAccessible::Name), "Rust: 140 cm wide, 5 m long; 2 flaws.");
+  EXPECT_TRUE(seen->child(0)->text(QAccessible::Name).contains("on the table"));
+}
+
+TEST_F(ShelfTest, TheChosenRollStaysInSight) {
+  shelf.choose(4);
+  for (const int height : {700, 420, 360}) {
+    shelf.resize(340, height);
+    QTest::qWait(1);
+    const QRect row = shelf.list()->visualRect(shelf.list()->currentIndex());
+    EXPECT_TRUE(shelf.list()->viewport()->rect().contains(row)) << height;
+  }
 }
 
 TEST_F(ShelfTest, AddsARollOfAKindOfClothAndChoosesIt) {
