@@ -41,7 +41,8 @@ class Recovery {
   // Removes it: the job was saved, or is not wanted.
   void drop();
 
-  // Newest first.
+  // Newest first. Temporary files of writes that were killed an hour ago or
+  // longer are removed from the folder.
   std::vector<LeftSide> left();
   // What the last `left` put aside: the names of the files.
   const QStringList& put_aside() const { return put_aside_; }

@@ -47,11 +47,14 @@ void AskStrip::show_first() {
   words_->setText(sentence());
   setAccessibleDescription(sentence());
   const auto& choices = questions_.front().choices;
+  QWidget* before = words_;  // the strip itself takes no focus and would not count
   for (int i = 0; i < static_cast<int>(choices.size()); ++i) {
     auto* button = new QPushButton(choices[static_cast<std::size_t>(i)].words, this);
     connect(button, &QPushButton::clicked, this, [this, i] { choose(i); });
     row_->addWidget(button);
     buttons_.push_back(button);
+    setTabOrder(before, button);
+    before = button;
   }
   QAccessibleEvent alert(this, QAccessible::Alert);
   QAccessible::updateAccessibility(&alert);

@@ -37,7 +37,7 @@ void MainWindow::open_with_demo() {
   open_demo();
   show_notice(words);
   if (shelf_->on_table() < 0)
-    plan_view_->show_nothing(tr("The table is empty. Choose a roll on the left and put it on the table."));
+    plan_view_->show_nothing(tr("The table is empty. Put a roll of the shelf on it: press Enter, double-click it or drag it here."));
 }
 
 bool MainWindow::open_file(const QString& path) { return documents_->open_file(path); }

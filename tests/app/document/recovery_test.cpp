@@ -162,6 +162,20 @@ TEST_F(RecoveryTest, KeepsAJobAsideAsAFileThatCanBeOpened) {
   }
 }
 
+TEST_F(RecoveryTest, RemovesTheLitterOfKilledWritesOnceItIsOld) {
+  const QString old = folder.filePath(".foldyard-17-0");
+  const QString young = folder.filePath(".foldyard-18-0");
+  write(old, "half");
+  write(young, "half");
+  QFile file(old);
+  ASSERT_TRUE(file.open(QIODevice::ReadWrite));
+  ASSERT_TRUE(file.setFileTime(QDateTime::currentDateTime().addSecs(-7200), QFileDevice::FileModificationTime));
+  file.close();
+  Recovery(folder.path()).left();
+  EXPECT_FALSE(QFile::exists(old));
+  EXPECT_TRUE(QFile::exists(young));
+}
+
 TEST_F(RecoveryTest, TellsWhenNothingCanBeKept) {
   write(folder.filePath("file"), "no folder");
   const auto problem = Recovery(folder.filePath("file")).keep(side("Lost"));

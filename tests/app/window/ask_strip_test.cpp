@@ -2,7 +2,9 @@
 
 #include <gtest/gtest.h>
 
+#include <QLineEdit>
 #include <QTest>
+#include <QVBoxLayout>
 
 namespace foldyard {
 namespace {
@@ -53,6 +55,22 @@ TEST_F(AskStripTest, TakesAQuestionBackWhereverItStands) {
   EXPECT_EQ(strip.sentence(), "First.");
   strip.take_back("a");
   EXPECT_TRUE(strip.isHidden());
+}
+
+TEST_F(AskStripTest, ItsButtonsStandWhereTheStripStandsInTheTabOrder) {
+  QWidget window;
+  auto* column = new QVBoxLayout(&window);
+  auto* above = new QLineEdit;
+  auto* inside = new AskStrip;
+  auto* below = new QLineEdit;
+  for (QWidget* each : std::initializer_list<QWidget*>{above, inside, below}) column->addWidget(each);
+  inside->ask("a", "Which?", {{"One", {}}, {"Other", {}}});
+  window.show();
+  above->setFocus();
+  for (QWidget* expected : std::initializer_list<QWidget*>{above, inside->buttons()[0], inside->buttons()[1], below}) {
+    EXPECT_EQ(window.focusWidget(), expected) << window.focusWidget()->metaObject()->className();
+    QTest::keyClick(window.focusWidget(), Qt::Key_Tab);
+  }
 }
 
 TEST_F(AskStripTest, AnAnswerMayAskAgain) {
