@@ -160,6 +160,7 @@ QWidget* MeasureDialog::count_field(const QString& name, std::int64_t& count, in
   field->setRange(0, places == 0 ? 50'000 : 100'000);
   field->setSingleStep(places == 3 ? 0.1 : 1);
   field->setSuffix(unit);
+  field->setButtonSymbols(QAbstractSpinBox::NoButtons);
   show_.push_back([field, &count, whole] {
     const QSignalBlocker quiet(field);
     field->setValue(static_cast<double>(count) / whole);

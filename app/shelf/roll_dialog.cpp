@@ -188,6 +188,7 @@ void RollDialog::add_shrinkage(QFormLayout* form, const QString& label, QDoubleS
   box->setDecimals(2);
   box->setSingleStep(0.5);
   box->setMinimumHeight(26);
+  box->setButtonSymbols(QAbstractSpinBox::NoButtons);
   box->setSuffix(tr(" %"));
   box->setAccessibleName(QString(label).remove(QLatin1Char('&')));
   box->setValue(static_cast<double>(share) / 100);
@@ -221,19 +222,29 @@ void RollDialog::connect_all() {
     edited().fabric.colour = colour.toStdString();
     check();
   });
-  connect(flaws_->model(), &FlawModel::changed, this, &RollDialog::check);
+  connect(flaws_->model(), &FlawModel::changed, this, [this] {
+    width_.end();
+    check();
+  });
+  connect(fields_.at(QStringLiteral("width")), &LengthField::left, this, [this] { width_.end(); });
   connect(measure_, &QPushButton::clicked, this, &RollDialog::ask_measure);
   connect(buttons_, &QDialogButtonBox::accepted, this, &QDialog::accept);
   connect(buttons_, &QDialogButtonBox::rejected, this, &QDialog::reject);
 }
 
-// A flaw over the whole width goes with the width.
+// A flaw over the whole width goes with the width that is meant, not with each that is
+// on the way to it.
 void RollDialog::take_length(const QString& key, Length length) {
   if (key == QLatin1String("length") && is_estimated(edited()) && length == shown_length(edited(), job_.unit)) return check();
-  const auto flaws = edited().flaws;
-  length_of(key).set(edited(), length);
-  if (flaws != edited().flaws) flaws_->model()->show_anew();
+  if (key == QLatin1String("width")) take_width(length);
+  else length_of(key).set(edited(), length);
   check();
+}
+
+void RollDialog::take_width(Length width) {
+  const auto flaws = edited().flaws;
+  edited() = width_.typed(edited(), width);
+  if (flaws != edited().flaws) flaws_->model()->show_anew();
 }
 
 void RollDialog::ask_measure() {
@@ -242,6 +253,7 @@ void RollDialog::ask_measure() {
   const Job measured = dialog.measured_job();
   edited() = measured.rolls[static_cast<std::size_t>(roll_)];
   flaws_->model()->show_anew();
+  width_.end();
   check();
 }
 

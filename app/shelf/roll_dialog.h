@@ -21,6 +21,7 @@
 #include "measure/result.h"
 #include "shelf/colour_choice.h"
 #include "shelf/flaw_table.h"
+#include "shelf/width_typing.h"
 
 class QDialogButtonBox;
 class QFormLayout;
@@ -62,6 +63,7 @@ class RollDialog : public QDialog {
   void add_shrinkage(QFormLayout* form, const QString& label, QDoubleSpinBox* box, std::int64_t& share);
   void connect_all();
   void take_length(const QString& key, Length length);
+  void take_width(Length width);
   void ask_measure();
   void check();
   void show_lengths();
@@ -73,6 +75,7 @@ class RollDialog : public QDialog {
   Job job_;
   int roll_;
   bool stands_ = true;
+  WidthTyping width_;
   QLineEdit* name_;
   QLabel* name_reason_;
   std::map<QString, LengthField*> fields_;

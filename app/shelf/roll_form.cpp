@@ -26,6 +26,7 @@ struct RollField {
 Unit as_job(Unit unit) { return unit; }
 Unit for_thickness(Unit) { return Unit::mm; }
 
+constexpr int kWidth = 0;
 constexpr int kLength = 1;
 
 const std::array<RollField, RollForm::kFields> kRollFields = {{
@@ -72,7 +73,10 @@ void RollForm::add_field(QFormLayout* layout, int index) {
   layout->addRow(title, index == kLength ? length_row(field) : field);
   if (index == kLength) layout->addRow(QString(), length_note_);
   connect(field, &LengthField::typed, this, [this, index](Length length) { take_length(index, length); });
-  connect(field, &LengthField::left, &document_, &Document::end_field);
+  connect(field, &LengthField::left, this, [this] {
+    document_.end_field();
+    width_.end();
+  });
 }
 
 QWidget* RollForm::length_row(LengthField* field) {
@@ -89,6 +93,7 @@ void RollForm::show_roll(int roll) {
   if (roll < 0 || roll >= static_cast<int>(job.rolls.size())) return;
   if (roll != roll_) {
     document_.end_field();
+    width_.end();
     for (auto* field : fields_) field->line()->clear();
   }
   roll_ = roll;
@@ -104,7 +109,8 @@ void RollForm::take_length(int index, Length length) {
   Job next = document_.job();
   auto& roll = next.rolls[static_cast<std::size_t>(roll_)];
   if (index == kLength && is_estimated(roll) && length == shown_length(roll, next.unit)) return;  // as it was
-  field.set(roll, length);
+  if (index == kWidth) roll = width_.typed(roll, length);
+  else field.set(roll, length);
   const auto where = QStringLiteral("rolls[%1].%2").arg(roll_).arg(QLatin1String(field.key));
   const auto words = tr(field.words).arg(QString::fromStdString(roll.name));
   if (const auto problem = document_.edit(next, words, where))

@@ -14,6 +14,7 @@
 
 #include "document/document.h"
 #include "fields/length_field.h"
+#include "shelf/width_typing.h"
 
 class QFormLayout;
 
@@ -52,6 +53,7 @@ class RollForm : public QWidget {
   QCheckBox* one_way_;
   QPushButton* measure_;
   QLabel* length_note_;
+  WidthTyping width_;
   int roll_ = 0;
 };
 

@@ -29,6 +29,9 @@ QLineEdit { background: %1; color: %2; border: 1px solid %3; border-radius: 2px;
   padding: 3px 5px; min-height: 18px; selection-background-color: %4; selection-color: %5; }
 QLineEdit:focus, QComboBox:focus { border: 2px solid %4; padding: 2px 4px; }
 QLineEdit[refused="true"] { border: 2px solid %6; color: %6; padding: 2px 4px; }
+QAbstractSpinBox { background: %1; color: %2; border: 1px solid %3; border-radius: 2px;
+  padding: 3px 5px; min-height: 18px; selection-background-color: %4; selection-color: %5; }
+QAbstractSpinBox:focus { border: 2px solid %4; padding: 2px 4px; }
 QLabel[fault="true"] { color: %6; }
 QLabel[soft="true"] { color: %3; }
 QLabel[figure="true"] { font-size: 22pt; font-weight: bold; }

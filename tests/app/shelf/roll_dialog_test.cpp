@@ -144,6 +144,19 @@ TEST(RollDialog, AFlawOverTheWholeWidthGoesWithTheWidth) {
   EXPECT_TRUE(dialog.ok()->isEnabled());
 }
 
+// On the way to 145 cm the width is 14 cm for a moment, as wide as the flaw.
+TEST(RollDialog, AFlawIsNotWidenedByAWidthOnTheWay) {
+  Job job = sample::shelf_job();
+  const Flaw narrow{{Length::mm(500), Length::mm(520)}, {Length(), Length::mm(140)}, "edge"};
+  job.rolls[3].flaws.insert(job.rolls[3].flaws.begin(), narrow);
+  RollDialog dialog(job, 3);
+  type(dialog.field("width"), "145 cm");
+  const auto flaws = dialog.edited_job().rolls[3].flaws;
+  EXPECT_EQ(flaws[0], narrow);
+  EXPECT_EQ(flaws[1].across, (Span{Length(), Length::mm(1450)}));
+  EXPECT_EQ(flaws[2], job.rolls[3].flaws[2]);
+}
+
 TEST(RollDialog, ALengthTypedForAMeasuredRollIsTheOneFound) {
   RollDialog dialog(sample::shelf_job(), 4);
   type(dialog.field("length"), "35.2 m");

@@ -127,6 +127,18 @@ TEST_F(RollFormTest, KeepsTheEstimateOfARollThatChangesItsWidth) {
   EXPECT_EQ(document.job().rolls[0].length, Length::mm(60'000));
 }
 
+// On the way to 145 cm the width is 14 cm for a moment, as wide as the flaw.
+TEST_F(RollFormTest, DoesNotWidenAFlawByAWidthOnTheWay) {
+  Job job = sample::job();
+  const Flaw narrow{{Length::mm(500), Length::mm(520)}, {Length(), Length::mm(140)}, "edge"};
+  job.rolls[0].flaws = {narrow};
+  document.open(job, {});
+  type(0, "145 cm");
+  EXPECT_EQ(document.job().rolls[0].fabric.width, Length::mm(1450));
+  EXPECT_EQ(document.job().rolls[0].flaws, std::vector<Flaw>{narrow});
+  EXPECT_EQ(document.history().count(), 1);
+}
+
 // The field shows a whole centimetre, and leaving it so changes nothing.
 TEST_F(RollFormTest, ShowsAnEstimatedLengthRounded) {
   Job job = sample::job();
