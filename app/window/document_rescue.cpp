@@ -113,7 +113,7 @@ void DocumentActions::claim() {
   if (path == told_elsewhere_) return;
   told_elsewhere_ = path;
   strip_->tell(QStringLiteral("elsewhere"),
-               tr("%1 is open in another window too: the one that saves last decides.").arg(QFileInfo(path).fileName()));
+               tr("%1 is open in another window too; saving asks before it writes over what was saved there.").arg(QFileInfo(path).fileName()));
 }
 
 }  // namespace foldyard
