@@ -3,23 +3,30 @@
 #include <QFileInfo>
 #include <QMap>
 
+#include <limits>
+
 namespace foldyard {
 namespace {
 
 const QStringList kVerbs = {"plan", "compare", "draw", "check", "begin", "kinds"};
 const QStringList kAims = {"most-worth", "worth-less-time"};  // in the order of Aim
-const QStringList kPapers = {"a4", "letter"};                 // in the order of Paper
+const QStringList kPaperKeys = {"a4", "letter", "a3", "legal", "tabloid"};  // in the order of Paper
 const QStringList kFormats = {"pdf", "svg", "png"};           // in the order of Format
 const QStringList kUnits = {"mm", "cm", "m", "in", "yd"};     // in the order of Unit
 
 const QMap<QString, QStringList> kOptionsOf = {
     {"plan", {"--roll", "--way", "--aim", "--json"}},
     {"compare", {"--roll", "--aim", "--json"}},
-    {"draw", {"--to", "--roll", "--way", "--aim", "--paper"}},
+    {"draw",
+     {"--to", "--roll", "--way", "--aim", "--paper", "--landscape", "--unit", "--pages",
+      "--patterns", "--no-comparison", "--templates", "--panel"}},
     {"check", {}},
     {"begin", {"--cloth", "--goods", "--length", "--unit"}},
     {"kinds", {}},
 };
+
+// Options without a value.
+const QStringList kFlags = {"--json", "--landscape", "--no-comparison", "--templates"};
 
 Problem wrong(const QString& what, const QString& next) {
   return {"", what.toStdString(), next.toStdString()};
@@ -46,7 +53,7 @@ std::optional<Problem> add_option(Words& words, const QString& verb, QStringList
   if (words.options.contains(name)) {
     return wrong(QStringLiteral("%1 stands twice").arg(name), QStringLiteral("give it once"));
   }
-  if (name == QLatin1String("--json")) {
+  if (kFlags.contains(name)) {
     if (equals >= 0) return wrong(name + QStringLiteral(" takes no value"), QStringLiteral("leave it out"));
     words.options[name] = QString();
     return {};
@@ -128,6 +135,45 @@ std::optional<Problem> take_target(const Words& words, Call& call) {
   return {};
 }
 
+// "3" is page 3 alone, "2-4" three pages, "2-" all from the second on.
+std::optional<Problem> take_pages(const Words& words, Call& call) {
+  const QString text = words.options.value(QStringLiteral("--pages"), QStringLiteral("1-"));
+  const QStringList ends = text.split(u'-');
+  bool first_is = false, last_is = false;
+  const int first = ends.front().toInt(&first_is);
+  int last = ends.back().toInt(&last_is);
+  const bool to_end = ends.size() == 2 && ends.back().isEmpty();
+  if (to_end) last = std::numeric_limits<int>::max();
+  last_is = last_is || to_end;
+  if (ends.size() > 2 || !first_is || !last_is || first < 1 || last < first) {
+    return wrong(QStringLiteral("--pages cannot be \"%1\"").arg(text),
+                 QStringLiteral("write pages like 2-4, 3 or 2-"));
+  }
+  call.pages = {first - 1, to_end ? last : last - 1};
+  return {};
+}
+
+// What stands on the sheet.
+std::optional<Problem> take_sheet(const Words& words, Call& call) {
+  const auto has = [&](const char* option) { return words.options.contains(QLatin1String(option)); };
+  call.landscape = has("--landscape");
+  call.comparison = !has("--no-comparison");
+  call.templates = has("--templates");
+  if (has("--panel")) call.panel = words.options.value(QStringLiteral("--panel"));
+  if (has("--patterns")) call.patterns = words.options.value(QStringLiteral("--patterns")).split(u',');
+  if (call.panel && !call.templates) {
+    return wrong(QStringLiteral("--panel names a template"), QStringLiteral("add --templates"));
+  }
+  if (!call.patterns.isEmpty() && call.templates) {
+    return wrong(QStringLiteral("--templates draws no patterns"), QStringLiteral("leave --patterns out"));
+  }
+  if (call.verb == Verb::draw && has("--unit")) {
+    call.words_in = Unit::cm;
+    if (const auto problem = take_word(words, "--unit", kUnits, *call.words_in)) return problem;
+  }
+  return take_pages(words, call);
+}
+
 // The keys of --cloth and --goods, and the length of the rolls.
 std::optional<Problem> take_start(const Words& words, Call& call) {
   if (call.verb != Verb::begin) return {};
@@ -153,8 +199,9 @@ Result<Call> read_verb(Verb verb, const Words& words) {
   }
   if (const auto problem = take_way(words, call)) return *problem;
   if (const auto problem = take_word(words, "--aim", kAims, call.aim)) return *problem;
-  if (const auto problem = take_word(words, "--paper", kPapers, call.paper)) return *problem;
+  if (const auto problem = take_word(words, "--paper", kPaperKeys, call.paper)) return *problem;
   if (const auto problem = take_target(words, call)) return *problem;
+  if (const auto problem = take_sheet(words, call)) return *problem;
   if (const auto problem = take_start(words, call)) return *problem;
   return call;
 }
@@ -207,12 +254,22 @@ Options
   --aim AIM      most-worth: the most worth, then the fewest cuts (if none is named)
                  worth-less-time: the most worth after your minutes at your rate
   --json         the answer as JSON (plan, compare)
-  --paper PAPER  a4 (if none is named) or letter (draw)
+  --paper PAPER  a4 (if none is named), a3, letter, legal or tabloid (draw)
+  --landscape    the long side of the paper lies across (draw)
+  --patterns LETTERS
+                 pages of these patterns only, like A,C (draw)
+  --no-comparison
+                 the first page without the comparison of the fold ways (draw)
+  --pages PAGES  these pages only, like 2-4, 3 or 2- (draw)
+  --templates    instead of the diagram: panels in full size, over several pages
+                 with marks to join them, and a square to check the print (draw)
+  --panel NAME   the template of this panel only (draw --templates)
   --cloth, --goods
                  keys that kinds shows; several with commas (begin)
   --length LENGTH
                  cloth on each roll, like "23.4 m" (begin)
-  --unit UNIT    mm, cm (if none is named), m, in or yd (begin)
+  --unit UNIT    mm, cm, m, in or yd: of the new job, cm if none is named (begin);
+                 of all words of the drawing, if not the job's (draw)
 
 The program ends with 0 if all was done, with 1 if the job cannot be planned,
 and with 2 if the call or the job file is wrong; then nothing is written.

@@ -5,6 +5,9 @@
 //   foldyard plan JOB    [--roll NAME] [--way KEY] [--aim AIM] [--json]
 //   foldyard compare JOB [--roll NAME] [--aim AIM] [--json]
 //   foldyard draw JOB --to FILE [--roll NAME] [--way KEY] [--aim AIM] [--paper PAPER]
+//                 [--landscape] [--unit UNIT] [--pages FROM-TO]
+//                 [--patterns LETTER[,LETTER…]] [--no-comparison]
+//                 [--templates [--panel NAME]]
 //   foldyard check JOB
 //   foldyard begin JOB --cloth KEY[,KEY…] --goods KEY[,KEY…] --length LENGTH [--unit UNIT]
 //   foldyard kinds
@@ -12,7 +15,8 @@
 //
 // An option's value stands behind it or after "=". Refused, with what to do:
 // an unknown verb or option, an option the verb does not know or that stands
-// twice, a value nobody knows, a missing job or a second one.
+// twice, a value nobody knows, a missing job or a second one, a panel without
+// templates and patterns with them.
 
 #include <QString>
 #include <QStringList>
@@ -39,6 +43,13 @@ struct Call {
   QString to;
   Format format = Format::pdf;  // by the ending of `to`
   Paper paper = Paper::a4;
+  bool landscape = false;
+  bool comparison = true;
+  bool templates = false;
+  std::optional<QString> panel;  // of the templates
+  QStringList patterns;          // letters, as given; cli/sheet_choice.h knows them
+  PageRange pages;
+  std::optional<Unit> words_in;  // of the drawing; none: the job's
   QStringList cloth;  // keys, as given; cli/begin_verb.h knows them
   QStringList goods;
   QString length;

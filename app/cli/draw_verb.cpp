@@ -3,6 +3,7 @@
 #include "cli/choice.h"
 #include "cli/interrupt.h"
 #include "cli/range_answer.h"
+#include "cli/sheet_choice.h"
 #include "file/safe_write.h"
 #include "job/plan_roll.h"
 
@@ -11,11 +12,11 @@ namespace {
 
 constexpr int kDotsPerInch = 150;
 
-QByteArray drawing_of(const Sheet& sheet, Format format) {
-  switch (format) {
-    case Format::pdf: return sheet_pdf(sheet);
-    case Format::svg: return sheet_svg(sheet);
-    default: return sheet_png(sheet, kDotsPerInch);
+QByteArray drawing_of(const Sheet& sheet, const Call& call) {
+  switch (call.format) {
+    case Format::pdf: return sheet_pdf(sheet, call.pages);
+    case Format::svg: return sheet_svg(sheet, call.pages);
+    default: return sheet_png(sheet, kDotsPerInch, call.pages);
   }
 }
 
@@ -27,12 +28,29 @@ QString why_not(const Comparison& comparison, const Call& call) {
   return {};
 }
 
-QString done_words(const Sheet& sheet, const QString& roll, const QString& file) {
-  return QStringLiteral("Drew roll %1, folded %2, on %3 to %4. Print it at 100 %.\n")
-      .arg(roll, QString::fromStdString(way_name(sheet.plan().way)),
-           sheet.pages() == 1 ? QStringLiteral("1 page")
-                              : QStringLiteral("%1 pages").arg(sheet.pages()),
-           file);
+QString done_words(const Sheet& sheet, const QString& roll, const Call& call) {
+  const auto pages = pages_in(sheet, call.pages).size();
+  const QString what =
+      call.templates
+          ? QStringLiteral("Drew templates for roll %1").arg(roll)
+          : QStringLiteral("Drew roll %1, folded %2,")
+                .arg(roll, QString::fromStdString(way_name(sheet.plan().way)));
+  return QStringLiteral("%1 on %2 to %3. Print it at 100 %.\n")
+      .arg(what,
+           pages == 1 ? QStringLiteral("1 page") : QStringLiteral("%1 pages").arg(pages), call.to);
+}
+
+// The sheet that the call asks for. REQUIRES a plan at the way.
+Result<Sheet> sheet_of(const Job& job, const Comparison& comparison, int way, const Call& call,
+                       const SearchBudget& budget) {
+  const Plan& plan = *comparison.ways[static_cast<std::size_t>(way)].plan;
+  const Result<SheetOptions> options = sheet_options(call, job, plan);
+  if (!options) return options.problem();
+  std::optional<YieldRange> range;
+  if (options->diagram) range = range_of(job, plan, budget);
+  Sheet sheet(job, comparison, way, *options, std::move(range));
+  if (const auto problem = wrong_pages(call, sheet)) return *problem;
+  return sheet;
 }
 
 }  // namespace
@@ -47,10 +65,9 @@ Outcome draw_verb(const Job& job, const Call& call) {
     return {Exit::cannot_plan, {}, QStringLiteral("Roll %1 cannot be planned: %2")
                                        .arg(name, why_not(comparison, call))};
   }
-  const Sheet sheet(job, comparison, way, call.paper,
-                    range_of(job, *comparison.ways[static_cast<std::size_t>(way)].plan,
-                             interruptible.budget()));
-  const QByteArray bytes = drawing_of(sheet, call.format);
+  const Result<Sheet> sheet = sheet_of(job, comparison, way, call, interruptible.budget());
+  if (!sheet) return refusal(Exit::wrong_call, sheet.problem());
+  const QByteArray bytes = drawing_of(*sheet, call);
   if (bytes.isEmpty()) {
     return {Exit::cannot_plan, {}, QStringLiteral("The diagram could not be drawn; try another "
                                                   "kind of file.")};
@@ -58,7 +75,7 @@ Outcome draw_verb(const Job& job, const Call& call) {
   if (const auto problem = safe_write(call.to, bytes)) {
     return refusal(Exit::wrong_call, *problem);
   }
-  return {Exit::done, done_words(sheet, name, call.to), interruptible.complaint()};
+  return {Exit::done, done_words(*sheet, name, call), interruptible.complaint()};
 }
 
 }  // namespace foldyard

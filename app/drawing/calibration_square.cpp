@@ -100,6 +100,25 @@ std::vector<KeyLine> key_lines() {
   };
 }
 
+constexpr double kInside = kRuler + 4;
+constexpr double kWordsWidth = kSquare - kInside - 3;
+
+// Returns where its words end.
+double draw_square_with_words(QPainter& painter) {
+  draw_rulers(painter);
+  painter.setPen(QPen(palette::ink(), 0.3, Qt::SolidLine, Qt::SquareCap, Qt::MiterJoin));
+  painter.setBrush(Qt::NoBrush);
+  painter.drawRect(QRectF(0, 0, kSquare, kSquare));
+  draw_text(painter, QRectF(kInside, 8, kWordsWidth, 5),
+            QStringLiteral("Is the print true to scale?"), kHeading);
+  return 13.6 +
+         draw_paragraph(
+             painter, {kInside, 13.6}, kWordsWidth,
+             QStringLiteral("Print at 100 % (actual size); this square must measure 100 mm on each "
+                            "side. Numbers: centimetres above, inches at the left."),
+             kBody);
+}
+
 }  // namespace
 
 void draw_key(QPainter& painter, const QRectF& area) {
@@ -114,23 +133,20 @@ void draw_key(QPainter& painter, const QRectF& area) {
   }
 }
 
+void draw_plain_square(QPainter& painter, const QPointF& top_left) {
+  painter.save();
+  painter.translate(top_left);
+  draw_square_with_words(painter);
+  painter.restore();
+}
+
 void draw_calibration_square(QPainter& painter, const QPointF& top_left) {
   painter.save();
   painter.translate(top_left);
-  draw_rulers(painter);
-  painter.setPen(QPen(palette::ink(), 0.3, Qt::SolidLine, Qt::SquareCap, Qt::MiterJoin));
-  painter.setBrush(Qt::NoBrush);
-  painter.drawRect(QRectF(0, 0, kSquare, kSquare));
-  const double left = kRuler + 4, width = kSquare - left - 3;
-  draw_text(painter, QRectF(left, 8, width, 5), QStringLiteral("Is the print true to scale?"),
+  const double below = draw_square_with_words(painter);
+  draw_text(painter, QRectF(kInside, below + 4.4, kWordsWidth, 5), QStringLiteral("Signs"),
             kHeading);
-  const double high = draw_paragraph(
-      painter, {left, 13.6}, width,
-      QStringLiteral("Print at 100 % (actual size); this square must measure 100 mm on each side. "
-                     "Numbers: centimetres above, inches at the left."),
-      kBody);
-  draw_text(painter, QRectF(left, 18 + high, width, 5), QStringLiteral("Signs"), kHeading);
-  draw_key(painter, QRectF(left, 24 + high, width, kSquare));
+  draw_key(painter, QRectF(kInside, below + 10.4, kWordsWidth, kSquare));
   painter.restore();
 }
 

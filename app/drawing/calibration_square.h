@@ -13,6 +13,8 @@ namespace foldyard {
 inline constexpr double kSquare = 100;  // mm
 
 void draw_calibration_square(QPainter& painter, const QPointF& top_left);
+// The same square with no key in it.
+void draw_plain_square(QPainter& painter, const QPointF& top_left);
 // The signs of the drawings with their meanings.
 void draw_key(QPainter& painter, const QRectF& area);
 

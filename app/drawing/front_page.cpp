@@ -5,7 +5,10 @@
 
 #include "drawing/calibration_square.h"
 #include "drawing/comparison_table.h"
+#include "drawing/cut_list.h"
 #include "drawing/flaw_words.h"
+#include "drawing/list_flow.h"
+#include "drawing/pattern_data.h"
 #include "drawing/range_words.h"
 #include "drawing/repeat_words.h"
 #include "drawing/roll_picture.h"
@@ -20,6 +23,7 @@ namespace {
 constexpr double kMargin = 12;
 constexpr double kFoot = 5;
 constexpr double kBesideSquare = 4;
+constexpr double kBetweenLists = 6;
 const TextStyle kTitle{17, true, true, palette::ink()};
 const TextStyle kAnswer{9.5, false, false, palette::ink()};
 const TextStyle kBody{7.5, false, false, palette::ink()};
@@ -32,6 +36,7 @@ constexpr double kLeastRoll = 48;
 constexpr qsizetype kMostFlawLines = 8;
 
 std::vector<TableRow> rows_of_table(const Sheet& sheet, double width) {
+  if (!sheet.options().comparison) return {};
   return comparison_rows(sheet.job(), sheet.comparison(), sheet.chosen(), width);
 }
 
@@ -82,14 +87,44 @@ double answer_height(const Sheet& sheet) {
          paragraph_height(below_answer(sheet), kBody, width) + 2.5;
 }
 
+int list_columns(double width) { return width > 140 ? 2 : 1; }
+
+// What stands in the comparison's place.
+std::vector<ListLine> lines_without_table(const Sheet& sheet) {
+  if (sheet.plan().patterns.empty()) return {};
+  std::vector<ListLine> lines = caution_lines(pattern_data(sheet.job(), sheet.plan(), 0));
+  lines.push_back(gap_line());
+  lines.push_back(heading_line(QStringLiteral("Patterns")));
+  for (int i = 0; i < static_cast<int>(sheet.plan().patterns.size()); ++i)
+    lines.push_back(
+        {LineKind::row,
+         {pattern_letter(i),
+          QStringLiteral("%1 × %2, in %3")
+              .arg(lengths_of(sheet.plan(), i))
+              .arg(length_words(sheet.plan().patterns[static_cast<std::size_t>(i)].length,
+                                sheet.job().unit),
+                   lays_words(sheet.plan(), i))},
+         {0.08, 0.92},
+         -1});
+  return lines;
+}
+
+double needed_beside_square(const Sheet& sheet, double width, double most) {
+  if (sheet.options().comparison)
+    return kTableHeading + table_height(rows_of_table(sheet, width));
+  const int columns = list_columns(width);
+  return balanced_height(lines_without_table(sheet), 0,
+                         (width - kBetweenLists * (columns - 1)) / columns, columns, most);
+}
+
 // Left of the square; higher than it where the rows need it and the roll keeps
 // enough room.
 QRectF table_area(const Sheet& sheet) {
   const QRectF page = text_area(sheet);
   const double width = page.width() - kSquare - kBesideSquare;
   const double most = page.height() - answer_height(sheet) - kLeastRoll;
-  const double needed = kTableHeading + table_height(rows_of_table(sheet, width));
-  const double height = std::max(kSquare, std::min(needed, most));
+  const double height =
+      std::max(kSquare, std::min(needed_beside_square(sheet, width, most), most));
   return {page.left(), page.bottom() - height, width, height};
 }
 
@@ -132,6 +167,11 @@ void draw_roll_with_heading(QPainter& painter, const Sheet& sheet, const QRectF&
 
 void draw_table_beside_square(QPainter& painter, const Sheet& sheet) {
   const QRectF area = table_area(sheet);
+  if (!sheet.options().comparison) {
+    draw_list(painter, area, list_columns(area.width()), kBetweenLists, lines_without_table(sheet),
+              0);
+    return;
+  }
   draw_text(painter, QRectF(area.left(), area.top() - 1, area.width(), 5),
             QStringLiteral("Fold ways compared, best first"), kHeading);
   const std::vector<TableRow> rows = rows_of_table(sheet, area.width());
@@ -160,8 +200,9 @@ void draw_more_table(QPainter& painter, const Sheet& sheet, int page) {
 
 }  // namespace
 
-QRectF text_area(const Sheet& sheet) {
-  const QSizeF page = sheet.page_size_mm();
+QRectF text_area(const Sheet& sheet) { return text_area(sheet.page_size_mm()); }
+
+QRectF text_area(const QSizeF& page) {
   return {kMargin, kMargin, page.width() - 2 * kMargin, page.height() - 2 * kMargin - kFoot + 3};
 }
 

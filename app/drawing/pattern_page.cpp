@@ -2,6 +2,7 @@
 
 #include <QPainter>
 #include <algorithm>
+#include <optional>
 
 #include "drawing/cut_list.h"
 #include "drawing/front_page.h"
@@ -16,7 +17,7 @@ namespace foldyard {
 namespace {
 
 constexpr double kBetween = 8;  // columns
-constexpr int kColumns = 2;
+constexpr double kWidePage = 240;
 const TextStyle kTitle{14, true, true, palette::ink()};
 const TextStyle kBody{8, false, false, palette::ink()};
 const TextStyle kSoft{7.5, false, false, palette::soft_ink()};
@@ -72,13 +73,29 @@ void draw_scale_line(QPainter& painter, const QRectF& page, double y, const Patt
 
 struct PageLayout {
   PatternLayout pictures;
-  double lists = 0;  // height for the lists below the pictures
+  double lists = 0;  // height for the lists below the pictures, or beside them
+  double side = 0;   // width of the lists beside the pictures; 0: they stand below
 };
 
 constexpr double kScaleLine = 5.5;
 
+int columns_on(const QRectF& page) { return page.width() > kWidePage ? 3 : 2; }
+
 double column_width(const QRectF& page) {
-  return (page.width() - kBetween * (kColumns - 1)) / kColumns;
+  const int columns = columns_on(page);
+  return (page.width() - kBetween * (columns - 1)) / columns;
+}
+
+// On a wide page the lists stand beside the pictures, unless those would shrink
+// below 1.5 times their finest scale for it.
+std::optional<PageLayout> lay_out_beside(const QRectF& page, const PatternData& data, double room,
+                                         const PatternLayout& large) {
+  if (page.width() <= kWidePage) return {};
+  const double side = column_width(page);
+  const PatternLayout beside =
+      lay_out_pattern(data, {page.width() - side - kBetween, room}, true);
+  if (beside.height > room || beside.scale.denominator > 1.5 * large.scale.denominator) return {};
+  return PageLayout{beside, room + kScaleLine, side};
 }
 
 // All on one page if the pictures need not shrink below 1.5 times their finest
@@ -87,8 +104,9 @@ PageLayout lay_out_page(const Sheet& sheet, const PatternData& data,
                         const std::vector<ListLine>& lines) {
   const QRectF page = text_area(sheet);
   const double room = page.height() - heading_height(data, page.width()) - kScaleLine;
-  const double lists = balanced_height(lines, 0, column_width(page), kColumns, page.height()) + 3;
+  const double lists = balanced_height(lines, 0, column_width(page), columns_on(page), page.height()) + 3;
   const PatternLayout large = lay_out_pattern(data, {page.width(), room}, true);
+  if (const auto beside = lay_out_beside(page, data, room, large)) return *beside;
   if (lists < room) {
     const PatternLayout small = lay_out_pattern(data, {page.width(), room - lists}, true);
     if (small.height <= room - lists && small.scale.denominator <= 1.5 * large.scale.denominator)
@@ -98,7 +116,7 @@ PageLayout lay_out_page(const Sheet& sheet, const PatternData& data,
   return {large, left > 30 ? left : 0};
 }
 
-// What stands where: lists below the pictures, then a page of lists each.
+// What stands where: lists below or beside the pictures, then a page of lists each.
 struct PageList {
   double below = 0;                 // top of the lists on the first page
   double height = 0;                // of its columns; 0: none there
@@ -109,18 +127,21 @@ PageList lay_out_lists(const Sheet& sheet, const PatternData& data, const PageLa
                        const std::vector<ListLine>& lines) {
   const QRectF page = text_area(sheet);
   PageList list;
-  list.below =
-      page.top() + heading_height(data, page.width()) + layout.pictures.height + kScaleLine;
+  const double heading = page.top() + heading_height(data, page.width());
+  list.below = layout.side > 0 ? heading : heading + layout.pictures.height + kScaleLine;
   std::size_t next = 0;
-  if (layout.lists > 0) {
+  if (layout.side > 0) {
+    list.height = page.bottom() - list.below;
+    next = fitting_lines(lines, 0, {layout.side, list.height}, 1);
+  } else if (layout.lists > 0) {
     list.height =
-        balanced_height(lines, 0, column_width(page), kColumns, page.bottom() - list.below);
-    next = fitting_lines(lines, 0, {column_width(page), list.height}, kColumns);
+        balanced_height(lines, 0, column_width(page), columns_on(page), page.bottom() - list.below);
+    next = fitting_lines(lines, 0, {column_width(page), list.height}, columns_on(page));
   }
   while (next < lines.size()) {
     list.firsts.push_back(next);
     next += std::max<std::size_t>(
-        1, fitting_lines(lines, next, {column_width(page), page.height() - 9}, kColumns));
+        1, fitting_lines(lines, next, {column_width(page), page.height() - 9}, columns_on(page)));
   }
   return list;
 }
@@ -130,10 +151,14 @@ void draw_pictures_page(QPainter& painter, const Sheet& sheet, const PatternData
                         const std::vector<ListLine>& lines) {
   const QRectF page = text_area(sheet);
   const double top = draw_heading(painter, page, data);
-  draw_pattern(painter, {page.left(), top}, page.width(), layout.pictures, data);
+  const double width = layout.side > 0 ? page.width() - layout.side - kBetween : page.width();
+  draw_pattern(painter, {page.left(), top}, width, layout.pictures, data);
   draw_scale_line(painter, page, top + layout.pictures.height, layout.pictures, data.job.unit);
-  if (list.height > 0)
-    draw_list(painter, QRectF(page.left(), list.below, page.width(), list.height), kColumns,
+  if (layout.side > 0)
+    draw_list(painter, QRectF(page.right() - layout.side, list.below, layout.side, list.height), 1,
+              kBetween, lines, 0);
+  else if (list.height > 0)
+    draw_list(painter, QRectF(page.left(), list.below, page.width(), list.height), columns_on(page),
               kBetween, lines, 0);
 }
 
@@ -143,8 +168,8 @@ void draw_lists_page(QPainter& painter, const Sheet& sheet, const PatternData& d
   draw_text(painter, QRectF(page.left(), page.top(), page.width(), 7),
             title_of(data) + QStringLiteral(" (continued)"), kTitle);
   const double height =
-      balanced_height(lines, first, column_width(page), kColumns, page.height() - 9);
-  draw_list(painter, QRectF(page.left(), page.top() + 9, page.width(), height), kColumns, kBetween,
+      balanced_height(lines, first, column_width(page), columns_on(page), page.height() - 9);
+  draw_list(painter, QRectF(page.left(), page.top() + 9, page.width(), height), columns_on(page), kBetween,
             lines, first);
 }
 

@@ -1,43 +1,95 @@
 #include "drawing/sheet.h"
 
 #include <QPainter>
+#include <algorithm>
+#include <numeric>
 #include <utility>
 
 #include "drawing/front_page.h"
 #include "drawing/pattern_page.h"
 #include "drawing/range_page.h"
+#include "drawing/template_page.h"
+#include "drawing/words.h"
 
 namespace foldyard {
 
-Sheet::Sheet(Job job, Comparison comparison, int chosen, Paper paper,
+Sheet::Sheet(Job job, Comparison comparison, int chosen, SheetOptions options,
              std::optional<YieldRange> range)
-    : job_(std::move(job)), comparison_(std::move(comparison)), chosen_(chosen), paper_(paper),
-      range_(std::move(range)) {}
+    : job_(std::move(job)), comparison_(std::move(comparison)), chosen_(chosen),
+      options_(std::move(options)), range_(std::move(range)) {
+  if (options_.unit) job_.unit = *options_.unit;
+}
+
+std::vector<int> Sheet::patterns() const {
+  std::vector<int> all(plan().patterns.size());
+  std::iota(all.begin(), all.end(), 0);
+  if (!options_.patterns) return all;
+  std::erase_if(all, [&](int pattern) {
+    const auto& wanted = *options_.patterns;
+    return std::find(wanted.begin(), wanted.end(), pattern) == wanted.end();
+  });
+  return all;
+}
+
+std::vector<Sheet::Run> Sheet::runs() const {
+  std::vector<Run> runs;
+  if (options_.diagram) {
+    runs.push_back({Kind::front, 0, front_pages(*this)});
+    runs.push_back({Kind::range, 0, range_pages(*this)});
+    for (int pattern : patterns())
+      runs.push_back({Kind::pattern, pattern, pattern_pages(*this, pattern)});
+  }
+  for (int panel : options_.templates)
+    runs.push_back({Kind::template_of, panel, template_pages(*this, panel)});
+  return runs;
+}
+
+const Sheet::Run& Sheet::run_of(const std::vector<Run>& runs, int& page) {
+  std::size_t at = 0;
+  while (at + 1 < runs.size() && page >= runs[at].pages) page -= runs[at++].pages;
+  return runs[at];
+}
 
 int Sheet::pages() const {
-  int pages = front_pages(*this) + range_pages(*this);
-  for (std::size_t i = 0; i < plan().patterns.size(); ++i)
-    pages += pattern_pages(*this, static_cast<int>(i));
+  int pages = 0;
+  for (const Run& run : runs()) pages += run.pages;
   return pages;
 }
 
-QSizeF Sheet::page_size_mm() const {
-  return paper_ == Paper::a4 ? QSizeF(210, 297) : QSizeF(215.9, 279.4);
+void Sheet::paint(QPainter& painter, int page) const {
+  const std::vector<Run> all = runs();
+  if (all.empty()) return;
+  const int pages = std::accumulate(all.begin(), all.end(), 0,
+                                    [](int sum, const Run& run) { return sum + run.pages; });
+  draw_foot(painter, *this, page, pages);
+  const Run& run = run_of(all, page);
+  switch (run.kind) {
+    case Kind::front: return draw_front(painter, *this, page);
+    case Kind::range: return draw_range_page(painter, *this, page);
+    case Kind::pattern: return draw_pattern_page(painter, *this, run.index, page);
+    case Kind::template_of: return draw_template_page(painter, *this, run.index, page);
+  }
 }
 
-void Sheet::paint(QPainter& painter, int page) const {
-  draw_foot(painter, *this, page, pages());
-  const int front = front_pages(*this);
-  if (page < front) return draw_front(painter, *this, page);
-  page -= front;
-  const int ranges = range_pages(*this);
-  if (page < ranges) return draw_range_page(painter, *this, page);
-  page -= ranges;
-  for (int i = 0; i < static_cast<int>(plan().patterns.size()); ++i) {
-    const int pages = pattern_pages(*this, i);
-    if (page < pages) return draw_pattern_page(painter, *this, i, page);
-    page -= pages;
+QString Sheet::page_title(int page) const {
+  const std::vector<Run> all = runs();
+  if (all.empty()) return {};
+  const Run& run = run_of(all, page);
+  QString words;
+  switch (run.kind) {
+    case Kind::front: words = QStringLiteral("The answer and the roll"); break;
+    case Kind::range: words = QStringLiteral("If the roll is longer"); break;
+    case Kind::pattern: words = QStringLiteral("Pattern ") + pattern_letter(run.index); break;
+    case Kind::template_of: words = QStringLiteral("Template ") + panel_code(run.index); break;
   }
+  return page == 0 ? words : words + QStringLiteral(", page %1").arg(page + 1);
+}
+
+std::vector<int> pages_in(const Sheet& sheet, PageRange range) {
+  std::vector<int> pages;
+  const int last = std::min(range.last, sheet.pages() - 1);
+  for (int page = std::max(range.first, 0); page <= last; ++page) pages.push_back(page);
+  return pages;
 }
 
 }  // namespace foldyard

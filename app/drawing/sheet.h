@@ -10,15 +10,18 @@
 // PDF, SVG and PNG show the same.
 //
 // Behind page 1, for a roll whose length is estimated: what each length gives and
-// what to cut first, where that was asked for (range).
+// what to cut first, where that was asked for (range). At the end the templates
+// of the panels that were asked for.
 //
 // REQUIRES 0 ≤ chosen < comparison.ways.size() and a plan there; a range is of the
-// chosen way.
+// chosen way; patterns and templates that the options name are there, and no
+// template has a problem (template_page.h).
 
 #include <QByteArray>
 #include <QSizeF>
 #include <optional>
 
+#include "drawing/sheet_options.h"
 #include "job/job.h"
 #include "job/plan.h"
 #include "job/yield_range.h"
@@ -27,38 +30,55 @@ class QPainter;
 
 namespace foldyard {
 
-enum class Paper { a4, letter };
-
 class Sheet {
  public:
-  Sheet(Job job, Comparison comparison, int chosen, Paper paper,
+  Sheet(Job job, Comparison comparison, int chosen, SheetOptions options = {},
         std::optional<YieldRange> range = {});
 
   int pages() const;
-  QSizeF page_size_mm() const;  // A4 210 × 297 (ISO 216), Letter 215.9 × 279.4
+  QSizeF page_size_mm() const { return paper_size_mm(options_.paper, options_.landscape); }
   // The painter's unit is 1 mm of paper, origin at the page's top left corner.
   void paint(QPainter& painter, int page) const;
+  // What stands on the page, in a few words: "Pattern A", "Template P2, page 3".
+  QString page_title(int page) const;
 
   const Job& job() const { return job_; }
   const Comparison& comparison() const { return comparison_; }
-  const Plan& plan() const { return *comparison_.ways[chosen_].plan; }
+  const Plan& plan() const { return *comparison_.ways[static_cast<std::size_t>(chosen_)].plan; }
   int chosen() const { return chosen_; }
-  Paper paper() const { return paper_; }
+  const SheetOptions& options() const { return options_; }
   const std::optional<YieldRange>& range() const { return range_; }
+  // The patterns that have pages.
+  std::vector<int> patterns() const;
 
  private:
+  // A run of pages of one kind.
+  enum class Kind { front, range, pattern, template_of };
+  struct Run {
+    Kind kind;
+    int index;  // of a pattern or a panel
+    int pages;
+  };
+  std::vector<Run> runs() const;
+  // The run that a page is in; `page` becomes its number in the run.
+  static const Run& run_of(const std::vector<Run>& runs, int& page);
+
   Job job_;
   Comparison comparison_;
   int chosen_;
-  Paper paper_;
+  SheetOptions options_;
   std::optional<YieldRange> range_;
 };
 
-// All pages as one file; empty on failure (no font to write with, no memory).
-// PDF has a page each; SVG and PNG show the pages one below the other. The
-// same sheet gives the same bytes, but for the date inside a PDF.
-QByteArray sheet_pdf(const Sheet& sheet);
-QByteArray sheet_svg(const Sheet& sheet);
-QByteArray sheet_png(const Sheet& sheet, int dots_per_inch);
+// All pages of the range as one file; empty on failure (no font to write with,
+// no memory, no page). PDF has a page each, and asks viewers to print at actual
+// size; SVG and PNG show the pages one below the other. The same sheet gives
+// the same bytes, but for the date inside a PDF.
+QByteArray sheet_pdf(const Sheet& sheet, PageRange range = {});
+QByteArray sheet_svg(const Sheet& sheet, PageRange range = {});
+QByteArray sheet_png(const Sheet& sheet, int dots_per_inch, PageRange range = {});
+
+// The numbers of the pages of a range that the sheet has.
+std::vector<int> pages_in(const Sheet& sheet, PageRange range);
 
 }  // namespace foldyard

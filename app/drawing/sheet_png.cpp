@@ -34,21 +34,23 @@ void copy_rows(const QImage& page, QImage& all, int top) {
 
 }  // namespace
 
-QByteArray sheet_png(const Sheet& sheet, int dots_per_inch) {
-  if (!font_is_ready() || dots_per_inch < 1 || dots_per_inch > kMostDotsPerInch) return {};
+QByteArray sheet_png(const Sheet& sheet, int dots_per_inch, PageRange range) {
+  const std::vector<int> pages = pages_in(sheet, range);
+  if (!font_is_ready() || pages.empty() || dots_per_inch < 1 ||
+      dots_per_inch > kMostDotsPerInch)
+    return {};
   const double dots_per_mm = dots_per_inch / 25.4;
   const QSizeF mm = sheet.page_size_mm();
   const QSize size(static_cast<int>(std::lround(mm.width() * dots_per_mm)),
                    static_cast<int>(std::lround(mm.height() * dots_per_mm)));
-  const int pages = sheet.pages();
-  QImage all(size.width(), size.height() * pages, QImage::Format_RGB32);
+  QImage all(size.width(), size.height() * static_cast<int>(pages.size()), QImage::Format_RGB32);
   if (all.isNull()) return {};
   all.setDotsPerMeterX(static_cast<int>(std::lround(dots_per_mm * 1000)));
   all.setDotsPerMeterY(all.dotsPerMeterX());
-  for (int page = 0; page < pages; ++page) {
-    const QImage image = page_image(sheet, page, size, dots_per_mm);
+  for (std::size_t i = 0; i < pages.size(); ++i) {
+    const QImage image = page_image(sheet, pages[i], size, dots_per_mm);
     if (image.isNull()) return {};
-    copy_rows(image, all, page * size.height());
+    copy_rows(image, all, static_cast<int>(i) * size.height());
   }
   QBuffer buffer;
   buffer.open(QIODevice::WriteOnly);

@@ -28,6 +28,8 @@
 
 namespace foldyard {
 
+class PrintDialog;
+
 class MainWindow : public QMainWindow {
   Q_OBJECT
 
@@ -63,6 +65,11 @@ class MainWindow : public QMainWindow {
 
   bool save_to(const QString& path);
   bool export_to(const QString& path);
+  // Of the plan as it is shown; null, with the reason told, where there is none.
+  PrintDialog* make_print_dialog();
+  void copy_picture();
+  void copy_table();
+  void copy_cuts();
 
  public slots:
   void set_aim(foldyard::Aim aim);
@@ -71,11 +78,11 @@ class MainWindow : public QMainWindow {
   void put_back();
   // Plans the roll that is chosen; only at the first start the table is empty.
   void put_on_table();
-  // Asks where to and writes the diagram of the plan that is shown.
+  // Shows the pages of the plan that is shown, to print or to write.
   void print();
 
  signals:
-  // A diagram was written.
+  // A diagram was written or printed.
   void printed();
 
  protected:
@@ -99,6 +106,9 @@ class MainWindow : public QMainWindow {
   void take_settings();
   void make_roll_menu();
   void connect_shelf();
+  void add_print_entries(QMenu* menu);
+  void add_copy_entries(QMenu* menu);
+  bool has_plan();
 
   void ask();
   void show_answer(const AnswerPtr& answer);

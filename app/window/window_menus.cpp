@@ -37,9 +37,7 @@ void MainWindow::make_file_menu() {
   auto* menu = menuBar()->addMenu(tr("&File"));
   documents_->add_entries(menu);
   menu->addSeparator();
-  entry(menu, tr("Diagram as &PDF…"), tr("Ctrl+E"), this, [this] { choose_and_export(QStringLiteral(".pdf")); });
-  entry(menu, tr("Diagram as S&VG…"), tr("Ctrl+Shift+E"), this,
-        [this] { choose_and_export(QStringLiteral(".svg")); });
+  add_print_entries(menu);
   menu->addSeparator();
   entry(menu, tr("&Quit"), QKeySequence::Quit, this, [this] { close(); });
 }
@@ -53,6 +51,8 @@ void MainWindow::make_edit_menu() {
   redo->setShortcut(QKeySequence::Redo);
   menu->addAction(undo);
   menu->addAction(redo);
+  menu->addSeparator();
+  add_copy_entries(menu);
   menu->addSeparator();
   entry(menu, tr("&Add a panel"), tr("Ctrl+Shift+N"), panel_table_, [this] { panel_table_->add_panel(); });
   entry(menu, tr("&Take the panel away"), tr("Ctrl+Shift+Del"), panel_table_, [this] { panel_table_->take_away(); });

@@ -44,8 +44,6 @@ bool MainWindow::open_file(const QString& path) { return documents_->open_file(p
 bool MainWindow::save_to(const QString& path) { return documents_->save_to(path); }
 void MainWindow::open_demo() { documents_->open_demo(); }
 
-void MainWindow::print() { choose_and_export(QStringLiteral(".pdf")); }
-
 void MainWindow::put_on_table() {
   shelf_->put_on_table(shelf_->roll());
 }

@@ -35,6 +35,33 @@ TEST(ReadCall, TakesTheAimAndJson) {
   EXPECT_FALSE(call.way);
 }
 
+TEST(ReadCall, DrawsTheWholeDiagramWhereNothingElseIsAskedFor) {
+  const Call call = call_of("draw job.json --to x.pdf");
+  EXPECT_EQ(call.paper, Paper::a4);
+  EXPECT_FALSE(call.landscape);
+  EXPECT_TRUE(call.comparison);
+  EXPECT_FALSE(call.templates);
+  EXPECT_FALSE(call.words_in);
+  EXPECT_TRUE(call.patterns.isEmpty());
+  EXPECT_EQ(call.pages, PageRange());
+}
+
+TEST(ReadCall, TakesWhatStandsOnTheSheet) {
+  const Call call = call_of(
+      "draw job.json --to x.pdf --paper tabloid --landscape --no-comparison --patterns A,C "
+      "--unit in --pages 2-4");
+  EXPECT_EQ(call.paper, Paper::tabloid);
+  EXPECT_TRUE(call.landscape);
+  EXPECT_FALSE(call.comparison);
+  EXPECT_EQ(call.patterns, (QStringList{"A", "C"}));
+  EXPECT_EQ(call.words_in, Unit::inch);
+  EXPECT_EQ(call.pages, (PageRange{1, 3}));
+  EXPECT_EQ(call_of("draw job.json --to x.pdf --pages 3").pages, (PageRange{2, 2}));
+  EXPECT_EQ(call_of("draw job.json --to x.pdf --pages 3-").pages.first, 2);
+  EXPECT_GT(call_of("draw job.json --to x.pdf --pages 3-").pages.last, 1'000'000);
+  EXPECT_EQ(call_of("draw job.json --to x.pdf --templates --panel Cover").panel, QStringLiteral("Cover"));
+}
+
 TEST(ReadCall, TakesAJobThatLooksLikeAnOption) {
   EXPECT_EQ(call_of("check -- --odd.json").job, QStringLiteral("--odd.json"));
 }
@@ -74,7 +101,15 @@ const Row kRows[] = {
     {"needless_value", "plan a.json --json=1", "takes no value"},
     {"unknown_aim", "plan a.json --aim most", "\"most\""},
     {"unknown_way", "plan a.json --way sideways", "\"sideways\""},
-    {"unknown_paper", "draw a.json --to x.pdf --paper a3", "\"a3\""},
+    {"unknown_paper", "draw a.json --to x.pdf --paper a9", "\"a9\""},
+    {"panel_without_templates", "draw a.json --to x.pdf --panel Cover", "--panel names a template"},
+    {"patterns_with_templates", "draw a.json --to x.pdf --templates --patterns A", "no patterns"},
+    {"pages_in_words", "draw a.json --to x.pdf --pages all", "\"all\""},
+    {"pages_backwards", "draw a.json --to x.pdf --pages 4-2", "\"4-2\""},
+    {"page_nought", "draw a.json --to x.pdf --pages 0", "\"0\""},
+    {"three_pages", "draw a.json --to x.pdf --pages 1-2-3", "\"1-2-3\""},
+    {"valued_flag", "draw a.json --to x.pdf --landscape=yes", "takes no value"},
+    {"unknown_unit", "draw a.json --to x.pdf --unit ell", "\"ell\""},
     {"no_target", "draw a.json", "where to write"},
     {"unknown_ending", "draw a.json --to x.jpg", "\"x.jpg\""},
     {"no_ending", "draw a.json --to pdf", "\"pdf\""},

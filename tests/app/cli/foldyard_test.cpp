@@ -238,6 +238,47 @@ TEST_F(Foldyard, DrawsInEveryKindOfFile) {
   EXPECT_EQ(names(), (QStringList{"job.json", "x.pdf", "x.png", "x.svg"}));
 }
 
+TEST_F(Foldyard, DrawsOnlyWhatIsAskedFor) {
+  copy_case("pouches");
+  const Reply all = run({"draw", "job.json", "--to", "all.pdf"});
+  EXPECT_TRUE(all.says("on 2 pages")) << all.out.toStdString();
+  const Reply one = run({"draw", "job.json", "--to", "one.pdf", "--pages", "2", "--paper", "a3",
+                         "--landscape", "--unit", "in"});
+  EXPECT_EQ(one.code, 0) << one.err.toStdString();
+  EXPECT_TRUE(one.says("on 1 page to one.pdf")) << one.out.toStdString();
+  const Reply none = run({"draw", "job.json", "--to", "none.pdf", "--pages", "7"});
+  EXPECT_EQ(none.code, 2);
+  EXPECT_TRUE(none.complains("the sheet has no page 7; it has 2.")) << none.err.toStdString();
+  const Reply wrong = run({"draw", "job.json", "--to", "none.pdf", "--patterns", "Z"});
+  EXPECT_EQ(wrong.code, 2);
+  EXPECT_TRUE(wrong.complains("the plan has no pattern \"Z\"")) << wrong.err.toStdString();
+  EXPECT_EQ(names(), (QStringList{"all.pdf", "job.json", "one.pdf"}));
+}
+
+TEST_F(Foldyard, DrawsTemplatesInFullSize) {
+  copy_case("yard-folded");  // a panel of 18 × 36 in: 457.2 × 914.4 mm
+  const Reply drawn = run({"draw", "job.json", "--to", "t.pdf", "--templates", "--panel", "Carrier"});
+  EXPECT_EQ(drawn.code, 0) << drawn.err.toStdString();
+  EXPECT_TRUE(drawn.says("Drew templates for roll")) << drawn.out.toStdString();
+  EXPECT_TRUE(bytes_of("t.pdf").contains("/PrintScaling /None"));
+  const Reply unknown = run({"draw", "job.json", "--to", "u.pdf", "--templates", "--panel", "Sail"});
+  EXPECT_EQ(unknown.code, 2);
+  EXPECT_TRUE(unknown.complains("the job has no panel \"Sail\""));
+  EXPECT_EQ(names(), (QStringList{"job.json", "t.pdf"}));
+}
+
+TEST_F(Foldyard, RefusesATemplateOfTooManyPages) {
+  copy_case("yard-folded");
+  change("\"36 in\"", "\"70 in\"");
+  change("\"18 in\"", "\"59 in\"");
+  change("\"1 yd\"", "\"3 yd\"");
+  const Reply drawn = run({"draw", "job.json", "--to", "t.pdf", "--templates", "--panel", "Carrier"});
+  EXPECT_EQ(drawn.code, 2);
+  EXPECT_TRUE(drawn.complains("pages of A4, and 60 is the most; take larger paper"))
+      << drawn.err.toStdString();
+  EXPECT_EQ(names(), (QStringList{"job.json"}));
+}
+
 TEST_F(Foldyard, WritesNothingWhereTheTargetIsWrong) {
   copy_case("pouches");
   const Reply draw = run({"draw", "job.json", "--to", "missing/x.pdf"});

@@ -87,6 +87,36 @@ QImage svg_picture(const QByteArray& svg) {
   return QImage::fromData(png).convertToFormat(QImage::Format_Grayscale8);
 }
 
+QByteArray pdf_complaints(const QByteArray& pdf) {
+  const QTemporaryDir folder;
+  const QString path = folder.filePath("sheet.pdf");
+  if (!put(path, pdf)) return "not written";
+  QByteArray complaints;
+  for (const auto& [tool, arguments] :
+       {std::pair<QString, QStringList>{"pdfinfo", {path}}, {"pdftotext", {path, "-"}}}) {
+    QProcess process;
+    process.start(tool, arguments);
+    if (!process.waitForFinished(60000) || process.exitCode() != 0) complaints += "failed; ";
+    complaints += process.readAllStandardError();
+  }
+  return complaints;
+}
+
+double upright_stroke(const QImage& picture, const QPointF& near_mm) {
+  const QPointF at = near_mm * kDotsPerMm;
+  if (!picture.rect().adjusted(9, 9, -9, -9).contains(at.toPoint())) return -1e9;
+  const int row = static_cast<int>(at.y());
+  return stroke_middle([&](int x) { return qGray(picture.pixel(x, row)); }, at.x()) / kDotsPerMm;
+}
+
+double level_stroke(const QImage& picture, const QPointF& near_mm) {
+  const QPointF at = near_mm * kDotsPerMm;
+  if (!picture.rect().adjusted(9, 9, -9, -9).contains(at.toPoint())) return -1e9;
+  const int column = static_cast<int>(at.x());
+  return stroke_middle([&](int y) { return qGray(picture.pixel(column, y)); }, at.y()) /
+         kDotsPerMm;
+}
+
 QSizeF square_in(const QImage& picture, const QSizeF& page) {
   const double left = page.width() - 12 - kSquare, top = page.height() - 14 - kSquare;
   // Away from the rulers' ticks: between the lowest two of an eighth of an inch

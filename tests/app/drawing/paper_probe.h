@@ -30,6 +30,14 @@ std::vector<Page> pdf_words(const QByteArray& pdf);
 QString pdf_text(const QByteArray& pdf);
 QImage svg_picture(const QByteArray& svg);
 
+// What poppler complains of while it reads the whole file; empty where it is sound.
+QByteArray pdf_complaints(const QByteArray& pdf);
+
+// Where the middle of the dark stroke near a place lies, in millimetres: of an
+// upright stroke its x, of a level one its y. Far off where there is none.
+double upright_stroke(const QImage& picture, const QPointF& near_mm);
+double level_stroke(const QImage& picture, const QPointF& near_mm);
+
 // The distances between the middles of opposite sides of the calibration
 // square, in millimetres, in a picture at kDotsPerInch of a page of this size.
 // The square stands at the lower right of the first page.

@@ -74,7 +74,7 @@ TEST(RangeRows, SayFromWhichLengthOn) {
 TEST(RangePage, StandsBehindTheFrontAndNamesWhatToCutFirst) {
   const samples::Sample sample = measured_sample();
   const Sheet without = sample.sheet(Paper::a4);
-  const Sheet with(sample.job, sample.comparison, sample.chosen, Paper::a4, range_of(sample));
+  const Sheet with(sample.job, sample.comparison, sample.chosen, SheetOptions{Paper::a4}, range_of(sample));
   EXPECT_EQ(range_pages(without), 0);
   ASSERT_EQ(range_pages(with), 1);
   EXPECT_EQ(with.pages(), without.pages() + 1);

@@ -13,7 +13,8 @@ struct Sample {
   int chosen = 0;
 
   const Plan& plan() const { return *comparison.ways[static_cast<std::size_t>(chosen)].plan; }
-  Sheet sheet(Paper paper) const { return Sheet(job, comparison, chosen, paper); }
+  Sheet sheet(Paper paper) const { return sheet(SheetOptions{paper}); }
+  Sheet sheet(const SheetOptions& options) const { return Sheet(job, comparison, chosen, options); }
 };
 
 // 1500 mm selvedge to selvedge, 450 × 900 mm panels: one on the fold, two

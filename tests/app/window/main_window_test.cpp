@@ -4,9 +4,11 @@
 
 #include <QAccessible>
 #include <QAction>
+#include <QClipboard>
 #include <QDropEvent>
 #include <QFile>
 #include <QMenu>
+#include <QLineEdit>
 #include <QMenuBar>
 #include <QMimeData>
 #include <QTemporaryDir>
@@ -18,6 +20,7 @@
 #include "file/read_job.h"
 #include "file/write_job.h"
 #include "job/plan_roll.h"
+#include "printing/print_dialog.h"
 #include "sample.h"
 #include "table/roll_drop.h"
 #include "window/range_line.h"
@@ -266,6 +269,40 @@ TEST_F(MainWindowTest, TabGoesInReadingOrder) {
         << window.focusWidget()->metaObject()->className() << ' ' << window.focusWidget()->accessibleName().toStdString();
     QTest::keyClick(window.focusWidget(), Qt::Key_Tab);
   }
+}
+
+TEST_F(MainWindowTest, CopiesThePictureWhereNoTextIsTyped) {
+  window.activateWindow();
+  window.plan_view()->table()->flat()->setFocus();
+  QTest::keyClick(window.focusWidget(), Qt::Key_C, Qt::ControlModifier);
+  EXPECT_TRUE(QGuiApplication::clipboard()->mimeData()->hasImage());
+  EXPECT_TRUE(QGuiApplication::clipboard()->mimeData()->hasFormat(QStringLiteral("image/svg+xml")));
+  QLineEdit* field = window.shelf()->form()->field(0)->line();
+  field->setFocus();
+  field->selectAll();
+  QTest::keyClick(field, Qt::Key_C, Qt::ControlModifier);
+  EXPECT_EQ(QGuiApplication::clipboard()->text(), field->text());
+}
+
+TEST_F(MainWindowTest, CopiesTheComparisonAndTheCuts) {
+  window.copy_table();
+  EXPECT_TRUE(QGuiApplication::clipboard()->text().startsWith(QStringLiteral("fold way\tCarrier\tPouch\t")));
+  window.copy_cuts();
+  EXPECT_TRUE(QGuiApplication::clipboard()->text().startsWith(QStringLiteral("cut\truns\t")));
+  window.plan_view()->tabs()->setCurrentIndex(window.plan_view()->tabs()->count() - 1);
+  QGuiApplication::clipboard()->setText(QStringLiteral("before"));
+  window.copy_cuts();
+  EXPECT_EQ(QGuiApplication::clipboard()->text(), QStringLiteral("before"));
+  EXPECT_TRUE(window.notice().contains(QStringLiteral("choose its tab")));
+}
+
+TEST_F(MainWindowTest, PrintsThePlanThatIsShown) {
+  window.way_cards()->setCurrentIndex(window.way_cards()->model()->index(1, 0));
+  const std::unique_ptr<PrintDialog> dialog(window.make_print_dialog());
+  ASSERT_TRUE(dialog);
+  EXPECT_EQ(dialog->sheet().plan().way, window.plan_view()->plan()->way);
+  ASSERT_NE(action(QStringLiteral("Print…")), nullptr);
+  EXPECT_EQ(action(QStringLiteral("Print…"))->shortcut(), QKeySequence(QStringLiteral("Ctrl+P")));
 }
 
 TEST_F(MainWindowTest, FitsASmallScreen) {
