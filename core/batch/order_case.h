@@ -20,6 +20,8 @@
 #include <string>
 #include <vector>
 
+#include "lay/cutter.h"
+#include "measure/duration.h"
 #include "measure/length.h"
 #include "measure/rect.h"
 #include "measure/wide.h"
@@ -69,6 +71,8 @@ struct CaseRoll {
   Length squaring;
   Length room;  // without flaws
   std::vector<Span> stretches;
+  Length thickness = Length::units(1);
+  Length keep = Length::units(1);  // the least remnant that is kept
 };
 
 struct CaseSource {
@@ -78,6 +82,10 @@ struct CaseSource {
   Length room;  // of its longest roll
 };
 
+// What counts when what must be made is made, and rules are kept: the first of the
+// order's aims first (job/order.h). All are to be little.
+enum class CaseAim { cost, lifts, minutes, remnants };
+
 struct OrderCase {
   int panels = 0;
   int kinds = 0;
@@ -85,6 +93,9 @@ struct OrderCase {
   std::vector<CaseRoll> rolls;
   std::vector<CaseSource> sources;
   std::vector<PieceLine> lines;
+  Cutter cutter = {Length::units(1), 1};
+  Duration unroll = {};  // of a roll
+  std::vector<CaseAim> aims = {CaseAim::cost, CaseAim::lifts, CaseAim::minutes, CaseAim::remnants};
 };
 
 // A length as it may be cut from any roll of a kind, under one of its ways: `size`
@@ -94,7 +105,9 @@ struct OrderLength {
   int way = 0;
   Length size;
   std::vector<std::int64_t> yield;  // by panel
-  std::int64_t cuts = 0;
+  int plies = 1;
+  Duration each = {};  // its time, but for that of the lay in which it is cut
+  Duration lay = {};   // of a lay of such lengths
 };
 
 // By cloth, then by panel.

@@ -57,11 +57,12 @@ class Dive {
     return cut_from_source(order_, tools_.pool, order_.sources[ix(cut.source)], cut.length, state_);
   }
 
+  // False where the model could not be solved.
   bool cut_turn_by_turn() {
     for (int turn = 0; turn < settings_.most_turns; ++turn) {
       model_.set_state(state_, tools_.pool);
       if (!model_.solve()) return false;
-      if (!cut_by_model()) return true;
+      if (!cut_wholes() && !cut_nearest()) return true;
     }
     return false;
   }
@@ -72,13 +73,15 @@ class Dive {
     return true;
   }
 
-  // False where nothing is left to cut, or too little of each.
-  bool cut_by_model() {
-    const std::vector<OrderModel::Cut> cuts = model_.cuts();
+  bool cut_wholes() {
     bool any = false;
-    for (const OrderModel::Cut& c : cuts)
+    for (const OrderModel::Cut& c : model_.cuts())
       for (double n = std::floor(c.times + kAlmost); n >= 1 && cut(c); --n) any = true;
-    if (any) return true;
+    return any;
+  }
+
+  bool cut_nearest() {
+    const std::vector<OrderModel::Cut> cuts = model_.cuts();
     const OrderModel::Cut* nearest = nullptr;
     for (const OrderModel::Cut& c : cuts)
       if (c.times >= settings_.share && (!nearest || c.times > nearest->times + kAlmost)) nearest = &c;

@@ -87,25 +87,29 @@ class Fill {
     return best;
   }
 
-  Length longest_room(int s) const {
+  // Of rolls that are cut this way or not at all.
+  Length longest_room(int s, int way) const {
     Length longest;
-    for (const int r : source(s).rolls)
-      for (int st = 0; st < std::ssize(tools_.order.rolls[ix(r)].stretches); ++st)
-        longest = std::max(longest, room_left(tools_.order.rolls[ix(r)], state_.rolls[ix(r)], tools_.pool, st));
+    for (const int r : source(s).rolls) {
+      const CaseRoll& roll = tools_.order.rolls[ix(r)];
+      const int is_cut = way_of(state_.rolls[ix(r)], tools_.pool);
+      for (int st = 0; (is_cut < 0 || is_cut == way) && st < std::ssize(roll.stretches); ++st)
+        longest = std::max(longest, room_left(roll, state_.rolls[ix(r)], tools_.pool, st));
+    }
     return longest;
   }
 
   Choice last_length(const Choice& best) const {
     Choice last;
     if (!tools_.last || best.length < 0) return last;
-    for (int s = 0; s < std::ssize(tools_.order.sources); ++s) {
-      if (source(s).cloth != cloth_) continue;
-      const std::optional<int> length = tools_.last(source(s).kind, needs_, longest_room(s));
-      if (!length || !fits(s, *length)) continue;
-      const Choice choice{s, *length, useful_area(at(*length), needs_, tools_.areas),
-                          Wide(price(s).of(at(*length).size, 1 << 10)) + 1};
-      if (is_better(choice, last)) last = choice;
-    }
+    for (int s = 0; s < std::ssize(tools_.order.sources); ++s)
+      for (int way = 0; source(s).cloth == cloth_ && way < tools_.ways[ix(source(s).kind)]; ++way) {
+        const std::optional<int> length = tools_.last(source(s).kind, way, needs_, longest_room(s, way));
+        if (!length || !fits(s, *length)) continue;
+        const Choice choice{s, *length, useful_area(at(*length), needs_, tools_.areas),
+                            Wide(price(s).of(at(*length).size, 1 << 10)) + 1};
+        if (is_better(choice, last)) last = choice;
+      }
     return last;
   }
 

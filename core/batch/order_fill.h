@@ -15,15 +15,18 @@
 
 namespace foldyard {
 
-// The shortest length of a kind found to hold all the needs and to take no more than
-// `most` of roll: an index into the pool, which it may add to.
-using LastLength = std::function<std::optional<int>(int kind, const std::vector<std::int64_t>& needs, Length most)>;
+// The shortest length of a kind, under one of its ways, that is found to hold all the
+// needs and takes no more than `most` of roll: an index into the pool, which it may
+// add to.
+using LastLength =
+    std::function<std::optional<int>(int kind, int way, const std::vector<std::int64_t>& needs, Length most)>;
 
 struct FillTools {
   const OrderCase& order;
   LengthPool& pool;
   const std::vector<std::int64_t>& areas;  // by panel; any unit
   LastLength last;                         // may be empty
+  std::vector<int> ways = {};              // by kind, of how many `last` is asked
 };
 
 std::vector<std::int64_t> fill_needs(const FillTools& tools, int cloth, std::vector<std::int64_t> needs,

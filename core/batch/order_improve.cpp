@@ -10,13 +10,12 @@ namespace {
 
 std::size_t ix(int i) { return static_cast<std::size_t>(i); }
 
-bool is_equal(const OrderScore& a, const OrderScore& b) { return !is_better(a, b) && !is_better(b, a); }
+constexpr int kMostAnew = 40;  // lengths, in a large step
 
 }  // namespace
 
-OrderImprove::OrderImprove(const FillTools& tools, OrderState state, Prefers prefers)
-    : tools_(tools), state_(std::move(state)), score_(score_of(tools.order, state_, tools.pool)),
-      prefers_(std::move(prefers)) {}
+OrderImprove::OrderImprove(const FillTools& tools, OrderState state)
+    : tools_(tools), state_(std::move(state)), score_(score_of(tools.order, state_, tools.pool)) {}
 
 // Knuth's multiplier for 64 bits (from memory, no page seen); the high bits are used.
 int OrderImprove::dice(int sides) {
@@ -51,15 +50,12 @@ OrderState OrderImprove::without(const std::vector<Place>& places) const {
   return less;
 }
 
-bool OrderImprove::keep_if_better(OrderState next) {
+bool OrderImprove::keep(OrderState next) {
   const OrderScore score = score_of(tools_.order, next, tools_.pool);
-  const bool better = is_better(score, score_);
-  const bool as_good = is_equal(score, score_) && (!prefers_ || !prefers_(state_, next));
-  if (!better && !as_good) return false;
-  const bool preferred = better || (prefers_ && prefers_(next, state_));
+  if (is_better(tools_.order, score_, score) || next.rolls == state_.rolls) return false;
   state_ = std::move(next);
   score_ = score;
-  return preferred;
+  return true;
 }
 
 bool OrderImprove::step() {
@@ -74,11 +70,29 @@ bool OrderImprove::step() {
   for (std::size_t p = 0; p < needs.size(); ++p) needs[p] = std::max<std::int64_t>(0, needs[p] - rest[ix(cloth)][p]);
   std::vector<std::int64_t> areas = tools_.areas;
   for (std::int64_t& area : areas) area = area * (100 + dice(40)) / 100;
-  const auto unmet = fill_needs({tools_.order, tools_.pool, areas, tools_.last}, cloth, std::move(needs), next);
+  const auto unmet = fill_needs({tools_.order, tools_.pool, areas, tools_.last, tools_.ways}, cloth, std::move(needs), next);
   if (std::any_of(unmet.begin(), unmet.end(), [](std::int64_t n) { return n > 0; })) return false;
   next.pieces = pieces_from(tools_.order, yield_of(tools_.order, next, tools_.pool), state_.pieces);
   drop_idle_lengths(tools_.order, tools_.pool, next);
-  return keep_if_better(std::move(next));
+  return keep(std::move(next));
+}
+
+bool OrderImprove::dive_step(OrderModel& model) {
+  const int cloths = static_cast<int>(tools_.order.cloths.size());
+  std::vector<int> chosen;
+  for (int n = 1 + dice(3); n > 0; --n) chosen.push_back(dice(cloths));
+  std::sort(chosen.begin(), chosen.end());
+  chosen.erase(std::unique(chosen.begin(), chosen.end()), chosen.end());
+  std::vector<Place> places;
+  for (const int cloth : chosen)
+    for (const Place& place : lengths_of(cloth)) places.push_back(place);
+  if (places.empty()) return false;
+  const int all = static_cast<int>(places.size());
+  const int count = std::clamp(all * (40 + dice(61)) / 100, 1, std::min(all, kMostAnew));
+  const DiveSettings settings{0.25 + 0.05 * dice(16), 400};
+  OrderState next = dive(tools_, model, without(choose(std::move(places), count)), settings);
+  drop_idle_lengths(tools_.order, tools_.pool, next);
+  return keep(std::move(next));
 }
 
 void drop_idle_lengths(const OrderCase& order, const LengthPool& pool, OrderState& state) {
@@ -89,7 +103,7 @@ void drop_idle_lengths(const OrderCase& order, const LengthPool& pool, OrderStat
       less.rolls[r].lengths.erase(less.rolls[r].lengths.begin() + static_cast<std::ptrdiff_t>(i));
       less.pieces = pieces_from(order, yield_of(order, less, pool), state.pieces);
       const OrderScore without = score_of(order, less, pool);
-      if (!is_better(without, score)) continue;
+      if (!is_better(order, without, score)) continue;
       state = std::move(less);
       score = without;
     }

@@ -2,26 +2,24 @@
 
 // OrderImprove: a plan of an order made better step by step.
 //
-// A step takes some lengths of one cloth off the rolls and fills in anew what its
+// A small step takes some lengths of one cloth off the rolls and fills in anew what its
 // pieces then lack (order_fill.h), areas a little changed by chance so that other
-// lengths come up. What is no worse is kept. The dice are thrown the same way every
-// time, so the answer is the same everywhere.
+// lengths come up. A large step takes many lengths of up to three cloths off and dives anew
+// (order_dive.h): then pieces may move from cloth to cloth. What is no worse is gone on
+// from. The dice are thrown the same way every time, so the answer is the same everywhere.
 
-#include <functional>
-
-#include "batch/order_fill.h"
+#include "batch/order_dive.h"
 
 namespace foldyard {
 
 class OrderImprove {
  public:
-  // Whether of two plans of equal score the first is preferred; may be empty.
-  using Prefers = std::function<bool(const OrderState&, const OrderState&)>;
+  OrderImprove(const FillTools& tools, OrderState state);
 
-  OrderImprove(const FillTools& tools, OrderState state, Prefers prefers = {});
-
-  // One step; true where the plan has become better.
+  // One small step; true where the plan is another.
   bool step();
+  // One large step, led by the model.
+  bool dive_step(OrderModel& model);
   const OrderState& state() const { return state_; }
   const OrderScore& score() const { return score_; }
 
@@ -34,12 +32,11 @@ class OrderImprove {
   std::vector<Place> lengths_of(int cloth) const;
   std::vector<Place> choose(std::vector<Place> places, int count);
   OrderState without(const std::vector<Place>& places) const;
-  bool keep_if_better(OrderState next);
+  bool keep(OrderState next);
 
   const FillTools& tools_;
   OrderState state_;
   OrderScore score_;
-  Prefers prefers_;
   std::uint64_t dice_ = 1;
 };
 

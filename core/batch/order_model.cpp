@@ -25,16 +25,23 @@ OrderModel::OrderModel(const OrderCase& order, const ModelWeights& weights) : or
   for (const PieceLine& line : order.lines) add_line(line);
 }
 
-// A roll is paid for by the metre, squaring shared out over all that it has.
+// A roll is paid for by the metre, squaring shared out over all that it has; once it
+// is cut squaring is paid.
+double OrderModel::metre_cost(const CaseRoll& roll, bool is_cut) const {
+  const double room = std::max(in_metres(roll.room), 1e-6);
+  const double squaring = is_cut ? 0 : in_metres(roll.squaring);
+  return roll.price.by_metre() * (room + squaring) / room * weights_.cloth;
+}
+
 void OrderModel::add_sources() {
   roll_columns_.assign(order_.rolls.size(), -1);
+  metre_costs_.assign(order_.rolls.size(), 0);
   for (const CaseSource& source : order_.sources) {
     source_rows_.push_back(lp_.add_row(-kNoLimit, 0));
     for (const int r : source.rolls) {
       const CaseRoll& roll = order_.rolls[ix(r)];
-      const double room = in_metres(roll.room);
-      const double cost = roll.price.by_metre() * (room + in_metres(roll.squaring)) / std::max(room, 1e-6);
-      roll_columns_[ix(r)] = lp_.add_column(cost * weights_.cloth, room, {{source_rows_.back(), -1}});
+      metre_costs_[ix(r)] = metre_cost(roll, false);
+      roll_columns_[ix(r)] = lp_.add_column(metre_costs_[ix(r)], in_metres(roll.room), {{source_rows_.back(), -1}});
     }
   }
 }
@@ -102,6 +109,10 @@ void OrderModel::set_state(const OrderState& state, const LengthPool& pool) {
     Length left;
     for (int s = 0; s < std::ssize(roll.stretches); ++s) left += room_left(roll, state.rolls[r], pool, s);
     lp_.set_most(roll_columns_[r], in_metres(left));
+    const double cost = metre_cost(roll, !state.rolls[r].lengths.empty());
+    if (cost == metre_costs_[r]) continue;
+    lp_.set_cost(roll_columns_[r], cost);
+    metre_costs_[r] = cost;
   }
   for (const Known& known : known_) {
     std::int64_t most = 0;

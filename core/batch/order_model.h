@@ -7,7 +7,7 @@
 // Unknowns: how often each length is cut from each source, how much of each roll
 // is cut off, how many pieces of each line are made of each cloth, and where the
 // panels that name cloths come from. Squaring counts for a roll as far as it is
-// cut. What a rule lacks is allowed at a price.
+// cut, and no more once it is. What a rule lacks is allowed at a price.
 //
 // Amounts are in whole currency and metres.
 
@@ -62,6 +62,7 @@ class OrderModel {
   void add_line(const PieceLine& line);
   void add_pieces(const PieceLine& line, LineRows& rows, int total, const std::vector<int>& need_rows);
   void add_sources();
+  double metre_cost(const CaseRoll& roll, bool is_cut) const;
 
   const OrderCase& order_;
   ModelWeights weights_;
@@ -70,6 +71,7 @@ class OrderModel {
   std::vector<std::vector<int>> balance_;  // rows by cloth and panel; −1: not wanted
   std::vector<int> source_rows_;
   std::vector<int> roll_columns_;
+  std::vector<double> metre_costs_;  // by roll, as the model has them
   struct Known {
     int source;
     int length;

@@ -1,8 +1,10 @@
 #include "batch/order_state.h"
 
 #include <algorithm>
+#include <map>
 #include <numeric>
-#include <tuple>
+
+#include "lay/stack.h"
 
 namespace foldyard {
 
@@ -82,6 +84,50 @@ std::int64_t missing(const PieceRule& rule, const std::vector<std::int64_t>& pie
   return std::max<std::int64_t>(0, rule.at_least - sum);
 }
 
+namespace {
+
+// A roll that is not cut is kept whole.
+std::int64_t kept_of(const CaseRoll& roll, Length cut) {
+  const Length end = roll.squaring + roll.room;
+  const Length rest = cut.is_zero() ? end : end - cut;
+  return rest >= roll.keep ? roll.price.of(rest) : 0;
+}
+
+void count_rolls(const OrderCase& order, const OrderState& state, const LengthPool& pool, OrderScore& score) {
+  for (std::size_t r = 0; r < order.rolls.size(); ++r) {
+    const Length cut = cut_off(order.rolls[r], state.rolls[r], pool);
+    score.cost += order.rolls[r].price.of(cut);
+    score.remnants += kept_of(order.rolls[r], cut);
+    if (!cut.is_zero()) score.ticks += order.unroll.ticks();
+  }
+}
+
+void count_lays(const OrderCase& order, const OrderState& state, const LengthPool& pool, OrderScore& score) {
+  std::map<int, std::vector<Length>> heights;  // by length
+  for (std::size_t r = 0; r < order.rolls.size(); ++r)
+    for (const StateLength& l : state.rolls[r].lengths) {
+      heights[l.length].push_back(order.rolls[r].thickness * at(pool, l.length).plies);
+      score.ticks += at(pool, l.length).each.ticks();
+    }
+  for (const auto& [length, of] : heights) {
+    const std::int64_t lays = std::ssize(fewest_stacks(of, at(pool, length).plies, order.cutter).stacks);
+    score.lifts += lays;
+    score.ticks += at(pool, length).lay.ticks() * lays;
+  }
+}
+
+std::int64_t of_aim(const OrderScore& score, CaseAim aim) {
+  switch (aim) {
+    case CaseAim::cost: return score.cost;
+    case CaseAim::lifts: return score.lifts;
+    case CaseAim::minutes: return score.ticks;
+    case CaseAim::remnants: return -score.remnants;
+  }
+  return 0;
+}
+
+}  // namespace
+
 OrderScore score_of(const OrderCase& order, const OrderState& state, const LengthPool& pool) {
   OrderScore score;
   for (int l = 0; l < std::ssize(order.lines); ++l) {
@@ -92,13 +138,17 @@ OrderScore score_of(const OrderCase& order, const OrderState& state, const Lengt
     for (const PieceRule& rule : line.rules)
       score.short_of_rules += line.worth * missing(rule, state.pieces[static_cast<std::size_t>(l)]);
   }
-  for (std::size_t r = 0; r < order.rolls.size(); ++r)
-    score.cost += order.rolls[r].price.of(cut_off(order.rolls[r], state.rolls[r], pool));
+  count_rolls(order, state, pool, score);
+  count_lays(order, state, pool, score);
   return score;
 }
 
-bool is_better(const OrderScore& a, const OrderScore& b) {
-  return std::tuple(-a.filled, a.short_of_rules, a.cost) < std::tuple(-b.filled, b.short_of_rules, b.cost);
+bool is_better(const OrderCase& order, const OrderScore& a, const OrderScore& b) {
+  if (a.filled != b.filled) return a.filled > b.filled;
+  if (a.short_of_rules != b.short_of_rules) return a.short_of_rules < b.short_of_rules;
+  for (const CaseAim aim : order.aims)
+    if (of_aim(a, aim) != of_aim(b, aim)) return of_aim(a, aim) < of_aim(b, aim);
+  return false;
 }
 
 }  // namespace foldyard

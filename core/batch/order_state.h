@@ -4,7 +4,8 @@
 //
 // All lengths of a roll are of one way. `lengths` are indices into the pool.
 // Worth and cost as in a batch plan; short_of_rules: the worth of the pieces that
-// rules ask for and do not get.
+// rules ask for and do not get. lifts: lengths of one index lie over each other;
+// ticks: basic time, without allowance. remnants: worth of the cloth that is kept.
 
 #include "batch/order_case.h"
 
@@ -32,6 +33,9 @@ struct OrderScore {
   std::int64_t filled = 0;
   std::int64_t short_of_rules = 0;
   std::int64_t cost = 0;
+  std::int64_t lifts = 0;
+  std::int64_t ticks = 0;
+  std::int64_t remnants = 0;
 };
 
 OrderState empty_state(const OrderCase& order);
@@ -51,7 +55,7 @@ std::int64_t pieces_of(const PiecesMade& pieces, int line);
 // What pieces short of a rule's least, or 0.
 std::int64_t missing(const PieceRule& rule, const std::vector<std::int64_t>& pieces);
 OrderScore score_of(const OrderCase& order, const OrderState& state, const LengthPool& pool);
-// By filled, then by rules, then by cost.
-bool is_better(const OrderScore& a, const OrderScore& b);
+// By filled, then by rules, then by the aims in their order.
+bool is_better(const OrderCase& order, const OrderScore& a, const OrderScore& b);
 
 }  // namespace foldyard

@@ -37,12 +37,28 @@ std::vector<Span> stretches_of(const Roll& roll, Length squaring) {
   return stretches;
 }
 
+CaseAim case_aim(BatchAim aim) {
+  switch (aim) {
+    case BatchAim::cloth: return CaseAim::cost;
+    case BatchAim::lifts: return CaseAim::lifts;
+    case BatchAim::minutes: return CaseAim::minutes;
+    case BatchAim::remnants: return CaseAim::remnants;
+  }
+  return CaseAim::cost;
+}
+
+constexpr std::int64_t kSteps = 40'000'000;  // of a table; none is made
+
 class CaseWriter {
  public:
   explicit CaseWriter(const Job& job) : job_(job) {}
 
   Result<BatchCase> write() {
     case_.order.panels = static_cast<int>(job_.panels.size());
+    case_.order.cutter = job_.cutter;
+    case_.order.unroll = job_.pace.unroll;
+    case_.order.aims.clear();
+    for (const BatchAim aim : job_.order.aims) case_.order.aims.push_back(case_aim(aim));
     for (int r = 0; r < std::ssize(job_.rolls); ++r) add_roll(r);
     if (job_.order.lines.empty()) return Problem{"order", "nothing is asked for", "add a line to the order"};
     for (int l = 0; l < std::ssize(job_.order.lines); ++l)
@@ -60,8 +76,10 @@ class CaseWriter {
     const Length room = roll.length - job_.losses.squaring * 2;
     const int cloth = cloth_index(roll);
     if (room <= job_.losses.allowance) return;
-    CaseRoll added{cloth, kind_of(roll), price_of(job_, roll), job_.losses.squaring, room, {}};
+    CaseRoll added{cloth, kind_of(roll), price_of(job_, roll), job_.losses.squaring, room, {}, {}, {}};
     added.stretches = stretches_of(roll, job_.losses.squaring);
+    added.thickness = roll.fabric.thickness;
+    added.keep = roll.fabric.width >= job_.losses.keep_across ? std::max(job_.losses.keep_along, Length::units(1)) : kLongest * 2;
     case_.order.rolls.push_back(std::move(added));
     case_.rolls.push_back(r);
   }
@@ -131,19 +149,16 @@ class CaseWriter {
     return std::nullopt;
   }
 
-  // Open cloth where it may be; else of the ways of which a plan of the kind's
-  // longest roll gives most, the first.
   void find_ways() {
     for (ClothKind& kind : case_.kinds) {
-      const std::vector<std::int64_t> worths = area_worths();
-      Job job = job_;
-      job.rolls = {kind.cloth};
-      LengthPricer pricer(job, kind.cloth, worths, 40'000'000);
-      const FoldWay end_to_end{FoldKind::open, 1, true, true};
-      kind.may_lie_end_to_end = pricer.refusal(end_to_end).empty();
-      for (const FoldWay& way : all_ways(job_.longest_fan)) {
-        if (way.end_to_end || !kind.ways.empty() || pricer.lengths({way}).empty()) continue;
+      LengthPricer pricer(job_, kind.cloth, area_worths(), kSteps);
+      kind.may_lie_end_to_end = pricer.refusal({FoldKind::open, 1, true, true}).empty();
+      for (FoldWay way : all_ways(job_.longest_fan)) {
+        if (way.end_to_end || !pricer.may_cut(way)) continue;
         kind.ways.push_back(way);
+        way.end_to_end = true;
+        if (pricer.may_cut(way)) kind.ways.push_back(way);
+        break;
       }
     }
   }

@@ -18,7 +18,8 @@
 namespace foldyard {
 
 // A kind of cloth: its longest roll without flaws, as thick as the thickest.
-// ways: under which it may be cut, open cloth first where that may be.
+// ways: under which it may be cut: open cloth, or else the first that may be; and the
+// same folded end to end besides.
 struct ClothKind {
   Roll cloth;
   std::vector<FoldWay> ways;

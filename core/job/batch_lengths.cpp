@@ -5,8 +5,13 @@
 namespace foldyard {
 
 int BatchLengths::add(int kind, int way, Pattern pattern) {
+  const Pace& pace = job_.pace;
+  const Length width = case_.kinds[static_cast<std::size_t>(kind)].cloth.fabric.width;
   OrderLength length{kind, way, pattern.length + job_.losses.allowance, copies_in(pattern, job_.panels.size()),
-                     std::ssize(pattern.cuts)};
+                     pattern.plies, {}, {}};
+  length.each = pace.cross_cut + travel_time(width, pace.ms_per_metre) + pace.fold * folds_made(pattern.fold.way) +
+                pace.handle * std::ssize(pattern.panels);
+  length.lay = pace.lift + pace.mark * std::ssize(pattern.cuts) + travel_time(pattern.travel, pace.ms_per_metre);
   const auto [found, is_new] =
       known_.try_emplace(Key{kind, way, length.size, length.yield}, static_cast<int>(pool_.size()));
   if (!is_new) return found->second;

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 #include <future>
+#include <map>
 #include <set>
 #include <thread>
 
@@ -34,18 +35,21 @@ double reduced(const PricedLength& length, const Market& market, const Asking& a
   return best;
 }
 
-// The two that gain most, and the one that gains most in each sixth of the lengths.
+// Of each way the two that gain most, and the one that gains most in each sixth of the
+// lengths. (Ways that fold end to end come last, so that without them the others keep
+// their numbers.)
 std::vector<PricedLength> worth_adding(const std::vector<PricedLength>& all, const Market& market, const Asking& asking) {
   std::vector<Candidate> gaining;
   for (const PricedLength& l : all)
     if (const double gain = reduced(l, market, asking); gain > 1e-6) gaining.push_back({l, gain});
   std::stable_sort(gaining.begin(), gaining.end(), [](const auto& a, const auto& b) { return a.reduced > b.reduced; });
   std::vector<PricedLength> chosen;
-  std::set<std::int64_t> parts;
+  std::map<int, int> best;
+  std::set<std::pair<int, std::int64_t>> parts;
   for (const Candidate& c : gaining) {
     const std::int64_t part = c.length.length.units() * 6 / (asking.job.table.length.units() * 2 + 1);
-    if (chosen.size() < 2 || parts.insert(part).second) chosen.push_back(c.length);
-    parts.insert(part);
+    const bool is_first = parts.insert({c.length.way, part}).second;
+    if (is_first || ++best[c.length.way] <= 2) chosen.push_back(c.length);
   }
   return chosen;
 }
@@ -55,8 +59,10 @@ Offer offer_of(const Market& market, const Asking& asking) {
   LengthPricer pricer(asking.job, kind.cloth, asking.prices.panel[ix(market.cloth)], asking.steps, asking.cancelled);
   Offer offer;
   if (!pricer.sells()) return offer;
-  for (const PricedLength& l : worth_adding(pricer.lengths(kind.ways), market, asking))
-    offer.lengths.push_back({l.way, pricer.pattern(l, kind.ways)});
+  std::vector<FoldWay> ways = kind.ways;
+  if (!asking.end_to_end) std::erase_if(ways, [](const FoldWay& way) { return way.end_to_end; });
+  for (const PricedLength& l : worth_adding(pricer.lengths(ways), market, asking))
+    offer.lengths.push_back({l.way, pricer.pattern(l, ways)});
   if (asking.for_bound) {
     const auto add = [&](bool end_to_end) {
       for (const PricedLength& l : pricer.bounding(end_to_end))

@@ -36,6 +36,7 @@ struct Asking {
   const BatchCase& batch;
   const OrderPrices& prices;
   std::vector<double> metre_prices;  // by source, in whole currency
+  bool end_to_end = false;           // else ways that fold so are left out
   bool for_bound = false;            // then also lengths that only bound
   std::int64_t steps = 0;
   const std::atomic<bool>* cancelled = nullptr;

@@ -11,6 +11,10 @@ namespace {
 std::size_t ix(int i) { return static_cast<std::size_t>(i); }
 
 constexpr int kMostPriceRounds = 60;
+constexpr int kMostBoundRounds = 2;
+constexpr int kMostToImprove = 400;  // lengths in the model of the steps
+constexpr int kMostFewRounds = 10;
+constexpr std::int64_t kFewSteps = 3'000'000;  // of a table that need not hold every place
 constexpr std::int64_t kLastSteps = 4'000;
 constexpr std::int64_t kRollSteps = 2'000'000;  // of a roll's series in the bound
 constexpr std::int64_t kSquareMm5 = 25 * 320 * 320;
@@ -47,7 +51,7 @@ std::int64_t all_that_must(const OrderCase& order) {
 BatchSearch::BatchSearch(const Job& job, const BatchCase& c, const BatchBudget& budget, std::function<void()> found)
     : job_(job), case_(c), order_(c.order), budget_(budget), found_(std::move(found)), markets_(markets_of(c.order)),
       lengths_(job, c), last_(job, c, lengths_, kLastSteps, budget.cancelled), areas_(areas_of(job)),
-      weights_(weights_for(job, c.order)), cost_{OrderModel(c.order, weights_), false, 0}, best_(empty_state(c.order)) {
+      weights_(weights_for(job, c.order)), cost_{OrderModel(c.order, weights_), false, false, 0}, best_(empty_state(c.order)) {
   bounds_.filled = all_that_must(c.order);
 }
 
@@ -59,7 +63,10 @@ bool BatchSearch::is_proved() const {
 FillTools BatchSearch::tools(bool with_last) {
   FillTools tools{order_, lengths_.pool(), areas_, {}};
   if (with_last)
-    tools.last = [this](int kind, const std::vector<std::int64_t>& needs, Length most) { return last_(kind, needs, most); };
+    tools.last = [this](int kind, int way, const std::vector<std::int64_t>& needs, Length most) {
+      return last_(kind, way, needs, most);
+    };
+  tools.ways.assign(case_.kinds.size(), 1);
   return tools;
 }
 
@@ -75,10 +82,10 @@ void BatchSearch::add_single_lengths(int kind) {
     std::vector<std::int64_t> prices(ix(order_.panels), 0);
     prices[ix(p)] = 1000;
     LengthPricer pricer(job_, of.cloth, prices, budget_.steps, budget_.cancelled);
-    std::int64_t most = 0;
+    std::map<int, std::int64_t> most;  // by way
     for (const PricedLength& l : pricer.lengths(of.ways)) {
-      if (l.value <= most) continue;
-      most = l.value;
+      if (l.value <= most[l.way]) continue;
+      most[l.way] = l.value;
       lengths_.add(kind, l.way, pricer.pattern(l, of.ways));
     }
   }
@@ -92,7 +99,7 @@ void BatchSearch::add_by_area(const Market& market) {
   for (std::size_t p = 0; p < prices.size(); ++p)
     if (!wanted[p]) prices[p] = 0;
   LengthPricer pricer(job_, of.cloth, prices, budget_.steps, budget_.cancelled);
-  const std::vector<PricedLength> all = pricer.lengths(of.ways);
+  const std::vector<PricedLength> all = pricer.lengths({of.ways.begin(), of.ways.begin() + 1});
   const std::size_t stride = std::max<std::size_t>(1, all.size() / 12);
   for (std::size_t i = all.size(); i >= 1; i = i > stride ? i - stride : 0)
     lengths_.add(market.kind, all[i - 1].way, pricer.pattern(all[i - 1], of.ways));
@@ -103,34 +110,45 @@ void BatchSearch::add_first_lengths() {
   for (const Market& market : markets_) add_by_area(market);
 }
 
+// A kind that may only be cut end to end has no other way.
+bool BatchSearch::is_for(const Stage& stage, const OrderLength& length) const {
+  const auto& ways = case_.kinds[ix(length.kind)].ways;
+  return stage.end_to_end || !ways[ix(length.way)].end_to_end;
+}
+
 void BatchSearch::allow_all(Stage& stage) {
   for (; stage.allowed < lengths_.pool().size(); ++stage.allowed)
     for (int s = 0; s < std::ssize(order_.sources); ++s) {
       const OrderLength& length = lengths_.pool()[stage.allowed];
-      if (length.kind == order_.sources[ix(s)].kind && length.size <= order_.sources[ix(s)].room)
+      if (is_for(stage, length) && length.kind == order_.sources[ix(s)].kind && length.size <= order_.sources[ix(s)].room)
         stage.model.allow(s, static_cast<int>(stage.allowed), lengths_.pool());
     }
 }
 
-// Until no length is worth adding; then the bound.
+// Until no length is worth adding. A bound needs lengths folded end to end, too: first
+// about, from small tables, then exactly.
 void BatchSearch::price_out(Stage& stage) {
-  for (int round = 0; round < kMostPriceRounds && !is_over() && price(stage, false); ++round) {
-  }
-  if (!is_over()) price(stage, true);
+  const std::int64_t few = std::min(budget_.steps, kFewSteps);
+  const int rounds = stage.end_to_end ? kMostFewRounds : kMostPriceRounds;
+  for (int round = 0; round < rounds && !is_over(); ++round)
+    if (!price(stage, false, stage.end_to_end ? few : budget_.steps)) break;
+  for (int round = 0; stage.end_to_end && round < kMostBoundRounds && !is_over(); ++round)
+    if (!price(stage, true, budget_.steps)) break;
 }
 
 // One round at the model's prices. False where no length is worth adding.
-bool BatchSearch::price(Stage& stage, bool for_bound) {
+bool BatchSearch::price(Stage& stage, bool for_bound, std::int64_t steps) {
   allow_all(stage);
   if (!stage.model.solve()) return false;
   const OrderPrices prices = whole_prices(order_, stage.model);
-  Asking asking{job_, case_, prices, {}, for_bound, budget_.steps, budget_.cancelled};
+  Asking asking{job_, case_, prices, {}, stage.end_to_end, for_bound, steps, budget_.cancelled};
   for (int s = 0; s < std::ssize(order_.sources); ++s) asking.metre_prices.push_back(stage.model.metre_price(s));
   const std::vector<Offer> offers = offers_of(markets_, asking);
   if (budget_.is_cancelled()) return false;
   const std::size_t known = lengths_.pool().size();
   for (std::size_t m = 0; m < markets_.size(); ++m)
     for (const auto& [way, pattern] : offers[m].lengths) lengths_.add(markets_[m].kind, way, pattern);
+  allow_all(stage);
   if (for_bound) note_bound(stage, offers, prices);
   return lengths_.pool().size() > known;
 }
@@ -153,7 +171,9 @@ void BatchSearch::note_bound(const Stage& stage, const std::vector<Offer>& offer
 // weighed as in the model, is bound instead; what fills the bound has so much of it.
 void BatchSearch::note_cost_bound(const std::vector<Offer>& offers, OrderPrices prices) {
   const bool all = bounds_.filled == all_that_must(order_);
-  bounds_.keeps_rules = score_.short_of_rules == 0;
+  const bool keeps_rules = score_.short_of_rules == 0;
+  if (keeps_rules != bounds_.keeps_rules) bounds_.has_cost = false;
+  bounds_.keeps_rules = keeps_rules;
   for (auto& rules : prices.rules)
     for (RulePrice& rule : rules)
       if (!bounds_.keeps_rules) rule.at_least = 0;
@@ -163,7 +183,8 @@ void BatchSearch::note_cost_bound(const std::vector<Offer>& offers, OrderPrices 
   const auto least = least_of_all(order_, markets_, offers, prices, kRollSteps, budget_.cancelled);
   if (!least) return;
   const Wide bound = *least + (all ? Wide(0) : Wide(weight) * prices.scale * bounds_.filled);
-  bounds_.cost = static_cast<std::int64_t>(divided_up(bound, prices.scale)) - uneven_cost();
+  const auto cost = static_cast<std::int64_t>(divided_up(bound, prices.scale)) - uneven_cost();
+  bounds_.cost = bounds_.has_cost ? std::max(bounds_.cost, cost) : cost;
   bounds_.has_cost = true;
 }
 
@@ -178,15 +199,15 @@ void BatchSearch::note_fill_bound(const std::vector<Offer>& offers, OrderPrices 
   bounds_.filled = static_cast<std::int64_t>(std::min<Wide>(bounds_.filled, most));
 }
 
-// Where the plan does not make all that it must: how much can be made at all.
-void BatchSearch::bound_fill() {
-  Stage fill{OrderModel(order_, {0, 1, 0, 0}), true, 0};
-  price_out(fill);
+void BatchSearch::bound(bool to_fill) {
+  const ModelWeights weights = to_fill ? ModelWeights{0, 1, 0, 0} : weights_;
+  Stage stage{OrderModel(order_, weights), to_fill, true, 0};
+  price_out(stage);
 }
 
 void BatchSearch::consider(OrderState state) {
   const OrderScore score = score_of(order_, state, lengths_.pool());
-  if (has_plan_ && !is_better(score, score_)) return;
+  if (has_plan_ && !is_better(order_, score, score_)) return;
   best_ = std::move(state);
   score_ = score;
   has_plan_ = true;
@@ -202,11 +223,53 @@ void BatchSearch::dive_from(OrderState state, double share, bool with_last) {
   cost_.model.set_state(empty_state(order_), lengths_.pool());
 }
 
+// Of the lengths of the pool those that cost least above what they sell for: few, so
+// that the model is soon solved.
+std::vector<int> BatchSearch::best_lengths() {
+  std::vector<std::pair<double, int>> lost;
+  cost_.model.set_state(empty_state(order_), lengths_.pool());
+  if (!cost_.model.solve()) return {};
+  for (int i = 0; i < std::ssize(lengths_.pool()); ++i) {
+    const OrderLength& length = lengths_.pool()[ix(i)];
+    double least = 1e9;
+    for (int s = 0; s < std::ssize(order_.sources); ++s) {
+      const CaseSource& source = order_.sources[ix(s)];
+      if (source.kind != length.kind || !is_for(cost_, length)) continue;
+      double gain = 0;
+      for (int p = 0; p < order_.panels; ++p)
+        gain += static_cast<double>(length.yield[ix(p)]) * cost_.model.panel_price(source.cloth, p);
+      const double metres = length.size.in_mm() / 1000;
+      least = std::min(least, cost_.model.metre_price(s) * metres - gain);
+    }
+    lost.push_back({least, i});
+  }
+  std::stable_sort(lost.begin(), lost.end(), [](const auto& a, const auto& b) { return a.first < b.first; });
+  std::vector<int> best;
+  for (const auto& [loss, i] : lost)
+    if (loss < 1e9 && std::ssize(best) < kMostToImprove) best.push_back(i);
+  return best;
+}
+
 void BatchSearch::improve() {
   const FillTools fill = tools(true);
   OrderImprove improve(fill, best_);
+  Stage few{OrderModel(order_, weights_), false, false, 0};
+  for (const int length : best_lengths())
+    for (int s = 0; s < std::ssize(order_.sources); ++s) {
+      const CaseSource& source = order_.sources[ix(s)];
+      const OrderLength& l = lengths_.pool()[ix(length)];
+      if (l.kind == source.kind && l.size <= source.room) few.model.allow(s, length, lengths_.pool());
+    }
+  few.allowed = lengths_.pool().size();
   for (int round = 0; round < budget_.rounds && !is_over(); ++round) {
-    if (improve.step()) consider(improve.state());
+    bool is_other = false;
+    if (round % 2 == 0) {
+      is_other = improve.step();
+    } else {
+      allow_all(few);
+      is_other = improve.dive_step(few.model);
+    }
+    if (is_other) consider(improve.state());
     if (budget_.progress) ++budget_.progress->done;
   }
 }
@@ -218,9 +281,8 @@ void BatchSearch::run() {
   price_out(cost_);
   for (const double share : {0.5, 0.3, 0.7, 0.9})
     if (!is_over()) dive_from(empty_state(order_), share, true);
-  const bool is_short = score_.filled < bounds_.filled;
-  if (is_short && !is_over()) bound_fill();
-  if ((is_short || score_.short_of_rules > 0) && !is_over()) price(cost_, true);
+  if (!is_over() && score_.filled < bounds_.filled) bound(true);
+  if (!is_over()) bound(false);
   if (!is_over()) improve();
 }
 

@@ -3,8 +3,9 @@
 // BatchSearch: the search behind plan_batch. Internal to it.
 //
 // Lengths are found by prices (batch_market.h) for the linear model of the order
-// until none is worth adding; dives make whole plans of what the model says; then the
-// best is bettered step by step. All on one thread but the markets.
+// until none is worth adding; dives make whole plans of what the model says; a second
+// model, with lengths folded end to end, gives the bound; then the best is bettered step
+// by step. All on one thread but the markets.
 
 #include "batch/order_dive.h"
 #include "batch/order_improve.h"
@@ -35,10 +36,13 @@ class BatchSearch {
   bool is_proved() const;
 
  private:
-  // The linear model for one end: to fill the order, or with least cost besides.
+  // The linear model for one end: to fill the order, or with least cost besides; with
+  // lengths folded end to end, as a bound needs them, or without, as plans are made: their
+  // tables are large, and they save little that a plan can use.
   struct Stage {
     OrderModel model;
     bool to_fill = false;
+    bool end_to_end = false;
     std::size_t allowed = 0;  // lengths of the pool that its sources may be cut by
   };
   void add_first_lengths();
@@ -46,13 +50,15 @@ class BatchSearch {
   void add_by_area(const Market& market);
   void allow_all(Stage& stage);
   void price_out(Stage& stage);
-  bool price(Stage& stage, bool for_bound);
+  bool price(Stage& stage, bool for_bound, std::int64_t steps);
+  bool is_for(const Stage& stage, const OrderLength& length) const;
   void note_bound(const Stage& stage, const std::vector<Offer>& offers, OrderPrices prices);
   void note_cost_bound(const std::vector<Offer>& offers, OrderPrices prices);
   void note_fill_bound(const std::vector<Offer>& offers, OrderPrices prices);
-  void bound_fill();
+  void bound(bool to_fill);
   void consider(OrderState state);
   void dive_from(OrderState state, double share, bool with_last);
+  std::vector<int> best_lengths();
   void improve();
   std::int64_t uneven_cost() const;
   bool is_over() const { return budget_.is_cancelled() || is_proved(); }

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "cutting/fold_layout.h"
 #include "cutting/grid.h"
 #include "cutting/limited_search.h"
 #include "cutting/shape.h"
@@ -13,110 +14,163 @@ namespace foldyard {
 namespace {
 
 constexpr int kMostTries = 10;
-constexpr std::int64_t kMostPanels = 60;  // more are not searched for in one length
+constexpr std::int64_t kMostPanels = 30;  // more are not searched for in one length
 
-// The tree of the usable cloth, moved over by the selvedge that is slit off first.
-class OpenTree {
+std::size_t ix(int i) { return static_cast<std::size_t>(i); }
+
+// How a way lies in the search's rectangle, whose joint is on its left: end to end the
+// rectangle lies on its side, so that the joint is the fold across the roll.
+struct Lie {
+  bool is_served = false;
+  bool joint = false;
+  bool on_its_side = false;
+  int plies = 1;
+};
+
+Lie lie_of(const FoldWay& way) {
+  if (way == FoldWay{}) return {true, false, false, 1};
+  if (way == FoldWay{FoldKind::open, 1, true, true}) return {true, true, true, 2};
+  if (way == FoldWay{FoldKind::selvedge_to_selvedge, 2, false, true}) return {true, true, false, 2};
+  return {};
+}
+
+// The tree of the usable cloth, put where it lies on the folded cloth, with the
+// selvedges slit off first.
+class WholeTree {
  public:
-  OpenTree(const Fabric& fabric, Length length, const CutTree& inner) : fabric_(fabric), inner_(inner) {
-    int node = builder_.add({{Length(), fabric.width}, {Length(), length}});
-    if (!fabric.selvedge.is_zero()) {
-      node = builder_.cut(node, Direction::along, fabric.selvedge).second;
-      node = builder_.cut(node, Direction::along, fabric.width - fabric.selvedge).first;
-    }
+  WholeTree(const Fabric& fabric, const Lie& lie, Length folded, const CutTree& inner)
+      : lie_(lie), from_(lie.joint && !lie.on_its_side ? Length() : fabric.selvedge), inner_(inner) {
+    const Length width = lie.joint && !lie.on_its_side ? fabric.width / 2 : fabric.width;
+    const Length usable = lie.joint && !lie.on_its_side ? fabric.usable_width() / 2 : fabric.usable_width();
+    int node = builder_.add({{Length(), width}, {Length(), folded}});
+    if (from_ > Length()) node = builder_.cut(node, Direction::along, from_).second;
+    if (from_ + usable < width) node = builder_.cut(node, Direction::along, from_ + usable).first;
     copy(0, node);
   }
   CutTree take_tree() { return builder_.take_tree(); }
 
  private:
   void copy(int from, int to) {
-    const CutNode& node = inner_.nodes[static_cast<std::size_t>(from)];
+    const CutNode& node = inner_.nodes[ix(from)];
     if (node.kind == NodeKind::take) builder_.take(to, node.panel, node.turned);
     if (node.kind != NodeKind::cut) return;
-    const Length at = node.at + (node.direction == Direction::along ? fabric_.selvedge : Length());
-    const auto [first, second] = builder_.cut(to, node.direction, at);
+    const bool along = (node.direction == Direction::along) != lie_.on_its_side;
+    const auto [first, second] =
+        builder_.cut(to, along ? Direction::along : Direction::across, along ? node.at + from_ : node.at);
     copy(node.first, first);
     copy(node.second, second);
   }
 
-  const Fabric& fabric_;
+  const Lie& lie_;
+  Length from_;
   const CutTree& inner_;
   TreeBuilder builder_;
 };
 
 struct Wanted {
-  LimitedProblem problem;   // its height open
-  std::int64_t all = 0;     // gain of all panels
-  Length by_area;           // no shorter length holds them
-  Grid places;              // sums along
+  LimitedProblem problem;  // the size along the roll is open
+  std::int64_t all = 0;    // gain of all panels
+  Length by_area;          // folded; none shorter holds them
+  Grid places;             // folded lengths worth trying
 };
 
-// Gains are areas, in a unit that keeps their sum within the search's range.
-Wanted wanted_of(const Job& job, const Fabric& fabric, const std::vector<std::int64_t>& needs, Length most) {
-  Wanted wanted;
-  wanted.problem.width = fabric.usable_width();
-  wanted.problem.limits = needs;
-  Wide area = 0;
-  std::vector<Length> along;
-  Length least;
-  for (const Shape& s : shapes_of(job.panels, fabric)) {
-    const std::int64_t n = needs[static_cast<std::size_t>(s.panel)];
-    if (n == 0 || s.across > fabric.usable_width()) continue;
-    wanted.problem.shapes.push_back({s.across, s.along, s.panel, s.turned, false, 1, (s.across * s.along).square_units()});
-    along.push_back(s.along);
+class WantedWriter {
+ public:
+  WantedWriter(const Job& job, const Fabric& fabric, const Lie& lie, const std::vector<std::int64_t>& needs)
+      : lie_(lie), needs_(needs), usable_(lie.joint && !lie.on_its_side ? fabric.usable_width() / 2 : fabric.usable_width()) {
+    wanted_.problem.limits = needs;
+    wanted_.problem.joint = lie.joint;
+    wanted_.problem.fold_trim = std::max(job.losses.fold_trim, Length::units(1));
+    Wide area = 0;
+    for (std::size_t p = 0; p < needs.size(); ++p) area += Wide(job.panels[p].area().square_units()) * needs[p];
+    unit_ = area / (1 << 24) + 1;
+    joint_.push_back(wanted_.problem.fold_trim);
+    for (const Shape& s : shapes_of(job.panels, fabric)) add(s, job.panels[ix(s.panel)].area());
+    for (std::size_t p = 0; p < needs.size(); ++p) wanted_.all += gain_of(job.panels[p].area()) * needs[p];
+    wanted_.by_area = Length::units(static_cast<std::int64_t>(area / usable_.units() / lie.plies));
   }
-  std::vector<bool> counted(needs.size(), false);
-  for (const LimitedShape& s : wanted.problem.shapes) {
-    if (counted[static_cast<std::size_t>(s.panel)]) continue;
-    counted[static_cast<std::size_t>(s.panel)] = true;
-    area += Wide(s.gain) * needs[static_cast<std::size_t>(s.panel)];
+
+  Wanted write(Length most) {
+    if (!normal_.empty())
+      wanted_.places = lie_.on_its_side ? places_after(joint_, normal_, most, 4000).with(normal_places(normal_, most, 4000).places())
+                                        : normal_places(normal_, most, 4000);
+    return std::move(wanted_);
   }
-  const Wide unit = area / (1 << 24) + 1;
-  for (LimitedShape& s : wanted.problem.shapes) s.gain = std::max<std::int64_t>(1, static_cast<std::int64_t>(s.gain / unit));
-  std::fill(counted.begin(), counted.end(), false);
-  for (const LimitedShape& s : wanted.problem.shapes) {
-    if (counted[static_cast<std::size_t>(s.panel)]) continue;
-    counted[static_cast<std::size_t>(s.panel)] = true;
-    wanted.all += s.gain * needs[static_cast<std::size_t>(s.panel)];
+
+ private:
+  // In a unit that keeps their sum within the search's range.
+  std::int64_t gain_of(Area area) const {
+    return std::max<std::int64_t>(1, static_cast<std::int64_t>(area.square_units() / unit_));
   }
-  wanted.by_area = Length::units(static_cast<std::int64_t>(area / fabric.usable_width().units()));
-  if (!along.empty()) wanted.places = normal_places(along, most, 4000);
-  return wanted;
-}
+
+  void add(const Shape& s, Area area) {
+    if (needs_[ix(s.panel)] == 0) return;
+    const Length across = lie_.on_its_side ? s.along : s.across, along = lie_.on_its_side ? s.across : s.along;
+    const std::int64_t gain = gain_of(area);
+    wanted_.problem.shapes.push_back({across, along, s.panel, s.turned, false, lie_.plies, gain * lie_.plies});
+    normal_.push_back(s.along);
+    if (!lie_.joint || !s.on_fold || !across.is_even()) return;
+    wanted_.problem.shapes.push_back({across / 2, along, s.panel, s.turned, true, 1, gain});
+    joint_.push_back(s.along / 2);
+  }
+
+  Lie lie_;
+  const std::vector<std::int64_t>& needs_;
+  Length usable_;
+  Wide unit_ = 1;
+  std::vector<Length> normal_, joint_;
+  Wanted wanted_;
+};
 
 }  // namespace
 
-std::optional<int> LastLengthFinder::operator()(int kind, const std::vector<std::int64_t>& needs, Length most) {
-  Known& known = known_[{kind, needs}];
-  if (!known.length && known.tried < most) search(kind, needs, most, known);
-  if (known.length && lengths_.pool()[static_cast<std::size_t>(*known.length)].size > most) return std::nullopt;
+std::optional<int> LastLengthFinder::operator()(int kind, int way, const std::vector<std::int64_t>& needs, Length most) {
+  Known& known = known_[{kind, way, needs}];
+  if (!known.length && known.tried < most) search(kind, way, needs, most, known);
+  if (known.length && lengths_.pool()[ix(*known.length)].size > most) return std::nullopt;
   return known.length;
 }
 
-void LastLengthFinder::search(int kind, const std::vector<std::int64_t>& needs, Length most, Known& known) {
-  const ClothKind& of = case_.kinds[static_cast<std::size_t>(kind)];
+int LastLengthFinder::added(int kind, int way, Length folded, const CutTree& inner) {
+  const ClothKind& of = case_.kinds[ix(kind)];
+  const FoldWay& as = of.ways[ix(way)];
+  const Lie lie = lie_of(as);
+  FoldPlan fold{as, {}, levels_of(as)};
+  if (lie.joint && !lie.on_its_side) fold.lines = {of.cloth.fabric.width / 2};
+  WholeTree tree(of.cloth.fabric, lie, folded, inner);
+  return lengths_.add(kind, way, write_pattern(job_, of.cloth, fold, folded * (as.end_to_end ? 2 : 1), tree.take_tree()));
+}
+
+void LastLengthFinder::search(int kind, int way, const std::vector<std::int64_t>& needs, Length most, Known& known) {
+  const ClothKind& of = case_.kinds[ix(kind)];
+  const Lie lie = lie_of(of.ways[ix(way)]);
   known.tried = most;
   std::int64_t panels = 0;
   for (const std::int64_t n : needs) panels += n;
-  if (of.ways.empty() || of.ways.front() != FoldWay{} || panels > kMostPanels) return;
-  const Length longest = std::min(most - job_.losses.allowance, job_.table.length);
+  if (!lie.is_served || panels > kMostPanels) return;
+  const Length longest = std::min((most - job_.losses.allowance) / (lie.on_its_side ? 2 : 1), job_.table.length);
   if (longest <= Length()) return;
-  Wanted wanted = wanted_of(job_, of.cloth.fabric, needs, longest);
-  int place = wanted.places.floor_index(wanted.by_area);
-  for (int tries = 0; tries < kMostTries && ++place < wanted.places.size(); ++tries) {
-    wanted.problem.height = wanted.places[place];
-    const LimitedAnswer answer = best_limited(wanted.problem, {steps_, 100'000, cancelled_});
+  Wanted wanted = WantedWriter(job_, of.cloth.fabric, lie, needs).write(longest);
+  LimitedProblem& problem = wanted.problem;
+  (lie.on_its_side ? problem.height : problem.width) =
+      lie.joint && !lie.on_its_side ? of.cloth.fabric.usable_width() / 2 : of.cloth.fabric.usable_width();
+  // Longer and longer until all find room, then halving what lies between.
+  int low = wanted.places.floor_index(wanted.by_area), high = wanted.places.size(), place = low + 1;
+  for (int tries = 0; tries < kMostTries && low < place && place < high; ++tries) {
+    (lie.on_its_side ? problem.width : problem.height) = wanted.places[place];
+    const LimitedAnswer answer = best_limited(problem, {steps_, 100'000, cancelled_});
     if (!answer.searched) return;
     if (answer.gain >= wanted.all) {
-      OpenTree tree(of.cloth.fabric, wanted.problem.height, answer.tree);
-      known.length = lengths_.add(kind, 0, write_pattern(job_, of.cloth, FoldPlan{}, wanted.problem.height, tree.take_tree()));
-      return;
+      known.length = added(kind, way, wanted.places[place], answer.tree);
+      high = place;
+    } else {
+      low = place;
     }
-    // As much longer as half of what is missing needs, by area.
+    // As much longer as what surely does not fit needs, or a part of what did not.
     const Wide missing = Wide(wanted.by_area.units()) * (wanted.all - std::min(answer.bound, wanted.all)) / wanted.all;
     const Wide lacking = Wide(wanted.by_area.units()) * (wanted.all - answer.gain) / wanted.all / 4;
-    const Length next = wanted.places[place] + Length::units(static_cast<std::int64_t>(std::max(missing, lacking)));
-    place = std::max(place, wanted.places.floor_index(next));
+    const Length next = (low < 0 ? Length() : wanted.places[low]) + Length::units(static_cast<std::int64_t>(std::max(missing, lacking)));
+    place = known.length ? (low + high) / 2 : std::max(low + 1, wanted.places.floor_index(next));
   }
 }
 

@@ -1,11 +1,11 @@
 #pragma once
 
-// LastLength's finder: the shortest length of open cloth that holds all of a few
-// panels, as far as the search with limited copies finds it
+// LastLength's finder: the shortest length that holds all of a few panels, as far as the search with limited copies finds it
 // (cutting/limited_search.h): first one as long as their area needs, then longer
 // ones until all find room.
 //
-// The same question is answered once. Only for kinds that may be cut open.
+// The same question is answered once. Only for open cloth, cloth folded selvedge to
+// selvedge, and open cloth folded end to end.
 
 #include <atomic>
 
@@ -21,21 +21,22 @@ class LastLengthFinder {
                    const std::atomic<bool>* cancelled = nullptr)
       : job_(job), case_(c), lengths_(lengths), steps_(steps), cancelled_(cancelled) {}
 
-  std::optional<int> operator()(int kind, const std::vector<std::int64_t>& needs, Length most);
+  std::optional<int> operator()(int kind, int way, const std::vector<std::int64_t>& needs, Length most);
 
  private:
   struct Known {
     Length tried;  // none up to this holds all
     std::optional<int> length;
   };
-  void search(int kind, const std::vector<std::int64_t>& needs, Length most, Known& known);
+  void search(int kind, int way, const std::vector<std::int64_t>& needs, Length most, Known& known);
+  int added(int kind, int way, Length folded, const CutTree& inner);
 
   const Job& job_;
   const BatchCase& case_;
   BatchLengths& lengths_;
   std::int64_t steps_;
   const std::atomic<bool>* cancelled_;
-  std::map<std::pair<int, std::vector<std::int64_t>>, Known> known_;
+  std::map<std::tuple<int, int, std::vector<std::int64_t>>, Known> known_;
 };
 
 }  // namespace foldyard

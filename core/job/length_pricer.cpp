@@ -68,10 +68,14 @@ const LengthPricer::Searched& LengthPricer::searched(const FoldWay& way) {
   return found->second;
 }
 
+bool LengthPricer::may_cut(const FoldWay& way) const {
+  return planner_ && planner_->refusal(way).empty() && !planner_->layouts_for(way).empty();
+}
+
 std::vector<PricedLength> LengthPricer::lengths(const std::vector<FoldWay>& ways) {
   std::vector<PricedLength> all;
   for (std::size_t w = 0; planner_ && w < ways.size(); ++w) {
-    if (!planner_->refusal(ways[w]).empty() || planner_->layouts_for(ways[w]).empty()) continue;
+    if (!may_cut(ways[w])) continue;
     const auto of_way = priced(searched(ways[w]), static_cast<int>(w), ways[w].end_to_end);
     all.insert(all.end(), of_way.begin(), of_way.end());
   }

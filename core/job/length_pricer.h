@@ -45,6 +45,8 @@ class LengthPricer {
 
   // Why the cloth may not be cut so; empty where it may, or nothing sells.
   std::string refusal(const FoldWay& way) const { return planner_ ? planner_->refusal(way) : std::string(); }
+  // Whether it may be cut so and find room on the table.
+  bool may_cut(const FoldWay& way) const;
   bool sells() const { return !panels_.empty(); }
   bool is_whole() const;
   // No length of this size gives more.

@@ -26,7 +26,7 @@ namespace foldyard {
 // the thread that plans; inspected as any other.
 // progress: counts rounds.
 struct BatchBudget {
-  int rounds = 1200;
+  int rounds = 200;
   std::int64_t steps = 40'000'000;
   const std::atomic<bool>* cancelled = nullptr;
   SearchProgress* progress = nullptr;

@@ -3,7 +3,7 @@
 //   foldyard_bench                 all of it
 //   foldyard_bench --quick         fewer and shorter runs
 //   foldyard_bench --only NAME     one section: comparison moving growth limited
-//                                  limited-rolls unlimited cancel solver
+//                                  limited-rolls unlimited batch cancel solver
 //   foldyard_bench --write FILE    puts it between the marks of FILE too; not with --only
 
 #include <algorithm>
@@ -30,6 +30,7 @@ constexpr Section kSections[] = {{"comparison", comparison_section},
                                  {"limited", limited_section},
                                  {"limited-rolls", limited_rolls_section},
                                  {"unlimited", unlimited_section},
+                                 {"batch", batch_section},
                                  {"cancel", cancel_section},
                                  {"solver", solver_section}};
 

@@ -12,6 +12,7 @@ std::string growth_section(bool quick);      // as rolls, goods, widths and plie
 std::string limited_section(bool quick);     // published instances with limited copies
 std::string limited_rolls_section(bool quick);  // a roll with limited copies
 std::string unlimited_section(bool quick);   // published instances without limits
+std::string batch_section(bool quick);       // an order over many rolls
 std::string cancel_section(bool quick);      // how soon a stopped search answers
 std::string solver_section(bool quick);      // side by side with a general solver
 

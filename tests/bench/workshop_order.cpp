@@ -21,7 +21,7 @@ Roll roll_of(int i) {
   roll.cloth = "cloth " + std::to_string(cloth + 1);
   if (cloth % 2 == 0) roll.marks = {"plain"};
   if (cloth % 3 == 0) roll.marks.push_back("printed");
-  roll.price = Worth::parts(Worth::kPartsPerWhole * (8 + cloth));
+  roll.price = Worth::parts(Worth::kPartsPerWhole * (9 + cloth % 3));
   return roll;
 }
 
@@ -40,7 +40,7 @@ OrderLine line_of(int i, int pieces) {
   line.product = i;
   line.must = pieces;
   if (i % 3 == 1) line.from = {i % 2 ? "plain" : "printed"};
-  if (i % 4 == 2) line.each_at_least = 2;
+  if (i % 4 == 2) line.each_at_least = pieces / 16;
   if (i % 6 == 0) line.rules = {{"printed", 0, pieces / 3}};
   return line;
 }

@@ -33,13 +33,14 @@ TEST(OrderFill, TakesTheLastLengthWhereItHoldsAll) {
   const OrderCase order = test::small_case();
   LengthPool pool = test::small_pool();
   OrderState state = empty_state(order);
-  const LastLength last = [&](int kind, const std::vector<std::int64_t>& needs, Length most) -> std::optional<int> {
+  const LastLength last = [&](int kind, int way, const std::vector<std::int64_t>& needs, Length most) -> std::optional<int> {
     EXPECT_EQ(kind, 0);
+    EXPECT_EQ(way, 0);
     EXPECT_EQ(most, Length::units(40));
-    pool.push_back({0, 0, Length::units(5), needs, 2});
+    pool.push_back({0, 0, Length::units(5), needs, 1, {}, {}});
     return static_cast<int>(pool.size()) - 1;
   };
-  EXPECT_EQ(fill_needs({order, pool, kAreas, last}, 0, {1, 2}, state), (std::vector<std::int64_t>{0, 0}));
+  EXPECT_EQ(fill_needs({order, pool, kAreas, last, {1}}, 0, {1, 2}, state), (std::vector<std::int64_t>{0, 0}));
   EXPECT_EQ(state.rolls[0].lengths, (std::vector<StateLength>{{3, 0}}));
 }
 

@@ -15,14 +15,14 @@ OrderCase plain_case() {
   order.kinds = 1;
   order.cloths = {"red", "blue"};
   const Length room = Length::mm(3000);
-  order.rolls = {{0, 0, {30'000, 320'000}, Length(), room, {{Length(), room}}},
-                 {1, 0, {20'000, 320'000}, Length(), room, {{Length(), room}}}};
+  order.rolls = {{0, 0, {30'000, 320'000}, Length(), room, {{Length(), room}}, {}, {}},
+                 {1, 0, {20'000, 320'000}, Length(), room, {{Length(), room}}, {}, {}}};
   order.sources = {{0, 0, {0}, room}, {1, 0, {1}, room}};
   order.lines = {{100'000, 10, 0, {0, 1}, {{0, 1, {}}}, {}}};
   return order;
 }
 
-const LengthPool kPool = {{0, 0, Length::mm(1000), {4}, 1}};
+const LengthPool kPool = {{0, 0, Length::mm(1000), {4}, 1, {}, {}}};
 
 TEST(OrderModel, PricesPanelsByTheCheapestCloth) {
   const OrderCase order = plain_case();

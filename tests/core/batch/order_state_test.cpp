@@ -43,7 +43,7 @@ TEST(OrderState, PaysForClothUpToTheLastLength) {
 
 // Two of four pieces of 100 and all three of 50, of which one is beyond `must`; 8
 // units of red at 3. A rule asks for three of the first line from blue and gets two.
-TEST(OrderState, ScoresByWhatIsFilledThenByRulesThenByCost) {
+TEST(OrderState, AddsUpWhatAPlanComesTo) {
   OrderCase order = test::small_case();
   order.lines[0].rules = {{{1}, 3, kAnyNumber}};
   const LengthPool pool = test::small_pool();
@@ -56,11 +56,36 @@ TEST(OrderState, ScoresByWhatIsFilledThenByRulesThenByCost) {
   EXPECT_EQ(score.filled, 2 * 100 + 2 * 50);
   EXPECT_EQ(score.short_of_rules, 100);
   EXPECT_EQ(score.cost, 8 * 3 - 50);
-  EXPECT_TRUE(is_better({301, 100, 9}, score));
-  EXPECT_TRUE(is_better({300, 99, 9}, score));
-  EXPECT_TRUE(is_better({300, 100, -27}, score));
-  EXPECT_FALSE(is_better({300, 100, -26}, score));
-  EXPECT_FALSE(is_better({299, 0, -99}, score));
+  // Roll and length, one lay; 34 units of red at 3 and 27 of blue at 2 are kept.
+  EXPECT_EQ(score.lifts, 1);
+  EXPECT_EQ(score.ticks, 1000 + 7 + 100);
+  EXPECT_EQ(score.remnants, 34 * 3 + 27 * 2);
+}
+
+TEST(OrderState, StacksLengthsAlikeUpToTheCutter) {
+  const OrderCase order = test::small_case();  // two plies under the cutter
+  const LengthPool pool = test::small_pool();
+  OrderState state = empty_state(order);
+  for (int n = 0; n < 3; ++n) ASSERT_TRUE(cut_from(order.rolls[0], state.rolls[0], pool, 0));
+  ASSERT_TRUE(cut_from(order.rolls[1], state.rolls[1], pool, 0));
+  ASSERT_TRUE(cut_from(order.rolls[1], state.rolls[1], pool, 1));
+  EXPECT_EQ(score_of(order, state, pool).lifts, 3);
+}
+
+TEST(OrderState, RanksByTheAimsInTheirOrder) {
+  OrderCase order = test::small_case();
+  const OrderScore score{300, 100, 50, 4, 900, 70};
+  EXPECT_TRUE(is_better(order, {301, 200, 99, 9, 999, 0}, score));
+  EXPECT_TRUE(is_better(order, {300, 99, 99, 9, 999, 0}, score));
+  EXPECT_TRUE(is_better(order, {300, 100, 49, 9, 999, 0}, score));
+  EXPECT_TRUE(is_better(order, {300, 100, 50, 3, 999, 0}, score));
+  EXPECT_TRUE(is_better(order, {300, 100, 50, 4, 899, 0}, score));
+  EXPECT_TRUE(is_better(order, {300, 100, 50, 4, 900, 71}, score));
+  EXPECT_FALSE(is_better(order, score, score));
+  EXPECT_FALSE(is_better(order, {300, 100, 51, 1, 1, 999}, score));
+  order.aims = {CaseAim::lifts, CaseAim::cost};
+  EXPECT_TRUE(is_better(order, {300, 100, 51, 3, 999, 0}, score));
+  EXPECT_FALSE(is_better(order, {300, 100, 1, 5, 1, 999}, score));
 }
 
 }  // namespace

@@ -21,7 +21,11 @@ TEST(BatchLengths, KeepsEachLengthOnceWithItsPattern) {
   ASSERT_EQ(lengths.pool().size(), 2u);
   EXPECT_EQ(lengths.pool()[0].size, Length::mm(940));  // with its allowance
   EXPECT_EQ(lengths.pool()[1].yield, (std::vector<std::int64_t>{6, 0, 0}));
-  EXPECT_EQ(lengths.pool()[0].cuts, std::ssize(first.cuts));
+  EXPECT_EQ(lengths.pool()[0].plies, 1);
+  const Pace& pace = job.pace;
+  EXPECT_EQ(lengths.pool()[0].each, pace.cross_cut + travel_time(Length::mm(1400), pace.ms_per_metre) + pace.handle * 3);
+  EXPECT_EQ(lengths.pool()[0].lay,
+            pace.lift + pace.mark * std::ssize(first.cuts) + travel_time(first.travel, pace.ms_per_metre));
   EXPECT_EQ(lengths.pattern(0), first);
   EXPECT_EQ(lengths.way(0), FoldWay{});
 }

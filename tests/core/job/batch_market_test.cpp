@@ -20,7 +20,7 @@ struct Setting {
     prices.cloth = prices.may = 1;
   }
   std::vector<Offer> offers(bool for_bound) const {
-    const Asking asking{job, *c, prices, std::vector<double>(c->order.sources.size(), 0), for_bound, 40'000'000, nullptr};
+    const Asking asking{job, *c, prices, std::vector<double>(c->order.sources.size(), 0), true, for_bound, 40'000'000, nullptr};
     return offers_of(markets_of(c->order), asking);
   }
 };
@@ -60,8 +60,8 @@ TEST(BatchMarket, BoundsByAreaWhereNotAllIsKnown) {
 TEST(BatchMarket, RoundsThePricesOfAModel) {
   const Setting s;
   OrderModel model(s.c->order, {1, 100, 1, 10});
-  const LengthPool pool = {{0, 0, Length::mm(940), {3, 0, 0}, 5}, {0, 0, Length::mm(240), {0, 6, 0}, 5},
-                           {0, 0, Length::mm(440), {0, 0, 4}, 5}};
+  const LengthPool pool = {{0, 0, Length::mm(940), {3, 0, 0}, 1, {}, {}}, {0, 0, Length::mm(240), {0, 6, 0}, 1, {}, {}},
+                           {0, 0, Length::mm(440), {0, 0, 4}, 1, {}, {}}};
   for (int source = 0; source < std::ssize(s.c->order.sources); ++source)
     for (int l = 0; l < 3; ++l) model.allow(source, l, pool);
   ASSERT_TRUE(model.solve());

@@ -18,7 +18,7 @@ TEST(BatchSearch, BettersItsPlanAndKeepsItsBounds) {
   search = &run;
   run.run();
   ASSERT_FALSE(scores.empty());
-  for (std::size_t i = 1; i < scores.size(); ++i) EXPECT_TRUE(is_better(scores[i], scores[i - 1]));
+  for (std::size_t i = 1; i < scores.size(); ++i) EXPECT_TRUE(is_better(c->order, scores[i], scores[i - 1]));
   EXPECT_EQ(run.score().filled, 10'000 * (12 * 20 + 8 * 9));
   EXPECT_EQ(run.bounds().filled, run.score().filled);
   ASSERT_TRUE(run.bounds().has_cost);

@@ -18,10 +18,10 @@ struct Setting {
 // turn, need another 200 along, and find room beside nothing else.
 TEST(LastLength, HoldsAllInTheShortestLength) {
   Setting s;
-  const auto bodies = s.find(0, {3, 0, 0}, Length::mm(2'000));
+  const auto bodies = s.find(0, 0, {3, 0, 0}, Length::mm(2'000));
   ASSERT_TRUE(bodies);
   EXPECT_EQ(s.lengths.pool()[static_cast<std::size_t>(*bodies)].size, Length::mm(940));
-  const auto both = s.find(0, {3, 3, 0}, Length::mm(2'000));
+  const auto both = s.find(0, 0, {3, 3, 0}, Length::mm(2'000));
   ASSERT_TRUE(both);
   const OrderLength& length = s.lengths.pool()[static_cast<std::size_t>(*both)];
   EXPECT_EQ(length.size, Length::mm(1'140));
@@ -30,19 +30,32 @@ TEST(LastLength, HoldsAllInTheShortestLength) {
 
 TEST(LastLength, SaysWhereNoneIsShortEnough) {
   Setting s;
-  EXPECT_FALSE(s.find(0, {3, 0, 0}, Length::mm(939)));
-  EXPECT_TRUE(s.find(0, {3, 0, 0}, Length::mm(940)));
-  EXPECT_FALSE(s.find(0, {3, 0, 0}, Length::mm(939)));  // known, and too long
-  EXPECT_FALSE(s.find(0, {100, 0, 0}, Length::mm(9'000)));
+  EXPECT_FALSE(s.find(0, 0, {3, 0, 0}, Length::mm(939)));
+  EXPECT_TRUE(s.find(0, 0, {3, 0, 0}, Length::mm(940)));
+  EXPECT_FALSE(s.find(0, 0, {3, 0, 0}, Length::mm(939)));  // known, and too long
+  EXPECT_FALSE(s.find(0, 0, {100, 0, 0}, Length::mm(9'000)));
 }
 
-TEST(LastLength, KeepsToClothThatMayLieOpen) {
+// Folded in half the cloth holds a body on the fold and one beside it twice; end to end
+// two lie over each other, behind the trim that opens the fold.
+TEST(LastLength, IsFoundForClothFoldedInHalfOrEndToEnd) {
   Setting s;
-  s.job.table.depth = s.job.table.reach = Length::mm(800);
-  const Result<BatchCase> shallow = batch_case(s.job);
-  BatchLengths lengths(s.job, *shallow);
-  LastLengthFinder find(s.job, *shallow, lengths, 20'000);
-  EXPECT_FALSE(find(0, {3, 0, 0}, Length::mm(2'000)));
+  const auto in_half = [] {
+    Job job = test::order_job();
+    job.table.depth = job.table.reach = Length::mm(800);
+    return job;
+  }();
+  const Result<BatchCase> folded = batch_case(in_half);
+  BatchLengths lengths(in_half, *folded);
+  LastLengthFinder find(in_half, *folded, lengths, 20'000);
+  const auto three = find(0, 0, {3, 0, 0}, Length::mm(2'000));
+  ASSERT_TRUE(three);
+  EXPECT_EQ(lengths.pool()[static_cast<std::size_t>(*three)].size, Length::mm(940));
+  EXPECT_EQ(lengths.pool()[static_cast<std::size_t>(*three)].yield, (std::vector<std::int64_t>{3, 0, 0}));
+  const auto six = s.find(0, 1, {6, 0, 0}, Length::mm(4'000));
+  ASSERT_TRUE(six);
+  EXPECT_EQ(s.lengths.pool()[static_cast<std::size_t>(*six)].size, (Length::mm(900) + s.job.losses.fold_trim) * 2 + Length::mm(40));
+  EXPECT_GE(s.lengths.pool()[static_cast<std::size_t>(*six)].yield[0], 6);
 }
 
 }  // namespace

@@ -10,6 +10,8 @@
 namespace foldyard {
 namespace {
 
+const std::vector<FoldWay> kOpen = {FoldWay{}};
+
 // Lengths of three bodies, of six bodies and of pockets, cut from the rolls as asked.
 struct Setting {
   Job job;
@@ -20,8 +22,8 @@ struct Setting {
   explicit Setting(Job j) : job(std::move(j)), c(batch_case(job)), lengths(job, *c), state(empty_state(c->order)) {
     for (const std::vector<std::int64_t>& prices : {std::vector<std::int64_t>{1, 0, 0}, {0, 1, 0}}) {
       LengthPricer pricer(job, c->kinds[0].cloth, prices, 40'000'000);
-      for (const PricedLength& l : pricer.lengths(c->kinds[0].ways))
-        if (lengths.pool().size() < 3) lengths.add(0, 0, pricer.pattern(l, c->kinds[0].ways));
+      for (const PricedLength& l : pricer.lengths(kOpen))
+        if (lengths.pool().size() < 3) lengths.add(0, 0, pricer.pattern(l, kOpen));
     }
   }
   void cut(int roll, int length) {

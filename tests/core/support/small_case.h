@@ -10,7 +10,7 @@ namespace foldyard::test {
 
 inline CaseRoll case_roll(int cloth, int units, std::int64_t parts_a_unit) {
   const Length squaring = Length::units(2), room = Length::units(units);
-  return {cloth, 0, {parts_a_unit, 1}, squaring, room, {{squaring, squaring + room}}};
+  return {cloth, 0, {parts_a_unit, 1}, squaring, room, {{squaring, squaring + room}}, Length::units(1), Length::units(1)};
 }
 
 inline OrderCase small_case() {
@@ -18,6 +18,8 @@ inline OrderCase small_case() {
   order.panels = 2;
   order.kinds = 1;
   order.cloths = {"red", "blue"};
+  order.cutter = {Length::units(2), 9};
+  order.unroll = Duration::ticks(1000);
   order.rolls = {case_roll(0, 40, 3), case_roll(1, 25, 2)};
   order.sources = {{0, 0, {0}, Length::units(40)}, {1, 0, {1}, Length::units(25)}};
   order.lines = {{100, 4, 0, {0, 1}, {{0, 1, {}}}, {}}, {50, 2, 1, {0}, {{1, 2, {}}}, {}}};
@@ -25,7 +27,10 @@ inline OrderCase small_case() {
 }
 
 inline LengthPool small_pool() {
-  return {{0, 0, Length::units(10), {3, 0}, 4}, {0, 0, Length::units(6), {1, 2}, 3}, {0, 1, Length::units(12), {3, 3}, 5}};
+  const Duration each = Duration::ticks(7), lay = Duration::ticks(100);
+  return {{0, 0, Length::units(10), {3, 0}, 1, each, lay},
+          {0, 0, Length::units(6), {1, 2}, 1, each, lay},
+          {0, 1, Length::units(12), {3, 3}, 2, each, lay}};
 }
 
 }  // namespace foldyard::test
