@@ -186,4 +186,12 @@ std::vector<Length> FieldReader::lengths(const char* key) {
   return lengths;
 }
 
+std::vector<Duration> FieldReader::times(const char* key) {
+  std::vector<std::string> names;
+  FieldReader entries = entries_of(key, names);
+  std::vector<Duration> times;
+  for (const std::string& name : names) times.push_back(entries.seconds(name.c_str(), {}));
+  return times;
+}
+
 }  // namespace foldyard

@@ -48,9 +48,10 @@ class FieldReader {
   std::vector<FieldReader> list(const char* key);
   // The same, but that it may be left out.
   std::vector<FieldReader> list_or_none(const char* key);
-  // Lists of texts and of lengths; empty where left out.
+  // Lists of texts, of lengths and of times; empty where left out.
   std::vector<std::string> texts(const char* key);
   std::vector<Length> lengths(const char* key);
+  std::vector<Duration> times(const char* key);  // in seconds
 
  private:
   // The entries of a list as fields of a reader, so that each is read by its name.

@@ -48,8 +48,37 @@ Webbing read_webbing(FieldReader& fields) {
   return webbing;
 }
 
+ClothPrice read_price(FieldReader& fields) {
+  fields.only({"of", "price"});
+  fields.need("of", "name a cloth or a mark of your rolls");
+  fields.need("price", "say what a piece of it is sold for");
+  return {fields.text("of"), fields.worth("price", {})};
+}
+
+SewingStep read_step(FieldReader& fields) {
+  fields.only({"name", "seconds", "timed"});
+  fields.need("name", "say what is done");
+  return {fields.text("name"), fields.seconds("seconds", {}), fields.times("timed")};
+}
+
+SewingOrder read_sewing(FieldReader& fields) {
+  fields.only({"name", "steps"});
+  fields.need("name", "give this order of operations a name, like \"edges first\"");
+  SewingOrder order{fields.text("name"), {}};
+  for (FieldReader& entry : fields.list("steps")) order.steps.push_back(read_step(entry));
+  return order;
+}
+
+void read_notions(FieldReader fields, Notions& notions) {
+  fields.only({"thread_factor", "reel", "reel_price", "label_price"});
+  notions.thread_tenths = fields.decimal("thread_factor", 1, notions.thread_tenths);
+  notions.reel = fields.length("reel", notions.reel);
+  notions.reel_price = fields.worth("reel_price", notions.reel_price);
+  notions.label_price = fields.worth("label_price", notions.label_price);
+}
+
 Product read_product(FieldReader& fields, const Job& job) {
-  fields.only({"name", "panels", "webbing", "worth"});
+  fields.only({"name", "panels", "webbing", "worth", "price", "prices", "seam", "labels", "sewing"});
   fields.need("name", "give the product a name");
   fields.need("worth", "say what a piece is worth to you, like \"24\"");
   Product product;
@@ -57,6 +86,11 @@ Product read_product(FieldReader& fields, const Job& job) {
   for (FieldReader& entry : fields.list("panels")) product.panels.push_back(read_panel_count(entry, job));
   for (FieldReader& entry : fields.list_or_none("webbing")) product.webbing.push_back(read_webbing_cut(entry, job));
   product.worth = fields.worth("worth", {});
+  if (fields.has("price")) product.price = fields.worth("price", {});
+  for (FieldReader& entry : fields.list_or_none("prices")) product.prices.push_back(read_price(entry));
+  product.seam = fields.length("seam", {});
+  product.labels = count(fields, "labels", 0);
+  for (FieldReader& entry : fields.list_or_none("sewing")) product.sewing.push_back(read_sewing(entry));
   return product;
 }
 
@@ -102,6 +136,8 @@ QStringList aim_words() { return {"cloth", "lifts", "minutes", "remnants"}; }
 void read_order(FieldReader& file, Job& job) {
   for (FieldReader& entry : file.list_or_none("webbing")) job.webbings.push_back(read_webbing(entry));
   for (FieldReader& entry : file.list_or_none("products")) job.products.push_back(read_product(entry, job));
+  read_notions(file.group("notions"), job.notions);
+  job.sitting = file.seconds("sitting", job.sitting);
   if (!file.has("order")) return;
   FieldReader order = file.group("order");
   order.only({"lines", "aims"});

@@ -44,12 +44,41 @@ std::string webbing_cut_text(const WebbingCut& cut, const Job& job) {
       .object();
 }
 
+std::string seconds_text(Duration time) { return write_decimal(time.ticks() / Duration::kTicksPerMs, 3); }
+
+std::string step_text(const SewingStep& step) {
+  JsonLine line(Unit::mm);
+  line.text("name", step.name).seconds("seconds", step.usual);
+  if (!step.timed.empty()) line.raw("timed", in_line(step.timed, seconds_text));
+  return line.object();
+}
+
+std::string sewing_text(const SewingOrder& order) {
+  return JsonLine(Unit::mm).text("name", order.name).raw("steps", in_line(order.steps, step_text)).object();
+}
+
+std::string notions_text(const Notions& notions, Unit unit) {
+  return JsonLine(unit)
+      .decimal("thread_factor", notions.thread_tenths, 1)
+      .length("reel", notions.reel)
+      .worth("reel_price", notions.reel_price)
+      .worth("label_price", notions.label_price)
+      .object();
+}
+
 std::string product_text(const Product& product, const Job& job) {
   JsonLine line(job.unit);
   line.text("name", product.name).worth("worth", product.worth);
   line.raw("panels", in_line(product.panels, [&](const PanelCount& count) { return panel_count_text(count, job); }));
   if (!product.webbing.empty())
     line.raw("webbing", in_line(product.webbing, [&](const WebbingCut& cut) { return webbing_cut_text(cut, job); }));
+  if (product.price) line.worth("price", *product.price);
+  if (!product.prices.empty()) line.raw("prices", in_line(product.prices, [&](const ClothPrice& price) {
+    return JsonLine(job.unit).text("of", price.of).worth("price", price.price).object();
+  }));
+  if (product.seam != Length()) line.length("seam", product.seam);
+  if (product.labels > 0) line.whole("labels", product.labels);
+  if (!product.sewing.empty()) line.raw("sewing", in_line(product.sewing, sewing_text));
   return line.object();
 }
 
@@ -90,7 +119,10 @@ std::string order_fields(const Job& job) {
   if (!job.webbings.empty()) field("webbing", list_text(job.webbings, job.unit, webbing_text));
   if (!job.products.empty()) field("products", list_text(job.products, job.unit, product));
   if (job.order != Order()) field("order", order_text(job));
-  if (job.cloth_price != default_job().cloth_price)
+  const Job usual = default_job();
+  if (job.notions != usual.notions) field("notions", notions_text(job.notions, job.unit));
+  if (job.sitting != usual.sitting) field("sitting", seconds_text(job.sitting));
+  if (job.cloth_price != usual.cloth_price)
     field("cloth_price_per_square_metre", quoted(write_decimal(job.cloth_price.parts(), 4)));
   return out;
 }

@@ -20,6 +20,7 @@ class OrderChecker {
     for (std::size_t i = 1; i < job_.rolls.size(); ++i) same_marks(i);
     webbings();
     products();
+    notions();
     faults_.no_more("order.lines", job_.order.lines.size(), limits::kMostOrderLines);
     for (std::size_t i = 0; i < job_.order.lines.size(); ++i) line(at("order.lines", i) + ".", job_.order.lines[i]);
     aims();
@@ -97,6 +98,45 @@ class OrderChecker {
     }
     faults_.no_more(where + "webbing", product.webbing.size(), limits::kMostWords);
     for (std::size_t i = 0; i < product.webbing.size(); ++i) cut(at(where + "webbing", i) + ".", product.webbing[i]);
+    money(where, product);
+    faults_.no_more(where + "sewing", product.sewing.size(), limits::kMostSewingOrders);
+    names(where + "sewing", product.sewing);
+    for (std::size_t i = 0; i < product.sewing.size(); ++i) sewing(at(where + "sewing", i) + ".", product.sewing[i]);
+  }
+
+  void money(const std::string& where, const Product& product) {
+    if (product.price) faults_.number(where + "price", product.price->parts(), limits::kClothPrice, 4);
+    faults_.no_more(where + "prices", product.prices.size(), limits::kMostWords);
+    for (std::size_t i = 0; i < product.prices.size(); ++i) {
+      word(at(where + "prices", i) + ".of", product.prices[i].of);
+      faults_.number(at(where + "prices", i) + ".price", product.prices[i].price.parts(), limits::kClothPrice, 4);
+    }
+    faults_.length(where + "seam", product.seam, limits::kSeam);
+    faults_.number(where + "labels", product.labels, limits::kLabels, 0);
+  }
+
+  void duration(const std::string& where, Duration time, NumberLimit limit) {
+    faults_.number(where, time.ticks() / Duration::kTicksPerMs, limit, 3);
+  }
+
+  void sewing(const std::string& where, const SewingOrder& order) {
+    faults_.no_more(where + "steps", order.steps.size(), limits::kMostSteps);
+    names(where + "steps", order.steps);
+    for (std::size_t i = 0; i < order.steps.size(); ++i) {
+      const SewingStep& step = order.steps[i];
+      const std::string here = at(where + "steps", i) + ".";
+      duration(here + "seconds", step.usual, limits::kSewingMs);
+      faults_.no_more(here + "timed", step.timed.size(), limits::kMostTimes);
+      for (std::size_t k = 0; k < step.timed.size(); ++k) duration(at(here + "timed", k), step.timed[k], limits::kSewingMs);
+    }
+  }
+
+  void notions() {
+    faults_.number("notions.thread_factor", job_.notions.thread_tenths, limits::kThreadTenths, 1);
+    faults_.length("notions.reel", job_.notions.reel, limits::kReel);
+    faults_.number("notions.reel_price", job_.notions.reel_price.parts(), limits::kClothPrice, 4);
+    faults_.number("notions.label_price", job_.notions.label_price.parts(), limits::kClothPrice, 4);
+    duration("sitting", job_.sitting, limits::kSittingMs);
   }
 
   void cut(const std::string& where, const WebbingCut& cut) {

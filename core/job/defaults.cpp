@@ -41,6 +41,12 @@ const std::vector<Default> kDefaults = {
     {"panels[].on_fold", "true", "assumption: a crease presses out", true},
     {"panels[].worth_per_square_metre", "20", "assumption: put in what your cloth costs", true},
     {"cloth_price_per_square_metre", "10", "assumption: put in what your cloth costs", true},
+    {"notions.thread_factor", "2.8",
+     "assumption: a lockstitched seam takes 2.5 to 3 times its length in thread, from memory, no source", true},
+    {"notions.reel", "500 m", "assumption: look at your reels", true},
+    {"notions.reel_price", "4", "assumption: put in what you pay", true},
+    {"notions.label_price", "0.2", "assumption: put in what you pay", true},
+    {"sitting", "10800", "assumption: three hours at the machine in one go", true},
     {"table.length", "250 cm", "assumption: a table of one room, no source", true},
     {"table.depth", "160 cm",
      "a table should be at least 20 cm wider than the cloth (I. Vilumsone-Nemes, Industrial "
@@ -149,6 +155,9 @@ Job default_job() {
   job.losses = default_losses();
   job.pace = default_pace();
   job.longest_fan = whole_of("longest_fan");
+  job.notions = {number_of("notions.thread_factor", 1), length_of("notions.reel"), worth_of("notions.reel_price"),
+                 worth_of("notions.label_price")};
+  job.sitting = duration_of("sitting");
   job.cloth_price = worth_of("cloth_price_per_square_metre");
   return job;
 }

@@ -7,7 +7,8 @@
 // keeps at least this from it. keep: a rest at least this size both ways is a
 // remnant, a smaller one an offcut.
 //
-// products, webbings, order: what a batch is planned for; a job without them is
+// What stands here for a batch is what core/job/defaults.h says. products,
+// webbings, order: what a batch is planned for; a job without them is
 // one of rolls and panels alone.
 //
 // Invariants, held by the reader (see docs/job-file.md for the limits): at
@@ -19,6 +20,7 @@
 
 #include "cloth/roll.h"
 #include "costing/pace.h"
+#include "goods/notions.h"
 #include "goods/panel.h"
 #include "goods/product.h"
 #include "goods/webbing.h"
@@ -50,6 +52,8 @@ struct Job {
   std::vector<Product> products = {};
   std::vector<Webbing> webbings = {};
   Order order = {};
+  Notions notions = {28, Length::mm(500'000), Worth::whole(4), Worth::parts(2'000)};
+  Duration sitting = Duration::seconds(10'800);  // how long one sews in one go
   Worth cloth_price = Worth::whole(10);  // of a square metre, where a roll has none
   bool operator==(const Job&) const = default;
 };

@@ -76,6 +76,15 @@ inline constexpr std::size_t kMostEnds = 200;       // of one webbing
 inline constexpr std::size_t kMostOrderLines = 100;
 inline constexpr std::size_t kMostWords = 20;       // in a list of cloths and marks
 inline constexpr std::size_t kMostRules = 20;       // of one line
+inline constexpr std::size_t kMostSewingOrders = 10;  // of one product
+inline constexpr std::size_t kMostSteps = 50;
+inline constexpr std::size_t kMostTimes = 200;        // taken of one step
+inline constexpr LengthLimit kSeam{Length::mm(0), Length::mm(1'000'000), "0 cm to 1 km (1000 m)"};
+inline constexpr LengthLimit kReel{Length::mm(1'000), Length::mm(1'000'000), "1 m to 1 km (1000 m)"};
+inline constexpr NumberLimit kThreadTenths{10, 1'000};             // 1 to 100 times
+inline constexpr NumberLimit kSewingMs{0, 86'400'000};             // a day
+inline constexpr NumberLimit kSittingMs{60'000, 86'400'000};
+inline constexpr NumberLimit kLabels{0, 1'000};
 inline constexpr NumberLimit kInAPiece{1, 1'000};
 inline constexpr NumberLimit kPieces{0, 100'000};
 inline constexpr NumberLimit kClothPrice{0, 1'000'000'000};  // 0 to 100 000

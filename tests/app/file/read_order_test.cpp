@@ -17,7 +17,13 @@ const char* const kBatch = R"({
   "webbing": [{"name": "cotton 30", "roll": "50 m", "price": "18", "ends": ["3.2 m", "80 cm"], "loss": "5 mm"}],
   "products": [{"name": "carrier", "worth": "24",
                 "panels": [{"panel": "body"}, {"panel": "pocket", "count": 2, "from": ["plain"]}],
-                "webbing": [{"webbing": "cotton 30", "length": "55 cm", "count": 2}]}],
+                "webbing": [{"webbing": "cotton 30", "length": "55 cm", "count": 2}],
+                "price": "28", "prices": [{"of": "printed", "price": "31.5"}], "seam": "3.1 m", "labels": 1,
+                "sewing": [{"name": "edges first", "steps": [{"name": "edges", "seconds": 70, "timed": [64.5, 71]},
+                                                             {"name": "side seams", "seconds": 45}]},
+                           {"name": "side seams first", "steps": []}]}],
+  "notions": {"thread_factor": 3, "reel": "1000 m", "reel_price": "7.9", "label_price": "0.15"},
+  "sitting": 7200,
   "order": {"lines": [{"product": "carrier", "must": 40, "may": 2, "from": ["moss", "printed"], "each_at_least": 6,
                        "rules": [{"of": "printed", "at_most": 12}, {"of": "heavy", "at_least": 1}]}],
             "aims": ["cloth", "minutes"]},
@@ -34,7 +40,15 @@ TEST(ReadOrder, ReadsEveryField) {
   EXPECT_EQ(job->webbings, (std::vector<Webbing>{{"cotton 30", Length::mm(50'000), Worth::whole(18),
                                                   {Length::mm(3'200), Length::mm(800)}, Length::mm(5)}}));
   EXPECT_EQ(job->products, (std::vector<Product>{{"carrier", {{0, 1}, {1, 2, {"plain"}}},
-                                                  {{0, Length::mm(550), 2}}, Worth::whole(24)}}));
+                                                  {{0, Length::mm(550), 2}}, Worth::whole(24), Worth::whole(28),
+                                                  {{"printed", Worth::parts(315'000)}}, Length::mm(3'100), 1,
+                                                  {{"edges first",
+                                                    {{"edges", Duration::seconds(70),
+                                                      {Duration::ms(64'500), Duration::seconds(71)}},
+                                                     {"side seams", Duration::seconds(45)}}},
+                                                   {"side seams first", {}}}}}));
+  EXPECT_EQ(job->notions, (Notions{30, Length::mm(1'000'000), Worth::parts(79'000), Worth::parts(1'500)}));
+  EXPECT_EQ(job->sitting, Duration::seconds(7'200));
   const OrderLine line{0, 40, 2, {"moss", "printed"}, 6, {{"printed", 0, 12}, {"heavy", 1}}};
   EXPECT_EQ(job->order, (Order{{line}, {BatchAim::cloth, BatchAim::minutes}}));
   EXPECT_EQ(job->cloth_price, Worth::parts(82'500));

@@ -84,6 +84,18 @@ const Row kRows[] = {
      "each, or for more pieces."},
     {"a rule that contradicts itself", [](Job& j) { j.order.lines[0].rules[0].at_least = 13; },
      "order.lines[0].rules[0].at_least: 13 is more than the 12 that may be made of it; ask for fewer, or take more."},
+    {"sold for nothing", [](Job& j) { j.products[0].price = Worth(); }, ""},
+    {"a price of no cloth", [](Job& j) { j.products[0].prices = {{"velvet", Worth::whole(1)}}; },
+     "products[0].prices[0].of: no roll is of the cloth \"velvet\" or has it as a mark; write the cloth or a mark of "
+     "a roll."},
+    {"a step of two days", [](Job& j) { j.products[0].sewing = {{"edges first", {{"edges", Duration::seconds(172'800)}}}}; },
+     "products[0].sewing[0].steps[0].seconds: 172800 is too large; give 0 to 86400."},
+    {"a step twice", [](Job& j) {
+       j.products[0].sewing = {{"edges first", {{"edges", Duration::seconds(9)}, {"edges", Duration::seconds(9)}}}};
+     }, "products[0].sewing[0].steps[1].name: the name \"edges\" stands twice; give each its own."},
+    {"a thrifty seam", [](Job& j) { j.notions.thread_tenths = 9; },
+     "notions.thread_factor: 0.9 is too small; give 1 to 100."},
+    {"no time to sew", [](Job& j) { j.sitting = Duration(); }, "sitting: 0 is too small; give 60 to 86400."},
     {"an aim twice", [](Job& j) { j.order.aims = {BatchAim::cloth, BatchAim::lifts, BatchAim::cloth}; },
      "order.aims[2]: the aim stands twice; name each once."},
     {"no aims", [](Job& j) { j.order.aims.clear(); }, ""},

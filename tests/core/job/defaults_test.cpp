@@ -33,8 +33,12 @@ TEST(Defaults, MakeTheJobThatTheTableSays) {
   EXPECT_EQ(job.pace.allowance_percent, 15);
   EXPECT_EQ(job.pace.rate, Worth::whole(20));
   EXPECT_EQ(job.longest_fan, 6);
+  EXPECT_EQ(job.notions, (Notions{28, Length::mm(500'000), Worth::whole(4), Worth::parts(2'000)}));
+  EXPECT_EQ(job.sitting, Duration::seconds(10'800));
   EXPECT_EQ(job.cloth_price, Worth::whole(10));
   EXPECT_EQ(job.cloth_price, Job().cloth_price);
+  EXPECT_EQ(job.notions, Job().notions);
+  EXPECT_EQ(job.sitting, Job().sitting);
   EXPECT_TRUE(job.rolls.empty());
   EXPECT_TRUE(job.panels.empty());
 }
