@@ -129,7 +129,7 @@ void read_pace(FieldReader fields, Pace& pace) {
 Job read_fields(FieldReader& file, std::optional<Problem>& fault) {
   Job job = default_job();
   file.only({"foldyard_job", "name", "unit", "rolls", "panels", "table", "cutter", "losses",
-             "pace", "longest_fan", "products", "webbing", "order", "notions", "sitting",
+             "pace", "longest_fan", "products", "webbing", "order", "on_hand", "history", "notions", "sitting",
              "cloth_price_per_square_metre"});
   job.name = file.text("name");
   job.unit = static_cast<Unit>(file.choice("unit", kUnits, static_cast<int>(job.unit)));

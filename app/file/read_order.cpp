@@ -69,6 +69,20 @@ SewingOrder read_sewing(FieldReader& fields) {
   return order;
 }
 
+CutPanels read_cut_panels(FieldReader& fields, const Job& job) {
+  fields.only({"panel", "cloth", "marks", "count"});
+  fields.need("cloth", "name the cloth that the panels are cut from");
+  return {named(fields, "panel", job.panels, "panel"), fields.text("cloth"), fields.texts("marks"),
+          count(fields, "count", 1)};
+}
+
+CutRecord read_record(FieldReader& fields, const Job& job) {
+  fields.only({"when", "lays", "panels"});
+  CutRecord record{fields.text("when"), count(fields, "lays", 0), {}};
+  for (FieldReader& entry : fields.list_or_none("panels")) record.panels.push_back(read_cut_panels(entry, job));
+  return record;
+}
+
 void read_notions(FieldReader fields, Notions& notions) {
   fields.only({"thread_factor", "reel", "reel_price", "label_price"});
   notions.thread_tenths = fields.decimal("thread_factor", 1, notions.thread_tenths);
@@ -138,6 +152,8 @@ void read_order(FieldReader& file, Job& job) {
   for (FieldReader& entry : file.list_or_none("products")) job.products.push_back(read_product(entry, job));
   read_notions(file.group("notions"), job.notions);
   job.sitting = file.seconds("sitting", job.sitting);
+  for (FieldReader& entry : file.list_or_none("on_hand")) job.on_hand.push_back(read_cut_panels(entry, job));
+  for (FieldReader& entry : file.list_or_none("history")) job.history.push_back(read_record(entry, job));
   if (!file.has("order")) return;
   FieldReader order = file.group("order");
   order.only({"lines", "aims"});

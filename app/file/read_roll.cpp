@@ -7,6 +7,7 @@ namespace foldyard {
 namespace {
 
 const QStringList kNaps = {"none", "one-way"};                   // in the order of Nap
+const QStringList kSquared = {"none", "free-end", "both"};  // in the order of Squared
 const QStringList kMeasures = {"diameters", "turns", "weight"};  // in the order of RollMeasure
 
 std::string give_of(const char* key) { return std::string(key) + "_give"; }
@@ -105,7 +106,7 @@ void read_length_of(FieldReader& fields, Roll& roll) {
 Roll read_roll(FieldReader& fields) {
   const Fabric usual = default_fabric();
   fields.only({"name", "width", "selvedge", "thickness", "length", "measured", "nap", "colour",
-               "railroaded", "repeat", "shrinkage", "flaws", "cloth", "marks", "price_per_metre"});
+               "railroaded", "repeat", "shrinkage", "flaws", "cloth", "marks", "price_per_metre", "squared"});
   fields.need("name", "give the roll a name");
   Roll roll;
   roll.name = fields.text("name");
@@ -118,6 +119,7 @@ Roll read_roll(FieldReader& fields) {
   roll.fabric.railroaded = fields.flag("railroaded", usual.railroaded);
   roll.fabric.repeat = read_repeat(fields.group("repeat"), usual.repeat);
   roll.fabric.shrinkage = read_shrinkage(fields.group("shrinkage"), usual.shrinkage);
+  roll.squared = static_cast<Squared>(fields.choice("squared", kSquared, 0));
   roll.cloth = fields.text("cloth");
   roll.marks = fields.texts("marks");
   if (fields.has("price_per_metre")) roll.price = fields.worth("price_per_metre", {});

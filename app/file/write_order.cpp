@@ -57,6 +57,22 @@ std::string sewing_text(const SewingOrder& order) {
   return JsonLine(Unit::mm).text("name", order.name).raw("steps", in_line(order.steps, step_text)).object();
 }
 
+std::string cut_panels_text(const CutPanels& cut, const Job& job) {
+  JsonLine line(job.unit);
+  line.text("panel", name_in(job.panels, cut.panel)).text("cloth", cut.cloth);
+  if (!cut.marks.empty()) line.texts("marks", cut.marks);
+  return line.whole("count", cut.count).object();
+}
+
+std::string record_text(const CutRecord& record, const Job& job) {
+  const auto panels = [&](const CutPanels& each) { return cut_panels_text(each, job); };
+  return JsonLine(job.unit)
+      .text("when", record.when)
+      .whole("lays", record.lays)
+      .raw("panels", in_line(record.panels, panels))
+      .object();
+}
+
 std::string notions_text(const Notions& notions, Unit unit) {
   return JsonLine(unit)
       .decimal("thread_factor", notions.thread_tenths, 1)
@@ -119,6 +135,10 @@ std::string order_fields(const Job& job) {
   if (!job.webbings.empty()) field("webbing", list_text(job.webbings, job.unit, webbing_text));
   if (!job.products.empty()) field("products", list_text(job.products, job.unit, product));
   if (job.order != Order()) field("order", order_text(job));
+  const auto panels = [&](const CutPanels& each, Unit) { return cut_panels_text(each, job); };
+  const auto record = [&](const CutRecord& each, Unit) { return record_text(each, job); };
+  if (!job.on_hand.empty()) field("on_hand", list_text(job.on_hand, job.unit, panels));
+  if (!job.history.empty()) field("history", list_text(job.history, job.unit, record));
   const Job usual = default_job();
   if (job.notions != usual.notions) field("notions", notions_text(job.notions, job.unit));
   if (job.sitting != usual.sitting) field("sitting", seconds_text(job.sitting));

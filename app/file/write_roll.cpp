@@ -95,6 +95,7 @@ std::string roll_text(const Roll& roll, Unit unit) {
   if (fabric.railroaded) line.flag("railroaded", true);
   if (fabric.repeat != Repeat()) line.raw("repeat", repeat_text(fabric.repeat, unit));
   if (fabric.shrinkage.is_any()) line.raw("shrinkage", shrinkage_text(fabric.shrinkage, unit));
+  if (roll.squared != Squared::none) line.text("squared", roll.squared == Squared::both ? "both" : "free-end");
   if (!roll.cloth.empty()) line.text("cloth", roll.cloth);
   if (!roll.marks.empty()) line.texts("marks", roll.marks);
   if (roll.price) line.worth("price_per_metre", *roll.price);

@@ -48,12 +48,17 @@ struct Fabric {
   bool operator==(const Fabric&) const = default;
 };
 
+// Which ends are square already, so that squaring them costs no cloth: the free end
+// of a roll that was cut from, both ends of a remnant.
+enum class Squared { none, free_end, both };
+
 struct Roll {
   std::string name;
   Fabric fabric;
   Length length;
   std::optional<RollMeasure> measured = {};
   bool is_found = false;
+  Squared squared = Squared::none;
   std::vector<Flaw> flaws = {};
   std::string cloth = {};                // of which cloth it is; empty: one of its own
   std::vector<std::string> marks = {};   // such as "printed"; orders may ask for them

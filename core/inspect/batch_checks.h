@@ -14,7 +14,8 @@
 
 namespace foldyard::inspection {
 
-// A cloth with all that rolls of it answer to, in the order of the job's rolls.
+// A cloth with all that it answers to: of the rolls, in their order, then of what is
+// on hand.
 struct Cloth {
   std::string name;
   std::set<std::string> words;  // its name and its marks

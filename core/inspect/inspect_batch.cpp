@@ -24,6 +24,13 @@ std::vector<Cloth> cloths_of(const Job& job) {
     cloths.push_back({cloth_name(roll), {roll.marks.begin(), roll.marks.end()}});
     cloths.back().words.insert(cloths.back().name);
   }
+  for (const CutPanels& cut : job.on_hand) {
+    bool is_new = true;
+    for (const Cloth& cloth : cloths) is_new &= cloth.name != cut.cloth;
+    if (!is_new) continue;
+    cloths.push_back({cut.cloth, {cut.marks.begin(), cut.marks.end()}});
+    cloths.back().words.insert(cut.cloth);
+  }
   return cloths;
 }
 

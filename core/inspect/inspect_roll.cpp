@@ -68,7 +68,8 @@ Length inspect_cut_out(const Plan& plan, Length at, Length next, std::size_t& us
 
 // Gives where the last length ends.
 Length inspect_lengths(const Job& job, const Plan& plan, Findings& findings) {
-  Length at = job.losses.squaring;
+  const Squared squared = job.rolls[static_cast<std::size_t>(plan.roll)].squared;
+  Length at = squared == Squared::none ? job.losses.squaring : Length();
   std::size_t used = 0;
   for (std::size_t i = 0; i < plan.lengths.size(); ++i) {
     const Span span = plan.lengths[i].on_roll;
@@ -87,7 +88,7 @@ Length inspect_lengths(const Job& job, const Plan& plan, Findings& findings) {
 
 void inspect_remnant(const Job& job, const Plan& plan, Length last, Findings& findings) {
   const Roll& roll = job.rolls[static_cast<std::size_t>(plan.roll)];
-  const Length end = roll.length - job.losses.squaring;
+  const Length end = roll.squared == Squared::both ? roll.length : roll.length - job.losses.squaring;
   if (!findings.require(last <= end, "The lengths run to ", last,
                         " on the roll, beyond the cloth that ends at ", end)) {
     return;

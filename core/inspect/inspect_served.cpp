@@ -94,6 +94,9 @@ class ServedCheck {
 
   std::vector<std::int64_t> yield_of(int panel) const {
     std::vector<std::int64_t> copies(cloths_.size());
+    for (const CutPanels& cut : job_.on_hand) {
+      if (cut.panel == panel) copies[place_of(cut.cloth)] += cut.count;
+    }
     for (const Plan& roll : plan_.rolls) {
       const Roll& cloth = job_.rolls[static_cast<std::size_t>(roll.roll)];
       copies[place_of(cloth_name(cloth))] += roll.yield[static_cast<std::size_t>(panel)];

@@ -10,6 +10,14 @@ namespace {
 
 std::string at(const std::string& list, std::size_t i) { return list + "[" + std::to_string(i) + "]"; }
 
+// Panels answer to what a roll of their cloth would answer to.
+Roll as_roll(const CutPanels& cut) {
+  Roll roll;
+  roll.cloth = cut.cloth;
+  roll.marks = cut.marks;
+  return roll;
+}
+
 class OrderChecker {
  public:
   OrderChecker(FirstFault& faults, const Job& job) : faults_(faults), job_(job) {}
@@ -18,6 +26,9 @@ class OrderChecker {
     faults_.number("cloth_price_per_square_metre", job_.cloth_price.parts(), limits::kClothPrice, 4);
     for (std::size_t i = 0; i < job_.rolls.size(); ++i) roll(at("rolls", i) + ".", job_.rolls[i]);
     for (std::size_t i = 1; i < job_.rolls.size(); ++i) same_marks(i);
+    for (std::size_t i = 0; i < job_.on_hand.size(); ++i) on_hand(at("on_hand", i) + ".", job_.on_hand[i]);
+    faults_.no_more("on_hand", job_.on_hand.size(), limits::kMostOnHand);
+    faults_.no_more("history", job_.history.size(), limits::kMostRecords);
     webbings();
     products();
     notions();
@@ -32,6 +43,18 @@ class OrderChecker {
     faults_.no_more(where + "marks", roll.marks.size(), limits::kMostWords);
     for (std::size_t i = 0; i < roll.marks.size(); ++i) faults_.name(at(where + "marks", i), roll.marks[i], true);
     if (roll.price) faults_.number(where + "price_per_metre", roll.price->parts(), limits::kClothPrice, 4);
+  }
+
+  void on_hand(const std::string& where, const CutPanels& cut) {
+    names_one(where + "panel", cut.panel, job_.panels, "panel");
+    faults_.name(where + "cloth", cut.cloth, true);
+    faults_.number(where + "count", cut.count, {1, limits::kPieces.most}, 0);
+    faults_.no_more(where + "marks", cut.marks.size(), limits::kMostWords);
+    const auto roll = std::find_if(job_.rolls.begin(), job_.rolls.end(),
+                                   [&](const Roll& each) { return cloth_of(each) == cut.cloth; });
+    if (roll == job_.rolls.end() || marks_of(*roll) == std::set<std::string>(cut.marks.begin(), cut.marks.end())) return;
+    faults_.keep(where + "marks", "the panels are of the cloth \"" + cut.cloth + "\" and have other marks than its rolls",
+                 "give them the same marks");
   }
 
   static std::set<std::string> marks_of(const Roll& roll) { return {roll.marks.begin(), roll.marks.end()}; }
@@ -150,7 +173,10 @@ class OrderChecker {
   }
 
   bool is_known(const std::string& word) const {
-    return std::any_of(job_.rolls.begin(), job_.rolls.end(), [&](const Roll& roll) { return answers_to(roll, word); });
+    const auto by_roll = [&](const Roll& roll) { return answers_to(roll, word); };
+    const auto by_panels = [&](const CutPanels& cut) { return answers_to(as_roll(cut), word); };
+    return std::any_of(job_.rolls.begin(), job_.rolls.end(), by_roll) ||
+           std::any_of(job_.on_hand.begin(), job_.on_hand.end(), by_panels);
   }
 
   void word(const std::string& where, const std::string& word) {
@@ -191,6 +217,9 @@ class OrderChecker {
     std::set<std::string> cloths;
     for (const Roll& roll : job_.rolls) {
       if (answers_to_any(roll, line.from)) cloths.insert(cloth_of(roll));
+    }
+    for (const CutPanels& cut : job_.on_hand) {
+      if (answers_to_any(as_roll(cut), line.from)) cloths.insert(cut.cloth);
     }
     const auto count = static_cast<std::int64_t>(cloths.size());
     if (line.each_at_least * count <= line.must + line.may) return;

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "cloth/length_estimate.h"
+#include "job/cloth_to_cut.h"
 
 namespace foldyard {
 namespace {
@@ -172,7 +173,7 @@ void repeat_sense(FirstFault& faults, const std::string& where, const Fabric& fa
 }  // namespace
 
 Length longest_length(const Roll& roll, const Losses& losses) {
-  return roll.length - losses.squaring * 2 - losses.allowance;
+  return cloth_to_cut(roll, losses).size() - losses.allowance;
 }
 
 void check_roll_limits(FirstFault& faults, const std::string& where, const Roll& roll) {
@@ -208,7 +209,8 @@ void check_roll_sense(FirstFault& faults, const std::string& where, const Roll& 
                     faults.text_of(job.cutter.height),
                 "correct it or cutter.height");
   }
-  if (longest_length(roll, job.losses) <= Length()) {
+  const bool is_rest = !job.history.empty();  // the last of the cloth may be too short
+  if (!is_rest && longest_length(roll, job.losses) <= Length()) {
     faults.keep(where + (is_estimated(roll) ? "measured" : "length"),
                 "squaring both ends and the allowance of a length take the whole " +
                     faults.text_of(roll.length),

@@ -40,6 +40,7 @@ const std::vector<Default> kDefaults = {
     {"panels[].may_turn", "false", "assumption: panels keep the direction of the cloth", true},
     {"panels[].on_fold", "true", "assumption: a crease presses out", true},
     {"panels[].worth_per_square_metre", "20", "assumption: put in what your cloth costs", true},
+    {"rolls[].squared", "none", "assumption: a roll as bought is cut askew", true},
     {"cloth_price_per_square_metre", "10", "assumption: put in what your cloth costs", true},
     {"notions.thread_factor", "2.8",
      "assumption: a lockstitched seam takes 2.5 to 3 times its length in thread, from memory, no source", true},

@@ -6,6 +6,7 @@
 
 #include "cutting/reflected.h"
 #include "job/around_on_roll.h"
+#include "job/cloth_to_cut.h"
 #include "job/flaw_bound.h"
 #include "job/lost_panels.h"
 #include "job/sum_up.h"
@@ -16,9 +17,9 @@ namespace foldyard {
 namespace {
 
 FlawedCloth cloth_of(const Job& job, const Roll& roll) {
-  FlawedCloth cloth{{job.losses.squaring, roll.length - job.losses.squaring},
+  FlawedCloth cloth{cloth_to_cut(roll, job.losses),
                     job.losses.allowance / 2, {}};
-  for (const Flaw& flaw : flaws_that_matter(roll, job.losses.squaring))
+  for (const Flaw& flaw : flaws_that_matter(roll, cloth_to_cut(roll, job.losses)))
     cloth.flaws.push_back({flaw.across, flaw.along});
   std::stable_sort(cloth.flaws.begin(), cloth.flaws.end(), [](const Rect& a, const Rect& b) {
     return a.along.from < b.along.from;
@@ -178,7 +179,7 @@ class Planner {
   void lay_out(const FlawedSeries& series, const std::vector<int>& used, Plan& plan) const {
     std::vector<int> room;
     for (const Lay& lay : plan.lays) room.push_back(lay.lengths);
-    Length at = c_.job.losses.squaring;
+    Length at = cloth_to_cut(roll_, c_.job.losses).from;
     for (std::size_t i = 0; i < used.size(); ++i) {
       const Span span = series.picks[i].on_roll;
       if (at < span.from) plan.cut_out.push_back({at, span.from});

@@ -52,6 +52,8 @@ struct Job {
   std::vector<Product> products = {};
   std::vector<Webbing> webbings = {};
   Order order = {};
+  std::vector<CutPanels> on_hand = {};
+  std::vector<CutRecord> history = {};
   Notions notions = {28, Length::mm(500'000), Worth::whole(4), Worth::parts(2'000)};
   Duration sitting = Duration::seconds(10'800);  // how long one sews in one go
   Worth cloth_price = Worth::whole(10);  // of a square metre, where a roll has none

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "job/cloth_to_cut.h"
 #include "job/sum_up.h"
 
 namespace foldyard {
@@ -27,7 +28,7 @@ std::int64_t cost_of_cuts(const Objective& aim, const Pattern& pattern) {
 LimitedCase::LimitedCase(const Job& j, int r, Aim a, const FoldWay& w, const SearchBudget& b)
     : job(j), roll(r), aim(a), way(w), budget(b), costs(aim_scale(j, cloth(), w, a)) {
   worth_first = costs.objective.worth_first;
-  capacity = cloth().length - job.losses.squaring * 2;
+  capacity = cloth_to_cut(cloth(), job.losses).size();
   gains.assign(job.panels.size(), 0);
   for (const Shape& s : costs.shapes) gains[static_cast<std::size_t>(s.panel)] = s.gain;
   if (worth_first) scale = scale_for(gains);

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "job/cloth_to_cut.h"
 #include "job/write_pattern.h"
 #include "measure/wide.h"
 
@@ -67,7 +68,7 @@ void LimitedWay::fill_in_turn() {
     if (!next) return;
     const auto copies = copies_in(*next, left.size());
     const Length size = next->length + rest.losses.allowance;
-    std::int64_t times = (roll.length - rest.losses.squaring * 2).units() / size.units();
+    std::int64_t times = cloth_to_cut(roll, rest.losses).size().units() / size.units();
     for (std::size_t p = 0; p < left.size(); ++p)
       if (copies[p] > 0 && left[p] != kNoLimit) times = std::min(times, left[p] / copies[p]);
     for (std::size_t p = 0; p < left.size(); ++p)

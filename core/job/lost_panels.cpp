@@ -41,8 +41,8 @@ Worth lost_worth(const Job& job, const Plan& plan) {
   return worth;
 }
 
-std::vector<Flaw> flaws_that_matter(const Roll& roll, Length squaring) {
-  const Rect cloth{roll.fabric.usable(), {squaring, roll.length - squaring}};
+std::vector<Flaw> flaws_that_matter(const Roll& roll, Span along) {
+  const Rect cloth{roll.fabric.usable(), along};
   std::vector<Flaw> flaws;
   for (const Flaw& flaw : roll.flaws)
     if (cloth.overlaps({flaw.across, flaw.along})) flaws.push_back(flaw);

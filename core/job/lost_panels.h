@@ -26,6 +26,6 @@ Worth lost_worth(const Job& job, const Plan& plan);
 
 // The flaws of a roll that lie on cloth a plan may use: between the selvedges
 // and between the squared ends. In the roll's order.
-std::vector<Flaw> flaws_that_matter(const Roll& roll, Length squaring);
+std::vector<Flaw> flaws_that_matter(const Roll& roll, Span along);
 
 }  // namespace foldyard

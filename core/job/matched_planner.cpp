@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <limits>
 
+#include "job/cloth_to_cut.h"
 #include "job/sum_up.h"
 #include "job/write_pattern.h"
 #include "measure/write_length.h"
@@ -53,7 +54,7 @@ MatchedPlanner::MatchedPlanner(const Job& job, int roll, Aim aim, const SearchBu
 }
 
 Span MatchedPlanner::usable_roll() const {
-  return {job_.losses.squaring, roll_.length - job_.losses.squaring};
+  return cloth_to_cut(roll_, job_.losses);
 }
 
 // By where lengths begin, half their allowance before their pattern.

@@ -45,6 +45,24 @@ struct OrderLine {
   bool operator==(const OrderLine&) const = default;
 };
 
+// Panels that are cut and not yet sewn: they serve the order as panels of their
+// cloth, which may have no roll left; marks are the cloth's.
+struct CutPanels {
+  int panel = 0;  // index into Job::panels
+  std::string cloth;
+  std::vector<std::string> marks = {};
+  std::int64_t count = 1;
+  bool operator==(const CutPanels&) const = default;
+};
+
+// What was cut at one time: so many lays, and what they gave.
+struct CutRecord {
+  std::string when;  // in the maker's words
+  std::int64_t lays = 0;
+  std::vector<CutPanels> panels;
+  bool operator==(const CutRecord&) const = default;
+};
+
 enum class BatchAim { cloth, lifts, minutes, remnants };
 
 struct Order {

@@ -8,6 +8,7 @@
 #include "cutting/given_layout.h"
 #include "job/area_bound.h"
 #include "job/check_fold.h"
+#include "job/cloth_to_cut.h"
 #include "job/flawed_roll.h"
 #include "job/lost_panels.h"
 #include "job/sum_up.h"
@@ -64,7 +65,7 @@ Problem refused(const FoldWay& way, const std::string& why) { return {way_name(w
 
 RollPlanner::RollPlanner(const Job& job, int roll, Aim aim, const SearchBudget& budget, const Prices& prices)
     : job_(job), roll_index_(roll), roll_(job.rolls[roll]), aim_(aim), budget_(budget),
-      capacity_(roll_.length - job.losses.squaring * 2) {
+      capacity_(cloth_to_cut(roll_, job.losses).size()) {
   if (capacity_ <= job.losses.allowance) return;
   const AimScale scale = priced(aim_scale(job_, roll_, FoldWay{}, aim_), prices);
   TableLimits limits;

@@ -1,5 +1,6 @@
 #include "job/sum_up.h"
 
+#include "job/cloth_to_cut.h"
 #include "job/lost_panels.h"
 
 namespace foldyard {
@@ -40,7 +41,7 @@ void take_off_lost(const Job& job, Plan& plan) {
 }  // namespace
 
 void lay_along(const Job& job, Plan& plan) {
-  Length at = job.losses.squaring;
+  Length at = cloth_to_cut(job.rolls[static_cast<std::size_t>(plan.roll)], job.losses).from;
   for (int i = 0; i < static_cast<int>(plan.lays.size()); ++i) {
     const Length size = plan.patterns[plan.lays[i].pattern].length + job.losses.allowance;
     for (int n = 0; n < plan.lays[i].lengths; ++n, at += size)
@@ -51,7 +52,7 @@ void lay_along(const Job& job, Plan& plan) {
 
 void set_remnant(const Job& job, Length last, Plan& plan) {
   const Roll& roll = job.rolls[plan.roll];
-  plan.remnant = {last, roll.length - job.losses.squaring};
+  plan.remnant = {last, cloth_to_cut(roll, job.losses).to};
   plan.remnant_kept = !plan.remnant.is_empty() && roll.fabric.width >= job.losses.keep_across &&
                       plan.remnant.size() >= job.losses.keep_along;
 }

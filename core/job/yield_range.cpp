@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "job/cloth_to_cut.h"
+
 namespace foldyard {
 
 namespace {
@@ -125,7 +127,8 @@ bool all_proved(const YieldRange& range) {
 bool is_estimated(const Roll& roll) { return roll.measured && !roll.is_found; }
 
 Job rest_of_roll(const Job& job, const Plan& plan, Length length) {
-  const Length gone = last_cut(plan) - job.losses.squaring;
+  const Roll& whole = job.rolls[static_cast<std::size_t>(plan.roll)];
+  const Length gone = last_cut(plan) - cloth_to_cut(whole, job.losses).from;
   Job rest = with_length(job, plan.roll, length);
   Roll& roll = roll_at(rest, plan.roll);
   roll.length = length - gone;

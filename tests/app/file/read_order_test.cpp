@@ -10,7 +10,7 @@ namespace {
 
 const char* const kBatch = R"({
   "foldyard_job": 2,
-  "rolls": [{"name": "Moss 1", "length": "20 m", "cloth": "moss", "marks": ["plain", "heavy"], "price_per_metre": "7.5"},
+  "rolls": [{"name": "Moss 1", "length": "20 m", "cloth": "moss", "marks": ["plain", "heavy"], "price_per_metre": "7.5", "squared": "free-end"},
             {"name": "Fern", "length": "9 m", "marks": ["printed"]}],
   "panels": [{"name": "body", "across": "45 cm", "along": "90 cm"},
              {"name": "pocket", "across": "20 cm", "along": "20 cm"}],
@@ -24,6 +24,8 @@ const char* const kBatch = R"({
                            {"name": "side seams first", "steps": []}]}],
   "notions": {"thread_factor": 3, "reel": "1000 m", "reel_price": "7.9", "label_price": "0.15"},
   "sitting": 7200,
+  "on_hand": [{"panel": "pocket", "cloth": "felt", "marks": ["grey"], "count": 3}],
+  "history": [{"when": "4 May", "lays": 2, "panels": [{"panel": "body", "cloth": "moss", "marks": ["plain", "heavy"], "count": 8}]}],
   "order": {"lines": [{"product": "carrier", "must": 40, "may": 2, "from": ["moss", "printed"], "each_at_least": 6,
                        "rules": [{"of": "printed", "at_most": 12}, {"of": "heavy", "at_least": 1}]}],
             "aims": ["cloth", "minutes"]},
@@ -36,6 +38,7 @@ TEST(ReadOrder, ReadsEveryField) {
   EXPECT_EQ(job->rolls[0].cloth, "moss");
   EXPECT_EQ(job->rolls[0].marks, (std::vector<std::string>{"plain", "heavy"}));
   EXPECT_EQ(job->rolls[0].price, Worth::parts(75'000));
+  EXPECT_EQ(job->rolls[0].squared, Squared::free_end);
   EXPECT_EQ(job->rolls[1].price, std::nullopt);
   EXPECT_EQ(job->webbings, (std::vector<Webbing>{{"cotton 30", Length::mm(50'000), Worth::whole(18),
                                                   {Length::mm(3'200), Length::mm(800)}, Length::mm(5)}}));
@@ -49,6 +52,8 @@ TEST(ReadOrder, ReadsEveryField) {
                                                    {"side seams first", {}}}}}));
   EXPECT_EQ(job->notions, (Notions{30, Length::mm(1'000'000), Worth::parts(79'000), Worth::parts(1'500)}));
   EXPECT_EQ(job->sitting, Duration::seconds(7'200));
+  EXPECT_EQ(job->on_hand, (std::vector<CutPanels>{{1, "felt", {"grey"}, 3}}));
+  EXPECT_EQ(job->history, (std::vector<CutRecord>{{"4 May", 2, {{0, "moss", {"plain", "heavy"}, 8}}}}));
   const OrderLine line{0, 40, 2, {"moss", "printed"}, 6, {{"printed", 0, 12}, {"heavy", 1}}};
   EXPECT_EQ(job->order, (Order{{line}, {BatchAim::cloth, BatchAim::minutes}}));
   EXPECT_EQ(job->cloth_price, Worth::parts(82'500));

@@ -75,7 +75,7 @@ TEST(FlawsThatMatter, LeaveOutSelvedgesAndSquaredEnds) {
                 {mm(500, 600), mm(0, 11), "over the left selvedge"},
                 {mm(700, 800), mm(990, 1000), "in the right selvedge"},
                 {mm(1900, 2000), mm(0, 1000), "in the far end"}};
-  const std::vector<Flaw> found = flaws_that_matter(roll, Length::mm(100));
+  const std::vector<Flaw> found = flaws_that_matter(roll, {Length::mm(100), roll.length - Length::mm(100)});
   ASSERT_EQ(found.size(), 2u);
   EXPECT_EQ(found[0].kind, "over the free end");
   EXPECT_EQ(found[1].kind, "over the left selvedge");

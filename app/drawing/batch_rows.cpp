@@ -1,0 +1,142 @@
+#include "drawing/batch_rows.h"
+
+#include <map>
+
+#include "cloth/cloth_of.h"
+#include "drawing/words.h"
+
+namespace foldyard {
+namespace {
+
+QString text(const std::string& utf8) { return QString::fromStdString(utf8); }
+
+const Roll& roll_of(const BatchAnswer& a, const Plan& plan) { return a.job.rolls[static_cast<std::size_t>(plan.roll)]; }
+
+const Plan& plan_of(const BatchPlan& plan, const StackedLength& length) {
+  return plan.rolls[static_cast<std::size_t>(length.roll)];
+}
+
+const Pattern& pattern_at(const Plan& roll, const StackedLength& length) {
+  const LengthOnRoll& on_roll = roll.lengths[static_cast<std::size_t>(length.length)];
+  return roll.patterns[static_cast<std::size_t>(roll.lays[static_cast<std::size_t>(on_roll.lay)].pattern)];
+}
+
+Length height_of(const BatchAnswer& a, const BatchLay& lay) {
+  Length height;
+  for (const StackedLength& length : lay.lengths) {
+    const Plan& roll = plan_of(a.plan, length);
+    height += roll_of(a, roll).fabric.thickness * pattern_at(roll, length).plies;
+  }
+  return height;
+}
+
+QString gives(const BatchAnswer& a, const BatchLay& lay) {
+  std::vector<std::int64_t> yield = pattern_yield(a.job, pattern_of(a.plan, lay));
+  for (std::int64_t& count : yield) count *= std::ssize(lay.lengths);
+  return yield_words(a.job, yield);
+}
+
+QStringList lay_row(const BatchAnswer& a, const BatchLay& lay, std::size_t number) {
+  const Pattern& pattern = pattern_of(a.plan, lay);
+  std::int64_t plies = 0;
+  for (const StackedLength& length : lay.lengths) plies += pattern_at(plan_of(a.plan, length), length).plies;
+  return {QString::number(number),
+          stack_words(a, lay),
+          length_words(pattern.length, a.job.unit),
+          text(way_name(pattern.fold.way)),
+          QString::number(plies),
+          length_words(height_of(a, lay), Unit::mm),
+          QString::number(pattern.cuts.size()),
+          gives(a, lay)};
+}
+
+// "4 of 96 cm, 1 of 52 cm", in the order along the roll.
+QString lengths_words(const BatchAnswer& a, const Plan& plan) {
+  std::map<Length, int, std::greater<>> counts;
+  for (int i = 0; i < std::ssize(plan.lengths); ++i) ++counts[pattern_at(plan, {0, i}).length];
+  QStringList words;
+  for (const auto& [length, count] : counts) words << QStringLiteral("%1 of %2").arg(count).arg(length_words(length, a.job.unit));
+  return words.join(QStringLiteral(", "));
+}
+
+QString left_words(const BatchAnswer& a, const Plan& plan) {
+  if (plan.remnant.is_empty()) return QStringLiteral("nothing");
+  const QString size = length_words(plan.remnant.size(), a.job.unit);
+  return plan.remnant_kept ? size : QStringLiteral("%1, an offcut").arg(size);
+}
+
+// Remnants in the lengths of a roll, by size.
+std::map<std::pair<Length, Length>, int> remnants_in(const Plan& plan) {
+  std::map<std::pair<Length, Length>, int> found;
+  for (int i = 0; i < std::ssize(plan.lengths); ++i) {
+    for (const Rest& rest : pattern_at(plan, {0, i}).rests) {
+      if (rest.kind == RestKind::remnant) ++found[{rest.flat.across.size(), rest.flat.along.size()}];
+    }
+  }
+  return found;
+}
+
+}  // namespace
+
+const Pattern& pattern_of(const BatchPlan& plan, const BatchLay& lay) {
+  return pattern_at(plan_of(plan, lay.lengths[0]), lay.lengths[0]);
+}
+
+QString stack_words(const BatchAnswer& a, const BatchLay& lay) {
+  QStringList words;
+  for (std::size_t i = 0; i < lay.lengths.size();) {
+    const int roll = lay.lengths[i].roll;
+    int count = 0;
+    for (; i < lay.lengths.size() && lay.lengths[i].roll == roll; ++i) ++count;
+    words << QStringLiteral("%1 × %2").arg(count).arg(text(roll_of(a, a.plan.rolls[static_cast<std::size_t>(roll)]).name));
+  }
+  return words.join(QStringLiteral(", "));
+}
+
+BatchTable lays_table(const BatchAnswer& a) {
+  BatchTable table{BatchTableKind::lays, QStringLiteral("Lays, in cutting order"),
+                   {QStringLiteral("lay"), QStringLiteral("lengths, bottom to top"), QStringLiteral("each"), QStringLiteral("folded"), QStringLiteral("plies"), QStringLiteral("high"), QStringLiteral("cuts"), QStringLiteral("gives")},
+                   {}, {}};
+  for (const BatchLay& lay : a.plan.lays) table.rows.push_back(lay_row(a, lay, table.rows.size() + 1));
+  return table;
+}
+
+BatchTable rolls_table(const BatchAnswer& a) {
+  BatchTable table{BatchTableKind::rolls, QStringLiteral("Rolls"),
+                   {QStringLiteral("roll"), QStringLiteral("lengths"), QStringLiteral("folded"), QStringLiteral("cut off"), QStringLiteral("left on it")}, {}, {}};
+  for (const Plan& plan : a.plan.rolls)
+    table.rows.push_back({text(roll_of(a, plan).name), lengths_words(a, plan), text(way_name(plan.way)),
+                          length_words(plan.remnant.from, a.job.unit), left_words(a, plan)});
+  return table;
+}
+
+BatchTable remnants_table(const BatchAnswer& a) {
+  BatchTable table{BatchTableKind::remnants, QStringLiteral("Remnants to keep"),
+                   {QStringLiteral("cloth"), QStringLiteral("size"), QStringLiteral("pieces"), QStringLiteral("from")}, {}, {}};
+  for (const Plan& plan : a.plan.rolls) {
+    const Roll& roll = roll_of(a, plan);
+    if (plan.remnant_kept)
+      table.rows.push_back({text(cloth_of(roll)), size_words(roll.fabric.width, plan.remnant.size(), a.job.unit),
+                            QStringLiteral("1"), text(roll.name)});
+    for (const auto& [size, count] : remnants_in(plan))
+      table.rows.push_back({text(cloth_of(roll)), size_words(size.first, size.second, a.job.unit),
+                            QString::number(count), text(roll.name)});
+  }
+  return table;
+}
+
+QStringList webbing_row(const Job& job, const WebbingPlan& plan, const LengthCuts& cuts) {
+  const Webbing& webbing = job.webbings[static_cast<std::size_t>(plan.webbing)];
+  const Length whole = cuts.end < 0 ? webbing.roll : webbing.ends[static_cast<std::size_t>(cuts.end)];
+  Length used;
+  QStringList words;
+  for (std::size_t i = 0; i < plan.wanted.size(); ++i) {
+    used += (plan.wanted[i].length + webbing.loss) * cuts.counts[i];
+    if (cuts.counts[i] > 0) words << QStringLiteral("%1 of %2").arg(cuts.counts[i]).arg(length_words(plan.wanted[i].length, job.unit));
+  }
+  const QString from = cuts.end < 0 ? QStringLiteral("%1 × a roll of %2").arg(cuts.rolls).arg(length_words(whole, job.unit))
+                                    : QStringLiteral("the end of %1").arg(length_words(whole, job.unit));
+  return {text(webbing.name), from, words.join(QStringLiteral(", ")), length_words(whole - used, job.unit)};
+}
+
+}  // namespace foldyard

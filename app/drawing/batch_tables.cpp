@@ -1,0 +1,153 @@
+#include "drawing/batch_tables.h"
+
+#include <algorithm>
+
+#include "cloth/cloth_of.h"
+#include "drawing/batch_rows.h"
+#include "drawing/words.h"
+
+namespace foldyard {
+namespace {
+
+QString text(const std::string& utf8) { return QString::fromStdString(utf8); }
+
+const Product& product_of(const Job& job, int line) {
+  return job.products[static_cast<std::size_t>(job.order.lines[static_cast<std::size_t>(line)].product)];
+}
+
+BatchTable made_table(const BatchAnswer& a) {
+  BatchTable table{BatchTableKind::made, QStringLiteral("What is made"), {QStringLiteral("product"), QStringLiteral("cloth"), QStringLiteral("pieces")}, {}, {}};
+  for (const Made& made : a.plan.made)
+    table.rows.push_back({text(product_of(a.job, made.line).name), text(made.cloth), QString::number(made.pieces)});
+  return table;
+}
+
+BatchTable lacking_table(const BatchAnswer& a) {
+  BatchTable table{BatchTableKind::lacking, QStringLiteral("What lacks"),
+                   {QStringLiteral("product"), QStringLiteral("pieces"), QStringLiteral("cloth to get"), QStringLiteral("about")}, {},
+                   QStringLiteral("About: by the best yield of one length, a guide and no plan.")};
+  for (const Shortfall& lack : a.plan.shortfalls)
+    table.rows.push_back({text(product_of(a.job, lack.line).name), QString::number(lack.pieces), text(lack.cloth),
+                          lack.needed.is_zero() ? QStringLiteral("–") : length_words(lack.needed, a.job.unit)});
+  return table;
+}
+
+BatchTable webbing_table(const BatchAnswer& a) {
+  BatchTable table{BatchTableKind::webbing, QStringLiteral("Webbing"),
+                   {QStringLiteral("webbing"), QStringLiteral("from"), QStringLiteral("cut"), QStringLiteral("left")}, {},
+                   QStringLiteral("To cut many at once, wind the webbing round a board as far around as the length, and cut "
+                      "through all turns at one edge.")};
+  for (const WebbingPlan& plan : a.webbing) {
+    for (const LengthCuts& cuts : plan.cuts.cuts) table.rows.push_back(webbing_row(a.job, plan, cuts));
+  }
+  return table;
+}
+
+BatchTable to_buy_table(const BatchAnswer& a) {
+  BatchTable table{BatchTableKind::to_buy, QStringLiteral("To buy"), {QStringLiteral("what"), QStringLiteral("how many"), QStringLiteral("price")}, {}, {}};
+  for (const WebbingPlan& plan : a.webbing) {
+    const Webbing& webbing = a.job.webbings[static_cast<std::size_t>(plan.webbing)];
+    if (plan.cuts.rolls == 0) continue;
+    const QString proof = plan.cuts.proved ? QString() : QStringLiteral(" (%1 may do)").arg(plan.cuts.bound);
+    table.rows.push_back({QStringLiteral("%1, rolls of %2").arg(text(webbing.name), length_words(webbing.roll, a.job.unit)) + proof,
+                          QString::number(plan.cuts.rolls), worth_words(plan.price)});
+  }
+  if (a.money.reels > 0)
+    table.rows.push_back({QStringLiteral("thread, reels of %1").arg(length_words(a.job.notions.reel, a.job.unit)),
+                          QString::number(a.money.reels), worth_words(a.money.thread)});
+  if (a.money.label_count > 0)
+    table.rows.push_back({QStringLiteral("labels"), QString::number(a.money.label_count), worth_words(a.money.labels)});
+  return table;
+}
+
+BatchTable money_table(const BatchAnswer& a) {
+  const BatchMoney& money = a.money;
+  BatchTable table{BatchTableKind::money, QStringLiteral("Time and money"), {QStringLiteral("what"), QStringLiteral("how much")}, {}, {}};
+  const auto row = [&](const QString& what, const QString& value) { table.rows.push_back({what, value}); };
+  row(QStringLiteral("cutting"), minutes_words(money.cutting));
+  row(QStringLiteral("sewing"), minutes_words(money.sewing));
+  row(QStringLiteral("sold for"), worth_words(money.income));
+  row(QStringLiteral("cloth cut off"), worth_words(money.cloth));
+  row(QStringLiteral("webbing, thread, labels"), worth_words(money.webbing + money.thread + money.labels));
+  row(QStringLiteral("left for the work"), worth_words(money.earned()));
+  if (money.an_hour()) row(QStringLiteral("for an hour of it"), worth_words(*money.an_hour()));
+  if (money.is_assumed) table.note = QStringLiteral("Steps that have never been timed count with their assumed times.");
+  return table;
+}
+
+BatchTable sittings_table(const BatchAnswer& a) {
+  BatchTable table{BatchTableKind::sittings, QStringLiteral("Sittings"), {QStringLiteral("no"), QStringLiteral("what"), QStringLiteral("takes")}, {}, {}};
+  for (const Sitting& sitting : a.sittings) {
+    QStringList sewn;
+    for (const SewnPieces& each : sitting.sewn)
+      sewn << QStringLiteral("%1 × %2").arg(each.pieces).arg(text(product_of(a.job, each.line).name));
+    table.rows.push_back({QString::number(table.rows.size() + 1),
+                          sitting.is_cutting() ? QStringLiteral("cut") : QStringLiteral("sew ") + sewn.join(QStringLiteral(", ")),
+                          minutes_words(sitting.time)});
+  }
+  return table;
+}
+
+std::int64_t lengths_in(const BatchPlan& plan) {
+  std::int64_t lengths = 0;
+  for (const Plan& roll : plan.rolls) lengths += std::ssize(roll.lengths);
+  return lengths;
+}
+
+QString counted(std::int64_t n, const char* one, const char* many) {
+  return QString::number(n) + QLatin1Char(' ') + QString::fromUtf8(n == 1 ? one : many);
+}
+
+// By product, in the order of the job.
+QString pieces_words(const BatchAnswer& a) {
+  const std::vector<std::int64_t> pieces = pieces_of(a.job, a.plan);
+  QStringList words;
+  for (std::size_t i = 0; i < pieces.size(); ++i) {
+    if (pieces[i] > 0) words << QStringLiteral("%1 × %2").arg(pieces[i]).arg(text(a.job.products[i].name));
+  }
+  return words.join(QStringLiteral(", "));
+}
+
+}  // namespace
+
+BatchAnswer batch_answer(Job job, BatchPlan plan) {
+  std::vector<WebbingPlan> webbing = plan_webbing(job, pieces_of(job, plan));
+  const BatchMoney money = batch_money(job, plan, webbing);
+  std::vector<Sitting> sittings = batch_schedule(job, plan);
+  return {std::move(job), std::move(plan), std::move(webbing), money, std::move(sittings)};
+}
+
+std::vector<BatchTable> batch_tables(const BatchAnswer& answer) {
+  std::vector<BatchTable> tables;
+  for (BatchTable table :
+       {made_table(answer), lacking_table(answer), lays_table(answer), rolls_table(answer), webbing_table(answer),
+        to_buy_table(answer), remnants_table(answer), money_table(answer), sittings_table(answer)}) {
+    if (!table.rows.empty()) tables.push_back(std::move(table));
+  }
+  return tables;
+}
+
+QString batch_proof_words(const BatchPlan& plan) {
+  if (plan.filled < plan.filled_bound)
+    return QStringLiteral("Pieces worth %1 of what must be made are there; no plan makes more than %2.")
+        .arg(worth_words(plan.filled), worth_words(plan.filled_bound));
+  if (plan.proved) return QStringLiteral("No plan does it with less (proved).");
+  const double reached = static_cast<double>(plan.cost.parts()), bound = static_cast<double>(plan.cost_bound.parts());
+  const QString words = QStringLiteral("No plan costs less than %1").arg(worth_words(plan.cost_bound));
+  if (reached <= 0) return words + QLatin1Char('.');
+  return words + QStringLiteral(" (%1 % less).").arg((reached - bound) / reached * 100, 0, 'f', 1);
+}
+
+QString batch_words(const BatchAnswer& a) {
+  QStringList words;
+  words << QStringLiteral("%1 from %2: %3 in %4, %5 at the table.")
+               .arg(pieces_words(a), counted(std::ssize(a.plan.rolls), "roll", "rolls"),
+                    counted(lengths_in(a.plan), "length", "lengths"), counted(a.plan.lifts, "lay", "lays"),
+                    minutes_words(a.plan.time));
+  words << QStringLiteral("Cloth worth %1 is cut off.").arg(worth_words(a.money.cloth));
+  words << batch_proof_words(a.plan);
+  if (!a.plan.shortfalls.empty()) words << QStringLiteral("The order cannot be filled; see what lacks.");
+  return words.join(QLatin1Char(' '));
+}
+
+}  // namespace foldyard

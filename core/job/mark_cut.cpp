@@ -1,0 +1,258 @@
+#include "job/mark_cut.h"
+
+#include <algorithm>
+#include <map>
+#include <set>
+
+#include "cloth/cloth_of.h"
+#include "job/cloth_to_cut.h"
+#include "job/limits.h"
+
+namespace foldyard {
+namespace {
+
+std::string number(std::int64_t n) { return std::to_string(n); }
+
+const Pattern& pattern_of(const Plan& plan, int length) {
+  const Lay& lay = plan.lays[static_cast<std::size_t>(plan.lengths[static_cast<std::size_t>(length)].lay)];
+  return plan.patterns[static_cast<std::size_t>(lay.pattern)];
+}
+
+class Marking {
+ public:
+  Marking(const Job& job, const BatchPlan& plan, const CutReport& report) : job_(job), plan_(plan), report_(report) {}
+
+  Result<Job> run() {
+    if (auto problem = wrong_lays()) return *problem;
+    gather();
+    if (auto problem = wrong_order()) return *problem;
+    next_ = job_;
+    for (const auto& [roll, lengths] : cut_) shorten(plan_.rolls[static_cast<std::size_t>(roll)], lengths);
+    if (auto problem = take_found()) return *problem;
+    put_remnants_on_shelf();
+    if (auto problem = take_spoilt()) return *problem;
+    put_on_hand();
+    clear_shelf();
+    if (next_.rolls.size() > limits::kMostRolls)
+      return Problem{"rolls", "the shelf would hold more than " + number(limits::kMostRolls) + " rolls",
+                     "take away remnants you do not need, then mark again"};
+    return next_;
+  }
+
+ private:
+  std::optional<Problem> wrong_lays() const {
+    if (report_.lays.empty()) return Problem{"", "no lay is marked as cut", "name at least one"};
+    std::set<int> met;
+    for (const int lay : report_.lays) {
+      if (lay < 0 || lay >= std::ssize(plan_.lays))
+        return Problem{"", "the plan has no lay " + number(lay + 1), "it has 1 to " + number(std::ssize(plan_.lays))};
+      if (!met.insert(lay).second)
+        return Problem{"", "lay " + number(lay + 1) + " is marked twice", "name it once"};
+    }
+    return {};
+  }
+
+  void gather() {
+    for (const int lay : report_.lays) {
+      for (const StackedLength& length : plan_.lays[static_cast<std::size_t>(lay)].lengths)
+        cut_[length.roll].insert(length.length);
+    }
+  }
+
+  // Where places on the roll matter, lengths are cut from the free end on.
+  std::optional<Problem> wrong_order() const {
+    for (const auto& [roll, lengths] : cut_) {
+      const Roll& cloth = job_.rolls[static_cast<std::size_t>(plan_.rolls[static_cast<std::size_t>(roll)].roll)];
+      if (cloth.flaws.empty() && !cloth.fabric.repeat.is_any()) continue;
+      if (*lengths.rbegin() + 1 == std::ssize(lengths)) continue;
+      return Problem{"", "on \"" + cloth.name + "\" a length is marked as cut that lies behind one that is not",
+                     "mark the lays of the lengths before it too, since this cloth has flaws or a repeat"};
+    }
+    return {};
+  }
+
+  Roll& roll_of(const Plan& plan) { return next_.rolls[static_cast<std::size_t>(plan.roll)]; }
+
+  void shorten(const Plan& plan, const std::set<int>& lengths) {
+    Roll& roll = roll_of(plan);
+    Length gone = cloth_to_cut(roll, job_.losses).from;
+    const bool by_place = !roll.flaws.empty() || roll.fabric.repeat.is_any();
+    if (by_place) {
+      gone = plan.lengths[static_cast<std::size_t>(*lengths.rbegin())].on_roll.to;
+      move_places(roll, gone);
+    } else {
+      for (const int length : lengths) gone += plan.lengths[static_cast<std::size_t>(length)].on_roll.size();
+    }
+    roll.length = roll.length - gone;
+    roll.measured.reset();
+    roll.is_found = false;
+    if (roll.squared == Squared::none) roll.squared = Squared::free_end;
+    const bool all = lengths.size() == plan.lengths.size();
+    if (all && !plan.remnant_kept) used_up_.insert(plan.roll);
+  }
+
+  static void move_places(Roll& roll, Length by) {
+    std::vector<Flaw> left;
+    for (Flaw flaw : roll.flaws) {
+      flaw.along = {std::max(Length(), flaw.along.from - by), flaw.along.to - by};
+      if (!flaw.along.is_empty()) left.push_back(flaw);
+    }
+    roll.flaws = std::move(left);
+    move_start(roll.fabric.repeat.start_along, by, roll.fabric.repeat.along);
+  }
+
+  // Of a pattern that repeats, seen from a place further on.
+  static void move_start(Length& start, Length by, Length repeat) {
+    if (repeat == Length()) return;
+    const std::int64_t rest = (start - by).units() % repeat.units();
+    start = Length::units(rest < 0 ? rest + repeat.units() : rest);
+  }
+
+  std::optional<Problem> take_found() {
+    for (const FoundLeft& found : report_.left) {
+      Roll& roll = next_.rolls[static_cast<std::size_t>(found.roll)];
+      const Length was = job_.rolls[static_cast<std::size_t>(found.roll)].length;
+      if (found.left > was)
+        return Problem{"", "\"" + roll.name + "\" is said to hold more than before it was cut", "measure it again"};
+      roll.length = found.left;
+      std::erase_if(roll.flaws, [&](const Flaw& flaw) { return flaw.along.to > found.left; });
+      if (found.left < limits::kRollLength.least) used_up_.insert(found.roll);
+    }
+    return {};
+  }
+
+  std::string name_for(const Roll& roll) const {
+    for (int n = 1;; ++n) {
+      std::string name = roll.name.substr(0, 60) + ", rest " + number(n);
+      const bool is_free = std::none_of(next_.rolls.begin(), next_.rolls.end(),
+                                        [&](const Roll& other) { return other.name == name; });
+      if (is_free) return name;
+    }
+  }
+
+  void put_remnants_on_shelf() {
+    for (const auto& [roll, lengths] : cut_) {
+      const Plan& plan = plan_.rolls[static_cast<std::size_t>(roll)];
+      for (const int length : lengths) {
+        for (const Rest& rest : pattern_of(plan, length).rests) {
+          if (rest.kind == RestKind::remnant) put_on_shelf(plan, length, rest);
+        }
+      }
+    }
+  }
+
+  // Cloth that touches a flaw of its roll is not kept as a remnant.
+  bool is_flawed(const Plan& plan, int length, const Rest& rest) const {
+    const Roll& roll = job_.rolls[static_cast<std::size_t>(plan.roll)];
+    const Length start = plan.lengths[static_cast<std::size_t>(length)].pattern_start(job_.losses.allowance);
+    const Rect place{rest.flat.across, {start + rest.flat.along.from, start + rest.flat.along.to}};
+    return std::any_of(roll.flaws.begin(), roll.flaws.end(),
+                       [&](const Flaw& flaw) { return Rect{flaw.across, flaw.along}.overlaps(place); });
+  }
+
+  void put_on_shelf(const Plan& plan, int length, const Rest& rest) {
+    const Roll& roll = job_.rolls[static_cast<std::size_t>(plan.roll)];
+    if (is_flawed(plan, length, rest) || rest.flat.across.size() < roll.fabric.repeat.across) return;
+    Roll remnant = roll;
+    remnant.name = name_for(roll);
+    remnant.cloth = cloth_of(roll);
+    remnant.fabric.width = rest.flat.across.size();
+    remnant.fabric.selvedge = Length();
+    Repeat& repeat = remnant.fabric.repeat;
+    const Length start = plan.lengths[static_cast<std::size_t>(length)].pattern_start(job_.losses.allowance);
+    move_start(repeat.start_along, start + rest.flat.along.from, repeat.along);
+    move_start(repeat.start_across, rest.flat.across.from, repeat.across);
+    remnant.length = rest.flat.along.size();
+    remnant.measured.reset();
+    remnant.is_found = false;
+    remnant.flaws.clear();
+    remnant.squared = Squared::both;
+    next_.rolls.push_back(std::move(remnant));
+  }
+
+  void count_panels() {
+    for (const auto& [roll, lengths] : cut_) {
+      const Plan& plan = plan_.rolls[static_cast<std::size_t>(roll)];
+      const Roll& cloth = job_.rolls[static_cast<std::size_t>(plan.roll)];
+      for (const int length : lengths) {
+        for (const PlacedPanel& placed : pattern_of(plan, length).panels) ++gained_[{cloth_of(cloth), placed.panel}];
+      }
+      for (const LostPanel& lost : plan.lost) {
+        if (lengths.contains(lost.length))
+          --gained_[{cloth_of(cloth), pattern_of(plan, lost.length).panels[static_cast<std::size_t>(lost.panel)].panel}];
+      }
+    }
+  }
+
+  std::optional<Problem> take_spoilt() {
+    count_panels();
+    for (const CutPanels& spoilt : report_.spoilt) {
+      std::int64_t& gained = gained_[{spoilt.cloth, spoilt.panel}];
+      if (spoilt.count < 0 || spoilt.count > gained)
+        return Problem{"", number(spoilt.count) + " panels are said to be spoilt of the " + number(gained) +
+                               " that were cut from " + spoilt.cloth, "count them again"};
+      gained -= spoilt.count;
+    }
+    return {};
+  }
+
+  std::vector<std::string> marks_of(const std::string& cloth) const {
+    for (const Roll& roll : job_.rolls) {
+      if (cloth_of(roll) == cloth) return roll.marks;
+    }
+    return {};
+  }
+
+  void put_on_hand() {
+    CutRecord record{report_.when, std::ssize(report_.lays), {}};
+    for (const auto& [place, count] : gained_) {
+      if (count == 0) continue;
+      record.panels.push_back({place.second, place.first, marks_of(place.first), count});
+      add_on_hand(record.panels.back());
+    }
+    next_.history.push_back(std::move(record));
+    if (next_.history.size() > limits::kMostRecords) next_.history.erase(next_.history.begin());
+  }
+
+  void add_on_hand(const CutPanels& panels) {
+    for (CutPanels& there : next_.on_hand) {
+      if (there.panel != panels.panel || there.cloth != panels.cloth) continue;
+      there.count += panels.count;
+      return;
+    }
+    next_.on_hand.push_back(panels);
+  }
+
+  // Rolls of which nothing is left, from the back, so that indices hold.
+  void clear_shelf() {
+    for (std::size_t i = 0; i < job_.rolls.size(); ++i) {
+      if (cloth_to_cut(next_.rolls[i], job_.losses).size() <= job_.losses.allowance) used_up_.insert(static_cast<int>(i));
+    }
+    for (auto roll = used_up_.rbegin(); roll != used_up_.rend() && next_.rolls.size() > 1; ++roll)
+      next_.rolls.erase(next_.rolls.begin() + *roll);
+    Roll& last = next_.rolls.front();
+    last.length = std::max(last.length, limits::kRollLength.least);
+  }
+
+  const Job& job_;
+  const BatchPlan& plan_;
+  const CutReport& report_;
+  std::map<int, std::set<int>> cut_;  // lengths by roll of the plan
+  std::map<std::pair<std::string, int>, std::int64_t> gained_;  // by cloth and panel
+  std::set<int> used_up_;
+  Job next_;
+};
+
+}  // namespace
+
+Result<Job> mark_cut(const Job& job, const BatchPlan& plan, const CutReport& report) {
+  return Marking(job, plan, report).run();
+}
+
+CutReport all_cut(const BatchPlan& plan, const std::string& when) {
+  CutReport report{when, {}};
+  for (int lay = 0; lay < std::ssize(plan.lays); ++lay) report.lays.push_back(lay);
+  return report;
+}
+
+}  // namespace foldyard

@@ -1,0 +1,146 @@
+#include "job/mark_cut.h"
+
+#include <gtest/gtest.h>
+
+#include "core/inspect/sound_batch.h"
+#include "job/check_job.h"
+
+namespace foldyard {
+namespace {
+
+// Two lengths of 900 from each of "blue" and "green", all in one lay; squaring 20,
+// allowance 10, three carriers a length. Here each length is a lay of its own: blue,
+// blue, green, green; and both rolls hold 5 m.
+SoundBatch four_lays() {
+  SoundBatch batch = sound_batch();
+  batch.plan.lays = {{{{0, 0}}}, {{{0, 1}}}, {{{1, 0}}}, {{{1, 1}}}};
+  for (Roll& roll : batch.job.rolls) roll.length = Length::mm(5'000);
+  for (Plan& plan : batch.plan.rolls) {
+    plan.remnant.to = Length::mm(4'980);
+    plan.remnant_kept = true;
+  }
+  return batch;
+}
+
+const Job& marked(const Result<Job>& job) {
+  EXPECT_TRUE(job) << job.problem().sentence();
+  return *job;
+}
+
+TEST(MarkCut, ShortensTheRollsThatWereCut) {
+  const SoundBatch batch = four_lays();
+  const Result<Job> next = mark_cut(batch.job, batch.plan, {"Monday", {0, 1}});
+  const Job& job = marked(next);
+  EXPECT_EQ(job.rolls[0].length, Length::mm(5'000 - 20 - 2 * 910));
+  EXPECT_EQ(job.rolls[0].squared, Squared::free_end);
+  EXPECT_EQ(job.rolls[1], batch.job.rolls[1]);
+}
+
+TEST(MarkCut, SquaresTheFreeEndOnce) {
+  const SoundBatch batch = four_lays();
+  const Result<Job> first = mark_cut(batch.job, batch.plan, {"Monday", {0}});
+  EXPECT_EQ(marked(first).rolls[0].length, Length::mm(5'000 - 20 - 910));
+  const Result<Job> second = mark_cut(marked(first), batch.plan, {"Tuesday", {1}});
+  EXPECT_EQ(marked(second).rolls[0].length, Length::mm(5'000 - 20 - 2 * 910));
+}
+
+TEST(MarkCut, PutsThePanelsOnHandClothByCloth) {
+  const SoundBatch batch = four_lays();
+  const Result<Job> next = mark_cut(batch.job, batch.plan, {"Monday", {0, 2, 3}});
+  EXPECT_EQ(marked(next).on_hand,
+            (std::vector<CutPanels>{{0, "blue", {}, 3}, {0, "green", {"leafy"}, 6}}));
+  EXPECT_EQ(marked(next).history,
+            (std::vector<CutRecord>{{"Monday", 3, {{0, "blue", {}, 3}, {0, "green", {"leafy"}, 6}}}}));
+  const Result<Job> more = mark_cut(marked(next), batch.plan, {"Tuesday", {1}});
+  EXPECT_EQ(marked(more).on_hand[0].count, 6);
+  EXPECT_EQ(marked(more).history.size(), 2u);
+}
+
+TEST(MarkCut, TakesWhatReallyHappened) {
+  const SoundBatch batch = four_lays();
+  CutReport report{"Monday", {0, 1}};
+  report.spoilt = {{0, "blue", {}, 2}};
+  report.left = {{0, Length::mm(3'000)}};
+  const Result<Job> next = mark_cut(batch.job, batch.plan, report);
+  EXPECT_EQ(marked(next).on_hand[0].count, 4);
+  EXPECT_EQ(marked(next).rolls[0].length, Length::mm(3'000));
+}
+
+TEST(MarkCut, TakesRollsOffTheShelfThatAreUsedUp) {
+  SoundBatch batch = four_lays();
+  batch.plan.rolls[0].remnant_kept = false;
+  const Result<Job> next = mark_cut(batch.job, batch.plan, {"Monday", {0, 1}});
+  ASSERT_EQ(marked(next).rolls.size(), 1u);
+  EXPECT_EQ(marked(next).rolls[0].name, "green");
+  // Not while a length of it is still to be cut.
+  EXPECT_EQ(marked(mark_cut(batch.job, batch.plan, {"Monday", {0}})).rolls.size(), 2u);
+  // And not the last one.
+  batch.plan.rolls[1].remnant_kept = false;
+  EXPECT_EQ(marked(mark_cut(batch.job, batch.plan, all_cut(batch.plan, ""))).rolls.size(), 1u);
+}
+
+TEST(MarkCut, PutsRemnantsOfLengthsOnTheShelf) {
+  SoundBatch batch = four_lays();
+  batch.plan.rolls[0].patterns[0].rests = {{RestKind::remnant, {{Length::mm(700), Length::mm(1'490)},
+                                                                {Length::mm(100), Length::mm(900)}}},
+                                           {RestKind::offcut, {{Length(), Length::mm(10)}, {Length(), Length::mm(900)}}}};
+  const Result<Job> next = mark_cut(batch.job, batch.plan, {"Monday", {0, 1}});
+  ASSERT_EQ(marked(next).rolls.size(), 4u);
+  const Roll& rest = marked(next).rolls[2];
+  EXPECT_EQ(rest.name, "blue, rest 1");
+  EXPECT_EQ(marked(next).rolls[3].name, "blue, rest 2");
+  EXPECT_EQ(rest.cloth, "blue");
+  EXPECT_EQ(rest.fabric.width, Length::mm(790));
+  EXPECT_EQ(rest.fabric.selvedge, Length());
+  EXPECT_EQ(rest.length, Length::mm(800));
+  EXPECT_EQ(rest.squared, Squared::both);
+}
+
+TEST(MarkCut, KeepsFlawsInTheirPlacesAndWantsLengthsInTheirOrder) {
+  SoundBatch batch = four_lays();
+  batch.job.rolls[0].flaws = {{{Length::mm(100), Length::mm(120)}, {Length(), Length::mm(50)}, "stain"},
+                              {{Length::mm(2'000), Length::mm(2'100)}, {Length(), Length::mm(50)}, "knot"}};
+  EXPECT_EQ(mark_cut(batch.job, batch.plan, {"Monday", {1}}).problem().sentence(),
+            "on \"blue\" a length is marked as cut that lies behind one that is not; mark the lays of the lengths "
+            "before it too, since this cloth has flaws or a repeat.");
+  // The first length ends at 20 + 910.
+  const Result<Job> next = mark_cut(batch.job, batch.plan, {"Monday", {0}});
+  ASSERT_EQ(marked(next).rolls[0].flaws.size(), 1u);
+  EXPECT_EQ(marked(next).rolls[0].flaws[0].along, (Span{Length::mm(1'070), Length::mm(1'170)}));
+  EXPECT_EQ(marked(next).rolls[0].length, Length::mm(5'000 - 930));
+}
+
+TEST(MarkCut, MovesTheRepeatWithTheFreeEnd) {
+  SoundBatch batch = four_lays();
+  batch.job.rolls[0].fabric.repeat.along = Length::mm(320);
+  batch.job.rolls[0].fabric.repeat.start_along = Length::mm(30);
+  // 30 − 930 is 900 before the new end: three repeats of 320 later it is at 60.
+  EXPECT_EQ(marked(mark_cut(batch.job, batch.plan, {"Monday", {0}})).rolls[0].fabric.repeat.start_along, Length::mm(60));
+}
+
+TEST(MarkCut, RefusesWhatCannotBe) {
+  const SoundBatch batch = four_lays();
+  const auto says = [&](const CutReport& report) {
+    const Result<Job> next = mark_cut(batch.job, batch.plan, report);
+    return next ? std::string() : next.problem().sentence();
+  };
+  EXPECT_EQ(says({"", {}}), "no lay is marked as cut; name at least one.");
+  EXPECT_EQ(says({"", {4}}), "the plan has no lay 5; it has 1 to 4.");
+  EXPECT_EQ(says({"", {1, 1}}), "lay 2 is marked twice; name it once.");
+  EXPECT_EQ(says({"", {0}, {{0, "blue", {}, 4}}}),
+            "4 panels are said to be spoilt of the 3 that were cut from blue; count them again.");
+  EXPECT_EQ(says({"", {0}, {}, {{0, Length::mm(5'001)}}}),
+            "\"blue\" is said to hold more than before it was cut; measure it again.");
+}
+
+TEST(MarkCut, LeavesAJobThatStands) {
+  SoundBatch batch = four_lays();
+  batch.plan.rolls[0].remnant_kept = batch.plan.rolls[1].remnant_kept = false;
+  for (Roll& roll : batch.job.rolls) roll.fabric.colour = "#6f7d4e";
+  const Result<Job> next = mark_cut(batch.job, batch.plan, all_cut(batch.plan, "Monday"));
+  const auto problem = check_job(marked(next));
+  EXPECT_FALSE(problem) << problem->sentence();
+}
+
+}  // namespace
+}  // namespace foldyard
