@@ -48,7 +48,7 @@ Webbing read_webbing(FieldReader& fields) {
   return webbing;
 }
 
-ClothPrice read_price(FieldReader& fields) {
+SalePrice read_price(FieldReader& fields) {
   fields.only({"of", "price"});
   fields.need("of", "name a cloth or a mark of your rolls");
   fields.need("price", "say what a piece of it is sold for");

@@ -89,7 +89,7 @@ std::string product_text(const Product& product, const Job& job) {
   if (!product.webbing.empty())
     line.raw("webbing", in_line(product.webbing, [&](const WebbingCut& cut) { return webbing_cut_text(cut, job); }));
   if (product.price) line.worth("price", *product.price);
-  if (!product.prices.empty()) line.raw("prices", in_line(product.prices, [&](const ClothPrice& price) {
+  if (!product.prices.empty()) line.raw("prices", in_line(product.prices, [&](const SalePrice& price) {
     return JsonLine(job.unit).text("of", price.of).worth("price", price.price).object();
   }));
   if (product.seam != Length()) line.length("seam", product.seam);

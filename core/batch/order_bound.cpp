@@ -53,6 +53,8 @@ Wide least_of_line(const PieceLine& line, const std::vector<RulePrice>& rules, c
 
 Wide least_of_pieces(const OrderCase& order, const OrderPrices& prices) {
   Wide sum = 0;
+  for (std::size_t c = 0; c < order.on_hand.size(); ++c)
+    for (std::size_t p = 0; p < order.on_hand[c].size(); ++p) sum -= Wide(prices.panel[c][p]) * order.on_hand[c][p];
   for (std::size_t l = 0; l < order.lines.size(); ++l) sum += least_of_line(order.lines[l], prices.rules[l], prices);
   return sum;
 }

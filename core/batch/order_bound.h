@@ -47,7 +47,7 @@ struct SoldLength {
   std::int64_t value = 0;
 };
 
-// The least that the pieces come to.
+// The least that the pieces come to, less what is on hand: it sells for nothing else.
 Wide least_of_pieces(const OrderCase& order, const OrderPrices& prices);
 // The least that a roll comes to: 0 where it is not cut, else its cloth less what it
 // sells.

@@ -86,6 +86,9 @@ struct CaseSource {
 // order's aims first (job/order.h). All are to be little.
 enum class CaseAim { cost, lifts, minutes, remnants };
 
+// By cloth, then by panel.
+using ByClothAndPanel = std::vector<std::vector<std::int64_t>>;
+
 struct OrderCase {
   int panels = 0;
   int kinds = 0;
@@ -96,6 +99,7 @@ struct OrderCase {
   Cutter cutter = {Length::units(1), 1};
   Duration unroll = {};  // of a roll
   std::vector<CaseAim> aims = {CaseAim::cost, CaseAim::lifts, CaseAim::minutes, CaseAim::remnants};
+  ByClothAndPanel on_hand = {};  // cut before; cloths at the end may be left out
 };
 
 // A length as it may be cut from any roll of a kind, under one of its ways: `size`
@@ -110,8 +114,6 @@ struct OrderLength {
   Duration lay = {};   // of a lay of such lengths
 };
 
-// By cloth, then by panel.
-using ByClothAndPanel = std::vector<std::vector<std::int64_t>>;
 // By line, then by cloth (all cloths of the case).
 using PiecesMade = std::vector<std::vector<std::int64_t>>;
 

@@ -65,6 +65,7 @@ Length cut_off(const CaseRoll& roll, const RollState& state, const LengthPool& p
 
 ByClothAndPanel yield_of(const OrderCase& order, const OrderState& state, const LengthPool& pool) {
   ByClothAndPanel yield(order.cloths.size(), std::vector<std::int64_t>(static_cast<std::size_t>(order.panels), 0));
+  std::copy(order.on_hand.begin(), order.on_hand.end(), yield.begin());
   for (std::size_t r = 0; r < order.rolls.size(); ++r) {
     auto& of_cloth = yield[static_cast<std::size_t>(order.rolls[r].cloth)];
     for (const StateLength& l : state.rolls[r].lengths)

@@ -50,6 +50,7 @@ std::int64_t times_it_fits(const CaseRoll& roll, const RollState& state, const L
 // From the free end to the last length, 0 where none is cut.
 Length cut_off(const CaseRoll& roll, const RollState& state, const LengthPool& pool);
 
+// What is cut, and what is on hand.
 ByClothAndPanel yield_of(const OrderCase& order, const OrderState& state, const LengthPool& pool);
 std::int64_t pieces_of(const PiecesMade& pieces, int line);
 // What pieces short of a rule's least, or 0.

@@ -43,10 +43,10 @@ struct WebbingCut {
   bool operator==(const WebbingCut&) const = default;
 };
 
-struct ClothPrice {
+struct SalePrice {
   std::string of;  // a cloth or a mark
   Worth price;
-  bool operator==(const ClothPrice&) const = default;
+  bool operator==(const SalePrice&) const = default;
 };
 
 struct Product {
@@ -55,7 +55,7 @@ struct Product {
   std::vector<WebbingCut> webbing = {};
   Worth worth;
   std::optional<Worth> price = {};
-  std::vector<ClothPrice> prices = {};
+  std::vector<SalePrice> prices = {};
   Length seam = {};
   std::int64_t labels = 0;
   std::vector<SewingOrder> sewing = {};

@@ -1,5 +1,6 @@
 #include "job/area_bound.h"
 
+#include "job/cloth_to_cut.h"
 #include "measure/wide.h"
 
 namespace foldyard {
@@ -11,7 +12,7 @@ Worth area_bound(const Job& job, const Roll& roll) {
       best_worth = p.worth.parts();
       best_area = p.area().square_units();
     }
-  const Area cloth = roll.fabric.usable_width() * (roll.length - job.losses.squaring * 2);
+  const Area cloth = roll.fabric.usable_width() * cloth_to_cut(roll, job.losses).size();
   return Worth::parts(static_cast<std::int64_t>(cloth.square_units() * best_worth / best_area));
 }
 

@@ -3,6 +3,8 @@
 #include <algorithm>
 
 #include "cloth/cloth_of.h"
+#include "job/as_roll.h"
+#include "job/cloth_to_cut.h"
 #include "job/length_pricer.h"
 #include "job/lost_panels.h"
 #include "job/matched_planner.h"
@@ -26,14 +28,14 @@ ClothPrice price_of(const Job& job, const Roll& roll) {
   return {job.cloth_price.parts() * roll.fabric.width.units(), kUnitsPerMetre * kUnitsPerMetre};
 }
 
-std::vector<Span> stretches_of(const Roll& roll, Length squaring) {
+std::vector<Span> stretches_of(const Roll& roll, Span cloth) {
   std::vector<Span> stretches;
-  Length from = squaring;
-  for (const Flaw& flaw : flaws_that_matter(roll, squaring)) {
+  Length from = cloth.from;
+  for (const Flaw& flaw : flaws_that_matter(roll, cloth)) {
     if (flaw.along.from > from) stretches.push_back({from, flaw.along.from});
     from = std::max(from, flaw.along.to);
   }
-  if (from < roll.length - squaring) stretches.push_back({from, roll.length - squaring});
+  if (from < cloth.to) stretches.push_back({from, cloth.to});
   return stretches;
 }
 
@@ -61,6 +63,7 @@ class CaseWriter {
     for (const BatchAim aim : job_.order.aims) case_.order.aims.push_back(case_aim(aim));
     for (int r = 0; r < std::ssize(job_.rolls); ++r) add_roll(r);
     if (job_.order.lines.empty()) return Problem{"order", "nothing is asked for", "add a line to the order"};
+    add_on_hand();
     for (int l = 0; l < std::ssize(job_.order.lines); ++l)
       if (std::optional<Problem> problem = add_line(l)) return *std::move(problem);
     if (std::optional<Problem> problem = against_match()) return *std::move(problem);
@@ -73,23 +76,33 @@ class CaseWriter {
  private:
   void add_roll(int r) {
     const Roll& roll = job_.rolls[ix(r)];
-    const Length room = roll.length - job_.losses.squaring * 2;
-    const int cloth = cloth_index(roll);
+    const Span along = cloth_to_cut(roll, job_.losses);
+    const Length room = along.size();
+    const int cloth = cloth_index(cloth_of(roll));
     if (room <= job_.losses.allowance) return;
-    CaseRoll added{cloth, kind_of(roll), price_of(job_, roll), job_.losses.squaring, room, {}, {}, {}};
-    added.stretches = stretches_of(roll, job_.losses.squaring);
+    CaseRoll added{cloth, kind_of(roll), price_of(job_, roll), along.from, room, {}, {}, {}};
+    added.stretches = stretches_of(roll, along);
     added.thickness = roll.fabric.thickness;
     added.keep = roll.fabric.width >= job_.losses.keep_across ? std::max(job_.losses.keep_along, Length::units(1)) : kLongest * 2;
     case_.order.rolls.push_back(std::move(added));
     case_.rolls.push_back(r);
   }
 
-  int cloth_index(const Roll& roll) {
+  int cloth_index(const std::string& cloth) {
     auto& cloths = case_.order.cloths;
-    const auto found = std::find(cloths.begin(), cloths.end(), cloth_of(roll));
+    const auto found = std::find(cloths.begin(), cloths.end(), cloth);
     if (found != cloths.end()) return static_cast<int>(found - cloths.begin());
-    cloths.push_back(cloth_of(roll));
+    cloths.push_back(cloth);
     return static_cast<int>(cloths.size()) - 1;
+  }
+
+  void add_on_hand() {
+    auto& on_hand = case_.order.on_hand;
+    for (const CutPanels& cut : job_.on_hand) {
+      const auto cloth = ix(cloth_index(cut.cloth));
+      if (on_hand.size() <= cloth) on_hand.resize(cloth + 1, std::vector<std::int64_t>(job_.panels.size()));
+      on_hand[cloth][ix(cut.panel)] += cut.count;
+    }
   }
 
   int kind_of(const Roll& roll) {
@@ -97,6 +110,7 @@ class CaseWriter {
       Roll& known = case_.kinds[ix(k)].cloth;
       if (pattern_key(known.fabric) != pattern_key(roll.fabric)) continue;
       known.length = std::max(known.length, roll.length);
+      known.squared = std::max(known.squared, roll.squared);
       known.fabric.thickness = std::max(known.fabric.thickness, roll.fabric.thickness);
       return k;
     }
@@ -105,14 +119,17 @@ class CaseWriter {
     return static_cast<int>(case_.kinds.size()) - 1;
   }
 
-  // Cloths that are named or marked so; all where nothing is named.
+  // Cloths of rolls or panels on hand that are named or marked so; all where nothing is named.
   std::vector<int> cloths_named(const std::vector<std::string>& names) const {
     std::vector<int> cloths;
     for (int c = 0; c < std::ssize(case_.order.cloths); ++c) {
       const bool is_named = std::any_of(job_.rolls.begin(), job_.rolls.end(), [&](const Roll& roll) {
         return cloth_of(roll) == case_.order.cloths[ix(c)] && answers_to_any(roll, names);
       });
-      if (is_named) cloths.push_back(c);
+      const bool is_on_hand = std::any_of(job_.on_hand.begin(), job_.on_hand.end(), [&](const CutPanels& cut) {
+        return cut.cloth == case_.order.cloths[ix(c)] && answers_to_any(as_roll(cut), names);
+      });
+      if (is_named || is_on_hand) cloths.push_back(c);
     }
     return cloths;
   }

@@ -43,7 +43,7 @@ std::optional<Worth> BatchMoney::an_hour() const {
 
 Worth price_of(const Job& job, const Product& product, const std::string& cloth) {
   const auto roll = std::find_if(job.rolls.begin(), job.rolls.end(), [&](const Roll& each) { return cloth_of(each) == cloth; });
-  for (const ClothPrice& price : product.prices) {
+  for (const SalePrice& price : product.prices) {
     if (roll != job.rolls.end() && answers_to(*roll, price.of)) return price.price;
   }
   return product.price.value_or(product.worth);

@@ -4,19 +4,12 @@
 #include <set>
 
 #include "cloth/cloth_of.h"
+#include "job/as_roll.h"
 
 namespace foldyard {
 namespace {
 
 std::string at(const std::string& list, std::size_t i) { return list + "[" + std::to_string(i) + "]"; }
-
-// Panels answer to what a roll of their cloth would answer to.
-Roll as_roll(const CutPanels& cut) {
-  Roll roll;
-  roll.cloth = cut.cloth;
-  roll.marks = cut.marks;
-  return roll;
-}
 
 class OrderChecker {
  public:

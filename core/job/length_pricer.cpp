@@ -1,5 +1,6 @@
 #include "job/length_pricer.h"
 
+#include "job/cloth_to_cut.h"
 #include "job/write_pattern.h"
 
 namespace foldyard {
@@ -48,7 +49,7 @@ Wide LengthPricer::most_by_area(Length length) const {
 std::vector<PricedLength> LengthPricer::priced(const Searched& searched, int way, bool end_to_end) {
   std::vector<PricedLength> lengths;
   const Grid& along = planner_->tables().along(end_to_end);
-  const Length longest = cloth_.length - job_.losses.squaring * 2 - job_.losses.allowance;
+  const Length longest = cloth_to_cut(cloth_, job_.losses).size() - job_.losses.allowance;
   const std::vector<Cell>& cells = searched.search->cells();
   for (int v = 0; v < std::ssize(cells); ++v) {
     const Length flat = along[v] * (end_to_end ? 2 : 1);

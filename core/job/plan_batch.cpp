@@ -41,7 +41,7 @@ class Door {
 
   Result<BatchPlan> inspected() const {
     BatchPlan plan = written();
-    if (plan.rolls.empty())
+    if (plan.made.empty())
       return Problem{"order", budget_.is_cancelled() ? "planning was stopped before a plan was found"
                                                      : "no panel of the order can be cut from any roll", ""};
     if (const auto findings = inspect_batch(job_, plan); !findings.empty())

@@ -70,7 +70,7 @@ class RollWriter {
 
   void lay_in_stretches() {
     Length at = of_.stretches.front().from;
-    Length end = job_.losses.squaring;
+    Length end = of_.squaring;
     int stretch = 0;
     for (std::size_t i = 0; i < along_.size(); ++i) {
       if (i == 0 || along_[i].stretch != stretch) at = of_.stretches[ix(stretch = along_[i].stretch)].from;
