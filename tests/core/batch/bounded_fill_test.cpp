@@ -19,7 +19,8 @@ TEST(BoundedFill, TakesTheMostValueThatFits) {
 
 TEST(BoundedFill, KeepsToTheCopies) {
   const BoundedFill fill({Length::mm(45), Length::mm(30)}, Length::mm(100));
-  EXPECT_EQ(fill.best({5, 3}, {1, 3}).counts, (Counts{1, 1}));
+  EXPECT_EQ(fill.best({5, 3}, {1, 3}).counts, (Counts{0, 3}));  // 9, against 8 of 45 + 30
+  EXPECT_EQ(fill.best({5, 3}, {1, 2}).counts, (Counts{1, 1}));
   EXPECT_EQ(fill.best({5, 3}, {0, 2}).counts, (Counts{0, 2}));
   EXPECT_EQ(fill.best({5, 0}, {0, 9}).counts, (Counts{0, 0}));
 }
@@ -64,10 +65,10 @@ TEST(BoundedFill, AgreesWithTryingAll) {
 TEST(BoundedFill, RoundsTheSafeWayWhereSizesShareNoUnit) {
   const Length whole = Length::units(16'000'001);
   const Length third = Length::units(5'333'334);  // three are one unit too long
-  const BoundedFill fill({third}, whole);
+  const BoundedFill fill({third, Length::units(7'000'001)}, whole);
   EXPECT_FALSE(fill.is_exact());
-  const BoundedFill::Filling best = fill.best({7}, {9});
-  EXPECT_EQ(best.counts, (Counts{2}));
+  const BoundedFill::Filling best = fill.best({7, 0}, {9, 9});
+  EXPECT_EQ(best.counts, (Counts{2, 0}));
   EXPECT_EQ(best.bound, 21);
   EXPECT_EQ(BoundedFill({whole, third}, whole).best({9, 1}, {1, 1}).counts, (Counts{1, 0}));
 }
