@@ -75,6 +75,9 @@ void inspect_repeat(const Job& job, const Plan& plan, Findings& findings);
 // inspect_limits: no panel is cut more often than its at_most, counted ply by
 // ply over all lays. REQUIRES what inspect_roll has found true.
 void inspect_limits(const Job& job, const Plan& plan, Findings& findings);
+// How many of one panel all the lengths give, less those that a flaw spoils.
+// REQUIRES that the indices of the plan name things.
+std::int64_t copies_of(int panel, const Plan& plan);
 
 // How often a length is turned over by hand to fold it so.
 int folds_by_hand(const FoldWay& way);

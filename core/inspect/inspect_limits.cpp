@@ -4,7 +4,18 @@ namespace foldyard::inspection {
 
 namespace {
 
-// How many of one panel all the lays give, less those that a flaw spoils.
+bool names_what_is_lost(const Plan& plan) {
+  for (const LostPanel& lost : plan.lost) {
+    if (lost.length < 0 || lost.length >= std::ssize(plan.lengths)) return false;
+    const auto lay = static_cast<std::size_t>(plan.lengths[static_cast<std::size_t>(lost.length)].lay);
+    const Pattern& pattern = plan.patterns[static_cast<std::size_t>(plan.lays[lay].pattern)];
+    if (lost.panel < 0 || lost.panel >= std::ssize(pattern.panels)) return false;
+  }
+  return true;
+}
+
+}  // namespace
+
 std::int64_t copies_of(int panel, const Plan& plan) {
   std::int64_t copies = 0;
   for (const LengthOnRoll& length : plan.lengths) {
@@ -19,18 +30,6 @@ std::int64_t copies_of(int panel, const Plan& plan) {
   }
   return copies;
 }
-
-bool names_what_is_lost(const Plan& plan) {
-  for (const LostPanel& lost : plan.lost) {
-    if (lost.length < 0 || lost.length >= std::ssize(plan.lengths)) return false;
-    const auto lay = static_cast<std::size_t>(plan.lengths[static_cast<std::size_t>(lost.length)].lay);
-    const Pattern& pattern = plan.patterns[static_cast<std::size_t>(plan.lays[lay].pattern)];
-    if (lost.panel < 0 || lost.panel >= std::ssize(pattern.panels)) return false;
-  }
-  return true;
-}
-
-}  // namespace
 
 void inspect_limits(const Job& job, const Plan& plan, Findings& findings) {
   if (!names_what_is_lost(plan)) return;

@@ -141,9 +141,6 @@ bool LimitedPool::add_to_rest(std::vector<std::pair<Pattern, std::int64_t>>& len
   return most > 0;
 }
 
-namespace {
-
-// Lays of as many lengths as fit the cutter, the longest lengths first.
 Plan laid(const LimitedCase& c, const std::vector<std::pair<Pattern, std::int64_t>>& lengths) {
   std::vector<std::pair<Pattern, std::int64_t>> merged;
   for (const auto& [pattern, n] : lengths) {
@@ -165,8 +162,6 @@ Plan laid(const LimitedCase& c, const std::vector<std::pair<Pattern, std::int64_
   sum_up(c.job, plan);
   return plan;
 }
-
-}  // namespace
 
 void LimitedPool::consider(const std::vector<std::pair<Pattern, std::int64_t>>& lengths) {
   if (lengths.empty()) return;

@@ -42,6 +42,10 @@ struct LimitedCase {
   std::int64_t gain_of(const std::vector<std::int64_t>& copies) const;
 };
 
+// The plan of these patterns, each so many lengths, in lays of as many as fit the
+// cutter, the longest lengths first; summed up, not held to any limit.
+Plan laid(const LimitedCase& c, const std::vector<std::pair<Pattern, std::int64_t>>& lengths);
+
 class LimitedPool {
  public:
   explicit LimitedPool(const LimitedCase& c) : case_(c) {}

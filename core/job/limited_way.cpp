@@ -3,8 +3,8 @@
 #include <algorithm>
 
 #include "job/cloth_to_cut.h"
+#include "job/limited_bound.h"
 #include "job/write_pattern.h"
-#include "measure/wide.h"
 
 namespace foldyard {
 
@@ -162,30 +162,6 @@ bool LimitedWay::lay_series(NearStrips& near, const CopyLimits& limits, const li
   return false;
 }
 
-// No plan has more panels.
-std::int64_t LimitedWay::most_panels() const {
-  Area least = case_.job.panels.front().area();
-  Wide wanted = 0;
-  for (std::size_t p = 0; p < case_.most.size(); ++p) {
-    least = std::min(least, case_.job.panels[p].area());
-    wanted += case_.most[p];
-  }
-  const Area cloth = case_.cloth().fabric.usable_width() * case_.capacity;
-  return static_cast<std::int64_t>(std::min<Wide>(wanted, cloth.square_units() / least.square_units()));
-}
-
-// For the other aim the bound is in working time without allowance, each panel's
-// worth rounded down to a tick; of the time and its cost, rounded down, too, less
-// than a tick and a part may be missing.
-Worth LimitedWay::bound_in_worth() const {
-  if (case_.worth_first) return Worth::parts(bound_ / case_.scale);
-  const Pace& pace = case_.job.pace;
-  const std::int64_t hour = Duration::seconds(3600).ticks();
-  const Wide net = ((Wide(bound_) + most_panels()) << case_.costs.shift) - pace.unroll.ticks();
-  const Wide in_parts = net * pace.rate.parts() * (100 + pace.allowance_percent) / (Wide(hour) * 100);
-  return Worth::parts(static_cast<std::int64_t>(in_parts + pace.rate.parts() / hour + 2));
-}
-
 Proof LimitedWay::proof() const {
   const Plan& plan = pool_.best();
   const bool by_worth = case_.aim == Aim::most_worth;
@@ -195,7 +171,7 @@ Proof LimitedWay::proof() const {
     return {reached, true,
             "every place where a fold or a cut can matter was searched; within the limits on copies none gives more"};
   Worth bound = area_bound_;
-  if (holds) bound = std::max(reached, std::min(bound, bound_in_worth()));
+  if (holds) bound = std::max(reached, std::min(bound, bound_in_worth(case_, bound_)));
   return {bound, false,
           holds ? "this is the best found within the limits on copies, not proved best; the bound has a price for "
                   "every copy instead of a limit"

@@ -38,10 +38,8 @@ class LimitedWay {
   Pattern pattern_of(NearStrips& near, const NearStrips::Column& column, const Grid& along) const;
   bool lay_series(NearStrips& near, const CopyLimits& limits, const limited::Counting& counting, const Grid& along,
                   std::int64_t allowed);
-  std::int64_t most_panels() const;
   std::string refusal() const;
   Proof proof() const;
-  Worth bound_in_worth() const;
 
   LimitedCase case_;
   LimitedPool pool_;

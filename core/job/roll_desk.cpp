@@ -2,6 +2,9 @@
 
 #include <algorithm>
 
+#include "inspect/inspect_hand.h"
+#include "job/counted_way.h"
+#include "job/hand_edit.h"
 #include "job/matched_planner.h"
 #include "job/plan_by.h"
 
@@ -46,6 +49,78 @@ Result<Plan> RollDesk::at(const FoldPlan& fold) {
   Result<Plan> plan = inspected(job_, planner()->plan_at(fold));
   note_cancel();
   return plan;
+}
+
+namespace {
+
+constexpr int kRounds = 24;  // of the search for prices
+
+Result<Plan> kept_to(const Job& job, Result<Plan> plan, const Hand& hand) {
+  if (!plan) return plan;
+  const std::vector<std::string> findings = inspect_hand(job, *plan, hand);
+  if (findings.empty()) return plan;
+  return Problem{way_name(plan->way), "the plan found does not keep to what is set: " + findings.front(),
+                 "this is a fault of the program; please report it with the job file"};
+}
+
+constexpr const char* kReached = "it reaches the bound of all plans of this way, whatever is set by hand";
+constexpr const char* kFewFolds = "this is the best found with what is set by hand, not proved best; the bound is that "
+                                  "of all plans of this way";
+
+// A fan with one line pinned; where all is pinned an end leg may be less than holds
+// a panel, and no plan of the way has such a fold.
+bool has_found_ends(const FoldWay& way, const Hand& hand) {
+  const bool is_fan = way.kind == FoldKind::fan || way.kind == FoldKind::quarters;
+  return is_fan && way.legs > 2 && std::count_if(hand.lines.begin(), hand.lines.end(), [](const auto& l) { return l.has_value(); }) == 1;
+}
+
+}  // namespace
+
+Result<Plan> RollDesk::within(const FoldWay& way, const Hand& hand) {
+  if (hand.is_empty()) return best(way);
+  if (needs_matching(job_, roll_))
+    return Problem{way_name(way), "the panels match a pattern; there nothing is set by hand", ""};
+  Result<Plan> plan = plan_within(way, hand);
+  const bool is_bounded = !hand.has_lines() || (aim_ == Aim::most_worth && has_found_ends(way, hand));
+  if (plan && !plan->proof.proved && is_bounded) plan = bounded_by_way(*plan);
+  plan = kept_to(job_, inspected(job_, std::move(plan)), hand);
+  note_cancel();
+  return plan;
+}
+
+// Where the best plan with what is set has enough of everything, it is the answer.
+Result<Plan> RollDesk::plan_within(const FoldWay& way, const Hand& hand) {
+  Result<Plan> plan = planner()->plan_within(way, hand);
+  if (!plan) return plan;
+  const std::vector<std::int64_t> least = least_of(job_, hand);
+  bool is_enough = is_within(plan->yield, limits_of(job_));
+  for (std::size_t p = 0; p < least.size(); ++p) is_enough = is_enough && plan->yield[p] >= least[p];
+  return is_enough ? plan : CountedWay(job_, roll_, aim_, way, hand, without_progress(budget_)).run(kRounds);
+}
+
+// What keeps to the hand is a plan of the way where its end legs are found, or no
+// line is pinned. (A line that is put where the worth does not change may save a
+// cut, so that the bound of net worth does not hold.)
+Plan RollDesk::bounded_by_way(Plan plan) {
+  const std::optional<Proof> of_way = proof_of_way(plan.way);
+  if (!of_way || of_way->bound > plan.proof.bound) return plan;
+  const Worth reached = plan.aim == Aim::most_worth ? plan.worth : plan.net;
+  if (reached > of_way->bound) return plan;
+  plan.proof = {of_way->bound, reached == of_way->bound, reached == of_way->bound ? kReached : kFewFolds};
+  return plan;
+}
+
+std::optional<Proof> RollDesk::proof_of_way(const FoldWay& way) {
+  {
+    const std::lock_guard lock(mutex_);
+    const auto known = proofs_.find(way);
+    if (known != proofs_.end()) return known->second;
+  }
+  const Result<Plan> free = best(way);
+  if (!free || budget_.is_cancelled()) return std::nullopt;
+  const std::lock_guard lock(mutex_);
+  proofs_[way] = free->proof;
+  return free->proof;
 }
 
 Comparison RollDesk::compare() {

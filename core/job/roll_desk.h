@@ -7,6 +7,7 @@
 //
 //   best(way)  the best plan of a way, as plan_roll gives it
 //   at(fold)   the best plan with the folds where `fold` says
+//   within(way, hand)  the best plan of a way that keeps to what is set by hand
 //   compare()  all ways, as compare_ways gives them
 //   snaps      the finite set of places among which a fold line has its best one
 //
@@ -15,7 +16,14 @@
 // there. levels are the way's own; what `fold` holds there is not looked at.
 // Positions that are whole in no unit are the caller's business.
 //
-// Every plan given out has passed inspect_plan. Calls may come from several
+// within() pins fold lines and the length of all lengths, and asks for at least so
+// many of a panel (job/hand.h); what is not set is searched. With nothing set it
+// is best(). Its bound speaks of plans that keep to the hand; where not all of
+// them were searched, it is that of all plans of the way, and proved only where
+// the plan reaches it. Refused where it cannot be kept, as at() is; panels that
+// must match a pattern take no hand.
+//
+// Every plan given out has passed inspect_plan, and those of within() inspect_hand. Calls may come from several
 // threads at once. Once the budget's cancel flag is up, calls end as those of
 // plan_roll do; tables left unfinished so are made again for the next call after
 // the flag is down.
@@ -24,10 +32,12 @@
 // Example: 1500 mm with selvedges of 10, folded off-centre, carriers 450 wide:
 // snaps(off-centre, 0) holds 235 mm (half a carrier from the selvedge).
 
+#include <map>
 #include <memory>
 #include <mutex>
 #include <vector>
 
+#include "job/hand.h"
 #include "job/plan_roll.h"
 
 namespace foldyard {
@@ -41,6 +51,7 @@ class RollDesk {
 
   Result<Plan> best(const FoldWay& way);
   Result<Plan> at(const FoldPlan& fold);
+  Result<Plan> within(const FoldWay& way, const Hand& hand);
   Comparison compare();
 
   // The places of fold line `line` (from 0, left to right) where what the roll
@@ -55,14 +66,18 @@ class RollDesk {
  private:
   std::shared_ptr<RollPlanner> planner();
   void note_cancel();
+  Result<Plan> plan_within(const FoldWay& way, const Hand& hand);
+  Plan bounded_by_way(Plan plan);
+  std::optional<Proof> proof_of_way(const FoldWay& way);
 
   const Job job_;
   int roll_;
   Aim aim_;
   SearchBudget budget_;
-  std::mutex mutex_;  // guards planner_ and is_spoiled_
+  std::mutex mutex_;  // guards all below
   std::shared_ptr<RollPlanner> planner_;
   bool is_spoiled_ = false;
+  std::map<FoldWay, Proof> proofs_;  // of the best plans of ways
 };
 
 }  // namespace foldyard

@@ -95,8 +95,8 @@ std::int64_t RollPlanner::most_lengths(const FoldWay& way) const {
 }
 
 Length RollPlanner::size_of(const TableSet& tables, const FoldWay& way, const LayOption& option) const {
-  const Length length = tables.along(way.end_to_end)[option.place] * (way.end_to_end ? 2 : 1);
-  return (length + job_.losses.allowance) * option.copies;
+  const Length place = tables.along(way.end_to_end)[option.place] * (way.end_to_end ? 2 : 1);
+  return (option.length.value_or(place) + job_.losses.allowance) * option.copies;
 }
 
 // An aim that weighs time cuts differently for each number of lengths in the
@@ -141,8 +141,8 @@ std::vector<SeriesEntry> RollPlanner::entries_of(const std::vector<LayOption>& o
     const std::int64_t more = scale.per_length * o.copies + scale.per_lay;
     const Length size = size_of(tables, way, o);
     entries.push_back(tables.aim().worth_first
-                          ? SeriesEntry{size, o.cell().gain * o.copies, o.cell().cost + more}
-                          : SeriesEntry{size, o.cell().gain - more, 0});
+                          ? SeriesEntry{size, o.cell().gain * o.copies, o.cell().cost + o.trim + more}
+                          : SeriesEntry{size, o.cell().gain - o.trim - more, 0});
   }
   return entries;
 }
@@ -151,9 +151,11 @@ Pattern RollPlanner::pattern_of(TableSet& tables, const FoldWay& way, const LayO
   const std::int64_t copies = tables.aim().worth_first ? 1 : o.copies;
   const StripChoice choice = o.search->choice(o.place);
   const FoldPlan fold{way, choice.layout->lines(choice.left.size, choice.right.size), levels_of(way)};
-  const Length length = tables.along(way.end_to_end)[o.place] * (way.end_to_end ? 2 : 1);
-  return write_pattern(job_, roll_, fold, length,
-                       strip_tree(tables, choice, way.end_to_end, copies, o.place));
+  const int half = way.end_to_end ? 2 : 1;
+  CutTree tree = strip_tree(tables, choice, way.end_to_end, copies, o.place);
+  if (o.length) tree = with_rest_beyond(std::move(tree), *o.length / half);
+  return write_pattern(job_, roll_, fold, o.length.value_or(tables.along(way.end_to_end)[o.place] * half),
+                       std::move(tree));
 }
 
 // The patterns and lays of the chosen options, the longest lengths first.
@@ -181,10 +183,10 @@ Worth RollPlanner::area_bound() const { return foldyard::area_bound(job_, roll_)
 // A ply that covers a panel but not its whole strip gives that panel, too,
 // though the search did not count on it: then the plan is better than what was
 // proved best, and no more is known than the bound by area.
-Proof RollPlanner::prove(const Plan& plan, Worth lost, const Series& series, const char* all_searched) const {
+Proof RollPlanner::prove(const Plan& plan, Worth lost, const Series& series, const Choice& choice) const {
   const bool as_searched = aim_ != Aim::most_worth || (plan.worth + lost).parts() == series.gain;
-  if (series.proved && !tables_->is_thinned() && as_searched && !budget_.is_cancelled())
-    return {(aim_ == Aim::most_worth ? plan.worth : plan.net) + lost, true, all_searched};
+  if (series.proved && choice.is_complete && !tables_->is_thinned() && as_searched && !budget_.is_cancelled())
+    return {(aim_ == Aim::most_worth ? plan.worth : plan.net) + lost, true, choice.note};
   return {area_bound(), false,
           "this is the best found, not proved best; the bound counts every bit of usable cloth"};
 }
@@ -273,13 +275,14 @@ Result<Plan> RollPlanner::plan(const FoldWay& way, bool around_flaws) {
   const std::string why_not = refusal(way);
   if (!why_not.empty()) return refused(way, why_not);
   if (budget_.is_cancelled()) return refused(way, "planning was stopped before this way");
-  const Layouts layouts = layouts_for(way);
-  if (layouts.empty())
+  Choice choice{layouts_for(way)};
+  if (choice.layouts.empty())
     return refused(way, "folded so it is deeper than the " +
                             write_length(deepest_fold(job_.table), job_.unit) +
                             " that fit the table and can be reached");
   const bool folds_are_found = aim_ == Aim::worth_less_time && !way.plain;
-  return plan_among(way, layouts, around_flaws, folds_are_found ? kAllWhereWorthChanges : kAllSearched);
+  choice.note = folds_are_found ? kAllWhereWorthChanges : kAllSearched;
+  return plan_among(way, choice, around_flaws);
 }
 
 Result<Plan> RollPlanner::plan_at(const FoldPlan& fold) {
@@ -289,15 +292,16 @@ Result<Plan> RollPlanner::plan_at(const FoldPlan& fold) {
   if (!why_not.empty()) return refused(fold.way, why_not);
   if (budget_.is_cancelled()) return refused(fold.way, "planning was stopped before this way");
   const FoldPlan as_way{fold.way, fold.lines, levels_of(fold.way)};
-  return plan_among(fold.way, layouts_at(as_way, roll_.fabric, fold_limits()), true, kAllCuts);
+  Choice choice{layouts_at(as_way, roll_.fabric, fold_limits())};
+  choice.note = kAllCuts;
+  return plan_among(fold.way, choice, true);
 }
 
-Result<Plan> RollPlanner::plan_among(const FoldWay& way, const Layouts& layouts, bool around_flaws,
-                                     const char* all_searched) {
+Result<Plan> RollPlanner::plan_among(const FoldWay& way, const Choice& choice, bool around_flaws) {
   const AimScale scale = aim_scale(job_, roll_, way, aim_);
   TableSet& tables = *tables_;
-  const Searches searches = searches_of(tables, layouts, way);
-  const std::vector<LayOption> options = lay_options(tables, searches, way);
+  const Searches searches = searches_of(tables, choice.layouts, way);
+  const std::vector<LayOption> options = options_of(searches, way, choice);
   count_stage();
   const std::vector<SeriesEntry> all = entries_of(options, tables, way, scale);
   std::vector<SeriesEntry> entries;
@@ -317,7 +321,7 @@ Result<Plan> RollPlanner::plan_among(const FoldWay& way, const Layouts& layouts,
   for (int pick : series.picks) chosen.push_back(tight[pick]);
   Plan plan = write_plan(tables, way, std::move(chosen));
   const Worth lost = lost_worth(job_, plan);
-  plan.proof = prove(plan, lost, series, all_searched);
+  plan.proof = prove(plan, lost, series, choice);
   if (plan.lost.empty()) return plan;
   if (around_flaws && !budget_.is_cancelled()) plan = plan_around_flaws(tables, way, scale, options, plan);
   if (plan.worth == Worth()) return refused(way, "every panel that fits would touch a flaw");

@@ -6,10 +6,12 @@
 // threads at once.
 
 #include <memory>
+#include <optional>
 
 #include "batch/series.h"
 #include "cutting/strip_search.h"
 #include "job/aim_scale.h"
+#include "job/hand.h"
 #include "job/plan_roll.h"
 
 namespace foldyard {
@@ -25,6 +27,9 @@ class RollPlanner {
   Result<Plan> plan(const FoldWay& way, bool around_flaws = true);
   // With the folds where they are given; their levels are the way's.
   Result<Plan> plan_at(const FoldPlan& fold);
+  // With lines and length as they are set; how many of a panel is not looked at.
+  // Where not every fold that may lie so was searched, it is not proved.
+  Result<Plan> plan_within(const FoldWay& way, const Hand& hand);
   // The lines of every fold among which plan() finds the best: in no order, some
   // more than once. Empty where the way is refused.
   std::vector<std::vector<Length>> fold_places(const FoldWay& way) const;
@@ -48,6 +53,13 @@ class RollPlanner {
     std::vector<PricedLay> lays;
   };
   Result<Searched> search(const FoldWay& way);
+  // The same with lines and length as they are set; lays stays empty. patterns:
+  // of the lays worth most for their cloth, at most so many.
+  struct SearchedWithin {
+    Searched best;
+    std::vector<Pattern> patterns;
+  };
+  Result<SearchedWithin> search_within(const FoldWay& way, const Hand& hand, std::size_t patterns);
   TableSet& tables() { return *tables_; }  // REQUIRES a search that was not refused
   Layouts layouts_for(const FoldWay& way) const;
   // Why no plan may be of this way; empty where one may.
@@ -60,13 +72,29 @@ class RollPlanner {
     int place = 0;
     std::int64_t copies = 1;
     const StripSearch* search = nullptr;
+    // Longer than the place, flat: the rest of the length is cut off first.
+    std::optional<Length> length = {};
+    std::int64_t trim = 0;  // what that costs a lay
     const Cell& cell() const { return search->cells()[place]; }
+  };
+  // What may be searched: the folds, and where it is set, the only length.
+  struct Choice {
+    Layouts layouts;
+    bool is_complete = true;  // every fold that may lie so
+    std::optional<Length> length = {};
+    const char* note = nullptr;  // of a proof
   };
   using Searches = std::vector<std::unique_ptr<StripSearch>>;  // by copies, from 1
 
   FoldLimits fold_limits() const;
-  Result<Plan> plan_among(const FoldWay& way, const Layouts& layouts, bool around_flaws,
-                          const char* all_searched);
+  FoldPlan fold_with(const FoldWay& way, const Hand& hand) const;
+  Result<Choice> choice_within(const FoldWay& way, const Hand& hand) const;
+  std::string why_no_such_length(const FoldWay& way, Length length) const;
+  Result<Plan> plan_among(const FoldWay& way, const Choice& choice, bool around_flaws);
+  std::vector<LayOption> options_of(const Searches& searches, const FoldWay& way, const Choice& choice) const;
+  std::vector<LayOption> options_of_length(const Searches& searches, const FoldWay& way, Length length) const;
+  std::optional<LayOption> best_of_length(const StripSearch& search, std::int64_t copies, const FoldWay& way,
+                                          Length length) const;
   Searches searches_of(TableSet& tables, const Layouts& layouts, const FoldWay& way) const;
   std::vector<LayOption> lay_options(const TableSet& tables, const Searches& searches,
                                      const FoldWay& way) const;
@@ -75,7 +103,7 @@ class RollPlanner {
   Pattern pattern_of(TableSet& tables, const FoldWay& way, const LayOption& option) const;
   Plan write_plan(TableSet& tables, const FoldWay& way, std::vector<LayOption> chosen) const;
   // lost: what flaws take from the plan; the proof is of the roll without them.
-  Proof prove(const Plan& plan, Worth lost, const Series& series, const char* all_searched) const;
+  Proof prove(const Plan& plan, Worth lost, const Series& series, const Choice& choice) const;
   // REQUIRES a plan that flaws take panels from, its proof as above.
   Plan plan_around_flaws(TableSet& tables, const FoldWay& way, const AimScale& scale,
                          const std::vector<LayOption>& options, const Plan& clean) const;

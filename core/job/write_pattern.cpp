@@ -111,4 +111,27 @@ Pattern write_pattern(const Job& job, const Roll& roll, const FoldPlan& fold, Le
   return pattern;
 }
 
+CutTree with_rest_beyond(CutTree tree, Length folded_length) {
+  const Rect used = tree.nodes[0].rect;
+  if (used.along.to == folded_length) return tree;
+  CutTree longer;
+  longer.nodes.resize(1);
+  CutNode& root = longer.nodes[0];
+  root.rect = {used.across, {Length(), folded_length}};
+  root.kind = NodeKind::cut;
+  root.direction = Direction::across;
+  root.at = used.along.to;
+  for (CutNode node : tree.nodes) {
+    if (node.first >= 0) ++node.first;
+    if (node.second >= 0) ++node.second;
+    longer.nodes.push_back(node);
+  }
+  CutNode rest;
+  rest.rect = {used.across, {used.along.to, folded_length}};
+  longer.nodes[0].first = 1;
+  longer.nodes[0].second = static_cast<int>(longer.nodes.size());
+  longer.nodes.push_back(rest);
+  return longer;
+}
+
 }  // namespace foldyard

@@ -14,4 +14,8 @@ namespace foldyard {
 Pattern write_pattern(const Job& job, const Roll& roll, const FoldPlan& fold, Length length,
                       CutTree tree);
 
+// The tree of a longer folded length: all beyond it is cut off first and left. The
+// tree itself where it is as long.
+CutTree with_rest_beyond(CutTree tree, Length folded_length);
+
 }  // namespace foldyard

@@ -16,6 +16,7 @@ const std::map<std::string, int> kFloors = {
 const std::set<std::string> kNouns = {
     "cloth/roll.h",     "goods/panel.h",      "fold/fold_plan.h", "lay/cutter.h",
     "costing/pace.h",   "cutting/cut_tree.h", "job/job.h",        "job/plan.h",         "job/batch_plan.h",
+    "job/hand.h",
     "inspect/inspect_plan.h"};
 
 bool is_noun(const std::string& include) {

@@ -81,7 +81,16 @@ class LimitedModel {
  public:
   LimitedModel(const QuantaJob& job, const FoldWay& way) : job_(job), way_(way), counts_(job) {}
 
-  std::int64_t solve() {
+  std::int64_t solve() { return most_from(0); }
+  // Of all numbers of copies from this one on.
+  std::int64_t most_from(int copies) {
+    const Worths all = all_worths();
+    return *std::max_element(all.begin() + copies, all.end());
+  }
+  const Counts& counts() const { return counts_; }
+
+ private:
+  Worths all_worths() {
     const std::vector<Strips> choices = all_strips_of(job_, way_);
     const int room = job_.roll - 2 * job_.squaring;
     std::vector<Worths> of_height(static_cast<std::size_t>(job_.table + 1));
@@ -95,10 +104,9 @@ class LimitedModel {
         if (size <= r) counts_.merge(here, of_room[static_cast<std::size_t>(r - size)], of_height[static_cast<std::size_t>(h)]);
       }
     }
-    return *std::max_element(of_room.back().begin(), of_room.back().end());
+    return of_room.back();
   }
 
- private:
   Worths length(const std::vector<Strips>& choices, int height) {
     Worths all = counts_.none();
     for (const Strips& s : choices) {
@@ -172,6 +180,12 @@ class LimitedModel {
 
 std::int64_t limited_worth(const QuantaJob& job, const FoldWay& way) {
   return LimitedModel(job, way).solve();
+}
+
+std::int64_t worth_with_at_least(const QuantaJob& job, const FoldWay& way, std::size_t panel, int least) {
+  LimitedModel model(job, way);
+  const int from = model.counts().index(job, panel, least);
+  return from < 0 ? -1 : model.most_from(from);
 }
 
 }  // namespace foldyard::test

@@ -14,4 +14,8 @@ namespace foldyard::test {
 // The most worth within the limits, by the rule of strips.
 std::int64_t limited_worth(const QuantaJob& job, const FoldWay& way);
 
+// The most worth of plans with at least so many of a panel; −1 where there is none.
+// REQUIRES an at_most of that panel that no plan can pass, and of no other.
+std::int64_t worth_with_at_least(const QuantaJob& job, const FoldWay& way, std::size_t panel, int least);
+
 }  // namespace foldyard::test

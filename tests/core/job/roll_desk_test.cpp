@@ -6,8 +6,10 @@
 
 #include "core/support/slow_roll.h"
 #include "core/support/way_title.h"
+#include "inspect/inspect_hand.h"
 #include "inspect/inspect_plan.h"
 #include "job/defaults.h"
+#include "job/hand_edit.h"
 
 namespace foldyard {
 namespace {
@@ -172,6 +174,49 @@ TEST(RollDesk, ProvesOnlyWhatLiesAtTheseFolds) {
   ASSERT_TRUE(plan);
   EXPECT_TRUE(plan->proof.proved);
   EXPECT_EQ(plan->proof.note.find("with the folds where they are"), 0u);
+}
+
+TEST(RollDesk, IsTheBestWhereNothingIsSet) {
+  RollDesk desk(cushions(), 0, Aim::most_worth);
+  EXPECT_EQ(*desk.within(kOffCentre, {}), *desk.best(kOffCentre));
+}
+
+TEST(RollDesk, KeepsToThePinnedLineAndToTheLength) {
+  const Job job = cushions();
+  RollDesk desk(job, 0, Aim::most_worth);
+  Hand hand = with_line({}, kOffCentre, 0, Length::mm(300));
+  hand.length = Length::mm(930);
+  const auto plan = desk.within(kOffCentre, hand);
+  ASSERT_TRUE(plan) << plan.problem().sentence();
+  EXPECT_EQ(inspect_hand(job, *plan, hand), std::vector<std::string>());
+  EXPECT_LE(plan->worth, desk.best(kOffCentre)->worth);
+  EXPECT_TRUE(plan->proof.proved);
+  EXPECT_EQ(plan->proof.note.find("with what is set by hand"), 0u);
+}
+
+// Of a fan with one line pinned not every fold is searched: the bound is that of
+// the way, which the plan may reach.
+TEST(RollDesk, SaysWhatTheBoundSpeaksOf) {
+  RollDesk desk(cushions(), 0, Aim::most_worth);
+  const auto best = desk.best(kThirds);
+  const auto same = desk.within(kThirds, with_line({}, kThirds, 0, best->patterns[0].fold.lines[0]));
+  ASSERT_TRUE(same);
+  EXPECT_EQ(same->worth, best->worth);
+  EXPECT_TRUE(same->proof.proved);
+  const auto other = desk.within(kThirds, with_line({}, kThirds, 0, Length::mm(333)));
+  ASSERT_TRUE(other) << other.problem().sentence();
+  EXPECT_LE(other->worth, other->proof.bound);
+  EXPECT_EQ(other->proof.bound, best->worth);
+}
+
+TEST(RollDesk, SetsNothingByHandWherePanelsMatchAPattern) {
+  Job job = cushions();
+  job.rolls[0].fabric.repeat.along = Length::mm(320);
+  job.panels[0].match = Match::start;
+  RollDesk desk(job, 0, Aim::most_worth);
+  const auto plan = desk.within(kOffCentre, with_line({}, kOffCentre, 0, Length::mm(300)));
+  ASSERT_FALSE(plan);
+  EXPECT_EQ(plan.problem().what, "the panels match a pattern; there nothing is set by hand");
 }
 
 TEST(RollDesk, MakesItsTablesAgainAfterACancel) {

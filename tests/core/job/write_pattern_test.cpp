@@ -113,5 +113,17 @@ TEST(WritePattern, FoldsEndToEndAtHalf) {
   EXPECT_EQ(p.rests.size(), 3u);  // two selvedges and a remnant, each unfolded to 900
 }
 
+// One cut across at 900, then the tree as it was; nodes move up by one.
+TEST(WithRestBeyond, CutsTheRestOffFirst) {
+  const CutTree tree = half_tree(), longer = with_rest_beyond(tree, mm(960));
+  ASSERT_EQ(longer.nodes.size(), tree.nodes.size() + 2);
+  EXPECT_EQ(longer.nodes[0].rect, rect(0, 750, 0, 960));
+  EXPECT_EQ(longer.nodes[0].direction, Direction::across);
+  EXPECT_EQ(longer.nodes[0].at, mm(900));
+  EXPECT_EQ(longer.nodes[1].first, tree.nodes[0].first + 1);
+  EXPECT_EQ(longer.nodes[static_cast<std::size_t>(longer.nodes[0].second)].rect, rect(0, 750, 900, 960));
+  EXPECT_EQ(with_rest_beyond(tree, mm(900)), tree);
+}
+
 }  // namespace
 }  // namespace foldyard

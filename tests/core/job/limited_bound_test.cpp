@@ -1,0 +1,44 @@
+#include "job/limited_bound.h"
+
+#include <gtest/gtest.h>
+
+#include "job/defaults.h"
+#include "job/sum_up.h"
+
+namespace foldyard {
+namespace {
+
+Job cushions() {
+  Job job = default_job();
+  Fabric fabric = default_fabric();
+  fabric.width = Length::mm(1500);
+  fabric.selvedge = Length::mm(10);
+  job.rolls = {{"grey", fabric, Length::mm(5000)}};
+  job.panels = {{"seat", Length::mm(450), Length::mm(900), false, true, Worth::whole(3), 7},
+                {"arm", Length::mm(300), Length::mm(400), true, true, Worth::whole(1), 5}};
+  return job;
+}
+
+TEST(BoundInWorth, IsTheGainWhereWorthIsCounted) {
+  const Job job = cushions();
+  const LimitedCase c(job, 0, Aim::most_worth, {}, {});
+  EXPECT_EQ(bound_in_worth(c, Worth::whole(26).parts() * c.scale), Worth::whole(26));
+  EXPECT_EQ(bound_in_worth(c, Worth::whole(26).parts() * c.scale + c.scale - 1), Worth::whole(26));
+}
+
+// A plan's own value, as a bound, is never less than its net worth.
+TEST(BoundInWorth, HoldsForThePlanThatReachesIt) {
+  const Job job = cushions();
+  for (const FoldWay& way : {FoldWay{}, FoldWay{FoldKind::selvedge_to_selvedge, 2, false, true}}) {
+    const LimitedCase c(job, 0, Aim::worth_less_time, way, {});
+    RollPlanner planner(job, 0, Aim::worth_less_time, {});
+    const auto plan = planner.plan(way);
+    ASSERT_TRUE(plan);
+    const Worth bound = bound_in_worth(c, c.value_of(*plan));
+    EXPECT_GE(bound, plan->net);
+    EXPECT_LE(bound.parts(), plan->net.parts() + 200);
+  }
+}
+
+}  // namespace
+}  // namespace foldyard
