@@ -1,5 +1,6 @@
 #include "table/board_view.h"
 
+#include <QContextMenuEvent>
 #include <QKeyEvent>
 #include <QMouseEvent>
 #include <QPainter>
@@ -69,6 +70,17 @@ void BoardView::light(int patch) { item_->light(patch); }
 void BoardView::set_dark(bool dark) {
   dark_ = dark;
   item_->set_dark(dark);
+  viewport()->update();
+}
+
+void BoardView::set_pins(const std::vector<bool>& pins) {
+  pins_ = pins;
+  viewport()->update();
+}
+
+void BoardView::set_snap(Snap snap, Length at) {
+  snap_ = snap;
+  snapped_at_ = at;
   viewport()->update();
 }
 
@@ -183,13 +195,26 @@ int BoardView::line_near(const QPoint& pixel) const {
   return nearest;
 }
 
+int BoardView::patch_near(const QPoint& pixel) const {
+  if (!cloth()) return -1;
+  const QPointF place = mapToScene(pixel);
+  const Length across = across_at(place), along = along_at(place);
+  return side_ == Side::folded ? cloth()->patch_at(across, along) : cloth()->patch_at_flat(across, along);
+}
+
 void BoardView::point_at(const QPoint& pixel) {
   if (!cloth()) return;
   const QPointF place = mapToScene(pixel);
-  const Length across = across_at(place), along = along_at(place);
-  const int patch = side_ == Side::folded ? cloth()->patch_at(across, along) : cloth()->patch_at_flat(across, along);
+  const int patch = patch_near(pixel);
   tell(patch);
-  emit pointed(patch, across, along);
+  emit pointed(patch, across_at(place), along_at(place));
+}
+
+// By keyboard it is asked for what is held or lit.
+void BoardView::contextMenuEvent(QContextMenuEvent* event) {
+  const bool by_key = event->reason() == QContextMenuEvent::Keyboard;
+  emit menu_wanted(by_key ? held_ : line_near(event->pos()), by_key ? lit() : patch_near(event->pos()),
+                   by_key ? mapToGlobal(viewport()->rect().center()) : event->globalPos());
 }
 
 void BoardView::tell(int patch) {
@@ -208,18 +233,23 @@ void BoardView::keyPressEvent(QKeyEvent* event) {
   if (key == Qt::Key_Plus || key == Qt::Key_Equal) return zoom_in();
   if (key == Qt::Key_Minus) return zoom_out();
   if (key == Qt::Key_0) return fit();
-  if (key == Qt::Key_F && lines_movable_ && cloth() && !cloth()->cloth().fold.lines.empty()) {
+  if (key == Qt::Key_F && has_lines()) {
     held_ = (held_ + 1) % static_cast<int>(cloth()->cloth().fold.lines.size());
     return item_->hold_line(held_);
   }
+  if (key == Qt::Key_P && has_lines()) return emit pin_toggled(hold_some_line());
   QGraphicsView::keyPressEvent(event);
 }
 
-void BoardView::step_line(int steps) {
-  if (!lines_movable_ || !cloth() || cloth()->cloth().fold.lines.empty()) return;
+// The line that is held, or the first one.
+int BoardView::hold_some_line() {
   held_ = std::clamp(held_, 0, static_cast<int>(cloth()->cloth().fold.lines.size()) - 1);
   item_->hold_line(held_);
-  emit line_stepped(held_, steps);
+  return held_;
+}
+
+void BoardView::step_line(int steps) {
+  if (has_lines()) emit line_stepped(hold_some_line(), steps);
 }
 
 void BoardView::step_patch(Qt::Key key) {
@@ -275,6 +305,7 @@ void BoardView::drawForeground(QPainter* painter, const QRectF&) {
   painter->save();
   painter->setWorldTransform(QTransform());
   if (cloth()) paint_tapes(*painter);
+  if (cloth() && side_ == Side::flat) paint_pins(*painter);
   paint_measure(*painter);
   if (hasFocus()) {
     painter->setBrush(Qt::NoBrush);
@@ -292,6 +323,19 @@ void BoardView::paint_tapes(QPainter& painter) const {
   painter.setFont(small);
   paint_tape_across(painter, to_screen, top, view, cloth()->job->unit);
   paint_tape_along(painter, to_screen, top, view, cloth()->job->unit);
+}
+
+void BoardView::paint_pins(QPainter& painter) const {
+  const BoardColours& colours = board_colours(dark_);
+  const QTransform to_screen = viewportTransform();
+  const QRectF cloth_box = to_screen.mapRect(table()), view = viewport()->rect();
+  const auto x_of = [&](Length at) { return to_screen.map(QPointF(at.in_mm(), 0)).x(); };
+  const std::vector<Length>& lines = cloth()->cloth().fold.lines;
+  for (std::size_t i = 0; i < lines.size() && i < pins_.size(); ++i)
+    if (pins_[i])
+      paint_pin(painter, {x_of(lines[i]), std::max(cloth_box.top(), view.top()) + 14}, length_words(lines[i], cloth()->job->unit),
+                view.right() - 2, colours);
+  paint_tick(painter, {x_of(snapped_at_), std::min(cloth_box.bottom() + kTapeGap, view.bottom() - kTapeWidth)}, snap_, colours);
 }
 
 void BoardView::paint_measure(QPainter& painter) const {

@@ -41,6 +41,8 @@ ClothTable::ClothTable(QWidget* parent)
     connect(view, &BoardView::line_moved, this, &ClothTable::line_moved);
     connect(view, &BoardView::line_left, this, &ClothTable::line_left);
     connect(view, &BoardView::line_stepped, this, &ClothTable::line_stepped);
+    connect(view, &BoardView::pin_toggled, this, &ClothTable::pin_toggled);
+    connect(view, &BoardView::menu_wanted, this, &ClothTable::menu_wanted);
   }
   connect(folded_, &BoardView::pointed, this, [this](int patch, Length, Length along) { light(patch, along); });
   connect(flat_, &BoardView::pointed, this, [this](int patch, Length, Length along) {

@@ -44,6 +44,8 @@ class ClothTable : public QWidget {
   void line_moved(int line, foldyard::Length to);
   void line_left(int line);
   void line_stepped(int line, int steps);
+  void pin_toggled(int line);
+  void menu_wanted(int line, int patch, const QPoint& global);
 
  private:
   void light(int patch, Length along_folded);

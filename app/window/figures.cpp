@@ -26,19 +26,59 @@ QString signed_text(double value, int places) {
   return (value < 0 ? QStringLiteral("−") : QStringLiteral("+")) + text;
 }
 
+double in_squares(Area area, Unit unit) {
+  const double yard = Length::inches64(64 * 36).in_mm() / 1000;
+  const bool yards = unit == Unit::inch || unit == Unit::yard;
+  return area.in_square_metres() / (yards ? yard * yard : 1);
+}
+
+}  // namespace
+
+Area waste_of(const Job& job, const Plan& plan) {
+  const Length width = job.rolls[static_cast<std::size_t>(plan.roll)].fabric.width;
+  const Area kept = plan.remnant_kept ? width * plan.remnant.size() : Area();
+  return plan.cloth - plan.used - kept;
+}
+
+QString area_words(Area area, Unit unit) {
+  const bool yards = unit == Unit::inch || unit == Unit::yard;
+  return (yards ? Figures::tr("%1 sq yd") : Figures::tr("%1 m²")).arg(in_squares(area, unit), 0, 'f', 2);
+}
+
+std::array<QString, 4> figures_of(const Job& job, const Plan& plan) {
+  return {QString::number(panels_of(plan)), use_words(plan.used, plan.cloth), area_words(waste_of(job, plan), job.unit),
+          minutes_words(plan.time)};
+}
+
+std::array<QString, 4> differences(const Job& job, const Plan& plan, const Plan& other) {
+  return {signed_text(static_cast<double>(panels_of(plan) - panels_of(other)), 0), signed_text(use_of(plan) - use_of(other), 1),
+          signed_text(in_squares(waste_of(job, plan), job.unit) - in_squares(waste_of(job, other), job.unit), 2),
+          signed_text(plan.time.in_minutes() - other.time.in_minutes(), 0)};
+}
+
+namespace {
+
+QString name_of(int figure) {
+  switch (figure) {
+    case Figures::panels: return Figures::tr("panels");
+    case Figures::use: return Figures::tr("of the cloth used");
+    case Figures::waste: return Figures::tr("of waste");
+    default: return Figures::tr("to cut it");
+  }
+}
+
 }  // namespace
 
 Figures::Figures(QWidget* parent) : QWidget(parent) {
   auto* row = new QHBoxLayout(this);
   row->setContentsMargins(4, 0, 4, 0);
   row->setSpacing(26);
-  const QString names[] = {tr("panels"), tr("of the cloth used"), tr("to cut it")};
   for (std::size_t i = 0; i < count; ++i) {
     auto* column = new QVBoxLayout;
     column->setSpacing(0);
     values_[i] = new QLabel;
     values_[i]->setProperty("figure", true);
-    words_[i] = new QLabel(names[i]);
+    words_[i] = new QLabel(name_of(static_cast<int>(i)));
     words_[i]->setProperty("soft", true);
     column->addWidget(values_[i]);
     column->addWidget(words_[i]);
@@ -47,22 +87,21 @@ Figures::Figures(QWidget* parent) : QWidget(parent) {
   row->addStretch(1);
 }
 
-void Figures::show_plan(const Plan* plan) {
+void Figures::show_plan(const Job& job, const Plan* plan) {
   setVisible(plan != nullptr);
   if (!plan) return;
-  values_[panels]->setText(QString::number(panels_of(*plan)));
-  values_[use]->setText(use_words(plan->used, plan->cloth));
-  values_[minutes]->setText(minutes_words(plan->time));
-  words_[panels]->setText(tr("panels"));
-  words_[use]->setText(tr("of the cloth used"));
-  words_[minutes]->setText(tr("to cut it"));
+  const auto figures = figures_of(job, *plan);
+  for (std::size_t i = 0; i < count; ++i) {
+    values_[i]->setText(figures[i]);
+    words_[i]->setText(name_of(static_cast<int>(i)));
+  }
 }
 
-void Figures::show_against(const Plan& plan, const Plan& other) {
-  show_plan(&plan);
-  words_[panels]->setText(tr("panels (%1)").arg(signed_text(static_cast<double>(panels_of(plan) - panels_of(other)), 0)));
-  words_[use]->setText(tr("of the cloth used (%1)").arg(signed_text(use_of(plan) - use_of(other), 1)));
-  words_[minutes]->setText(tr("to cut it (%1)").arg(signed_text(plan.time.in_minutes() - other.time.in_minutes(), 0)));
+void Figures::show_against(const Job& job, const Plan& plan, const Plan& other) {
+  show_plan(job, &plan);
+  const auto differ = differences(job, plan, other);
+  for (std::size_t i = 0; i < count; ++i)
+    words_[i]->setText(tr("%1 (%2)").arg(name_of(static_cast<int>(i)), differ[i]));
 }
 
 }  // namespace foldyard

@@ -6,6 +6,8 @@
 #include <exception>
 #include <utility>
 
+#include "job/hand_edit.h"
+
 namespace foldyard {
 namespace {
 
@@ -19,8 +21,6 @@ Length tape_mark(Length place, Unit unit) {
 
 Length apart(Length a, Length b) { return a < b ? b - a : a - b; }
 
-Length line_of(const FoldPlan& fold, int line) { return fold.lines[static_cast<std::size_t>(line)]; }
-
 // The next place beyond the line in the direction of the step; the line's own
 // where there is none.
 Length next_place(const std::vector<Length>& places, Length from, int steps) {
@@ -32,15 +32,30 @@ Length next_place(const std::vector<Length>& places, Length from, int steps) {
   return here == places.begin() ? from : *std::prev(here);
 }
 
+std::optional<Length> nearest(const std::vector<Length>& places, Length to) {
+  const auto found = std::min_element(places.begin(), places.end(),
+                                      [&](Length a, Length b) { return apart(a, to) < apart(b, to); });
+  return found == places.end() ? std::nullopt : std::optional(*found);
+}
+
+Result<HandPlan> planned_within(RollDesk& desk, const FoldWay& way, const Hand& hand, int line, Snap snap) {
+  Result<Plan> plan = desk.within(way, hand);
+  if (!plan) return plan.problem();
+  return HandPlan{way, hand, std::move(plan).value(), line, snap};
+}
+
 }  // namespace
 
-Result<Plan> plan_moved(RollDesk& desk, const FoldPlan& fold, int line, Length to, Unit unit) {
-  const FoldPlan snapped = desk.snapped(fold, line, to);
-  if (apart(line_of(snapped, line), to) <= kNear) return desk.at(snapped);
-  FoldPlan free = fold;
-  free.lines[static_cast<std::size_t>(line)] = tape_mark(to, unit);
-  Result<Plan> plan = desk.at(free);
-  return plan ? plan : desk.at(snapped);
+Result<HandPlan> plan_moved(RollDesk& desk, const FoldWay& way, const Hand& hand, int line, Length to, Unit unit) {
+  const std::optional<Length> place = nearest(desk.snaps(way, line), to);
+  const auto at = [&](Length where, Snap snap) {
+    return planned_within(desk, way, with_line(hand, way, line, where), line, snap);
+  };
+  if (place && apart(*place, to) <= kNear) return at(*place, Snap::yield_changes);
+  Result<HandPlan> plan = at(tape_mark(to, unit), Snap::tape_mark);
+  if (plan || !place) return plan;
+  Result<HandPlan> other = at(*place, Snap::yield_changes);
+  return other ? other : plan;
 }
 
 FoldHand::FoldHand(QObject* parent) : QObject(parent) { pool_.setMaxThreadCount(1); }
@@ -53,15 +68,24 @@ FoldHand::~FoldHand() {
 void FoldHand::set_question(const Question& question) {
   question_ = question;
   desk_.reset();
-  waiting_.reset();
-  stopped_ = true;  // what is being planned belongs to the question before
+  drop();
 }
 
-void FoldHand::move(const FoldPlan& fold, int line, Length to) { ask({fold, line, to, 0}); }
-void FoldHand::step(const FoldPlan& fold, int line, int steps) { ask({fold, line, {}, steps}); }
+void FoldHand::drop() {
+  waiting_.reset();
+  if (!is_running_) return;
+  is_dropped_ = true;
+  stopped_ = true;
+}
+
+void FoldHand::move(const FoldWay& way, const Hand& hand, int line, Length to) { ask({way, hand, line, to, 0}); }
+void FoldHand::plan(const FoldWay& way, const Hand& hand) { ask({way, hand, -1, {}, 0}); }
+
+void FoldHand::step(const FoldWay& way, const Hand& hand, int line, Length from, int steps) {
+  ask({way, hand, line, from, steps});
+}
 
 void FoldHand::ask(const Wish& wish) {
-  if (wish.line < 0 || wish.line >= static_cast<int>(wish.fold.lines.size())) return;
   if (is_running_) {
     waiting_ = wish;
     return;
@@ -70,22 +94,34 @@ void FoldHand::ask(const Wish& wish) {
   run(wish);
 }
 
+namespace {
+
+// Steps from place to place where the yield can change.
+Result<HandPlan> stepped(RollDesk& desk, const FoldWay& way, const Hand& hand, int line, Length from, int steps) {
+  const Length to = next_place(desk.snaps(way, line), from, steps);
+  return planned_within(desk, way, with_line(hand, way, line, to), line, Snap::yield_changes);
+}
+
+}  // namespace
+
 void FoldHand::run(const Wish& wish) {
   stopped_ = false;
+  is_dropped_ = false;
   if (!desk_) {
     SearchBudget budget;
     budget.cancelled = &stopped_;
     desk_ = std::make_shared<RollDesk>(question_.job, question_.roll, question_.aim, budget);
   }
   pool_.start([this, desk = desk_, wish, unit = question_.job.unit] {
-    std::shared_ptr<const Plan> plan;
+    HandPlanPtr plan;
     QString reason;
     try {
-      const Length to = wish.steps == 0 ? wish.to
-                                        : next_place(desk->snaps(wish.fold.way, wish.line), line_of(wish.fold, wish.line), wish.steps);
-      const Result<Plan> found = plan_moved(*desk, wish.fold, wish.line, to, unit);
-      if (found) plan = std::make_shared<const Plan>(*found);
-      else reason = QString::fromStdString(found.problem().what);
+      const Result<HandPlan> found =
+          wish.line < 0    ? planned_within(*desk, wish.way, wish.hand, -1, Snap::none)
+          : wish.steps == 0 ? plan_moved(*desk, wish.way, wish.hand, wish.line, wish.to, unit)
+                            : stepped(*desk, wish.way, wish.hand, wish.line, wish.to, wish.steps);
+      if (found) plan = std::make_shared<const HandPlan>(*found);
+      else reason = QString::fromStdString(found.problem().sentence());
     } catch (const std::exception& problem) {
       reason = tr("The plan could not be made: %1.").arg(QString::fromUtf8(problem.what()));
     }
@@ -93,13 +129,13 @@ void FoldHand::run(const Wish& wish) {
   });
 }
 
-void FoldHand::finish(const std::shared_ptr<RollDesk>& desk, const std::shared_ptr<const Plan>& plan, const QString& reason) {
+void FoldHand::finish(const std::shared_ptr<RollDesk>& desk, const HandPlanPtr& plan, const QString& reason) {
   is_running_ = false;
-  const bool is_ours = desk == desk_;
+  const bool is_ours = desk == desk_ && !is_dropped_;
   if (waiting_) ask(*std::exchange(waiting_, std::nullopt));
-  if (!is_ours) return;
-  if (plan) emit planned(plan);
-  else emit refused(reason);
+  if (is_ours && plan) emit planned(plan);
+  if (is_ours && !plan) emit refused(reason);
+  if (!is_running_) emit settled();
 }
 
 }  // namespace foldyard

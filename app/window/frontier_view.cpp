@@ -41,13 +41,16 @@ FrontierView::FrontierView(WayTable* table, QWidget* parent) : QWidget(parent), 
 
 FrontierView::Ends FrontierView::ends() const {
   Ends ends{1e9, 0, 100, 0};
-  for (int row = 0; row < table_->ways()->rowCount(); ++row) {
-    const Plan* plan = table_->ways()->plan(row);
-    if (!plan) continue;
+  const auto take = [&ends](const Plan* plan) {
+    if (!plan) return;
     ends.least_minutes = std::min(ends.least_minutes, minutes_of(*plan));
     ends.most_minutes = std::max(ends.most_minutes, minutes_of(*plan));
     ends.least_use = std::min(ends.least_use, use_of(*plan));
     ends.most_use = std::max(ends.most_use, use_of(*plan));
+  };
+  for (int row = 0; row < table_->ways()->rowCount(); ++row) {
+    take(table_->ways()->plan(row));
+    take(hand_plan(row));
   }
   widen(ends.least_minutes, ends.most_minutes, 1);
   widen(ends.least_use, ends.most_use, 0.5);
@@ -60,13 +63,35 @@ QRectF FrontierView::field() const {
   return QRectF(rect()).adjusted(fontMetrics().horizontalAdvance(QStringLiteral("100.0 %")) + 14, 8, -14, -2.4 * words - 6);
 }
 
-std::optional<QPointF> FrontierView::point(int row) const {
-  const Plan* plan = table_->ways()->plan(row);
-  if (!plan) return std::nullopt;
+QPointF FrontierView::place_of(const Plan& plan) const {
   const Ends e = ends();
   const QRectF box = field();
-  return QPointF(box.left() + box.width() * (minutes_of(*plan) - e.least_minutes) / (e.most_minutes - e.least_minutes),
-                 box.bottom() - box.height() * (use_of(*plan) - e.least_use) / (e.most_use - e.least_use));
+  return QPointF(box.left() + box.width() * (minutes_of(plan) - e.least_minutes) / (e.most_minutes - e.least_minutes),
+                 box.bottom() - box.height() * (use_of(plan) - e.least_use) / (e.most_use - e.least_use));
+}
+
+std::optional<QPointF> FrontierView::point(int row) const {
+  const Plan* plan = table_->ways()->plan(row);
+  return plan ? std::optional(place_of(*plan)) : std::nullopt;
+}
+
+std::optional<QPointF> FrontierView::hand_point(int row) const {
+  const Plan* plan = hand_plan(row);
+  return plan ? std::optional(place_of(*plan)) : std::nullopt;
+}
+
+void FrontierView::set_hand_plans(HandPlans plans) {
+  hand_plans_ = std::move(plans);
+  update();
+}
+
+// All rows with a plan, the most cloth used first.
+std::vector<int> FrontierView::by_use() const {
+  std::vector<int> rows;
+  for (int row = 0; row < table_->ways()->rowCount(); ++row)
+    if (table_->ways()->plan(row)) rows.push_back(row);
+  std::stable_sort(rows.begin(), rows.end(), [&](int a, int b) { return table_->ways()->plan(a)->used > table_->ways()->plan(b)->used; });
+  return rows;
 }
 
 std::vector<int> FrontierView::frontier() const {
@@ -87,10 +112,11 @@ int FrontierView::nearest(const QPointF& place) const {
   int found = -1;
   double least = kGrasp;
   for (int row = 0; row < table_->ways()->rowCount(); ++row) {
-    const auto at = point(row);
-    if (!at || QLineF(*at, place).length() >= least) continue;
-    least = QLineF(*at, place).length();
-    found = row;
+    for (const auto& at : {point(row), hand_point(row)}) {
+      if (!at || QLineF(*at, place).length() >= least) continue;
+      least = QLineF(*at, place).length();
+      found = row;
+    }
   }
   return found;
 }
@@ -105,7 +131,10 @@ void FrontierView::describe() {
                                ? QString()
                                : table_->ways()->index(row, WayModel::way).data().toString() + QStringLiteral(", ") +
                                      table_->ways()->index(row, WayModel::use).data().toString() + QStringLiteral(", ") +
-                                     table_->ways()->index(row, WayModel::time).data().toString());
+                                     table_->ways()->index(row, WayModel::time).data().toString() +
+                                     (hand_plan(row) ? tr("; by hand %1, %2").arg(use_words(hand_plan(row)->used, hand_plan(row)->cloth),
+                                                                                  minutes_words(hand_plan(row)->time))
+                                                     : QString()));
   update();
 }
 
@@ -119,8 +148,9 @@ void FrontierView::mouseMoveEvent(QMouseEvent* event) {
 }
 
 void FrontierView::keyPressEvent(QKeyEvent* event) {
-  const std::vector<int> rows = frontier();
-  const bool left = event->key() == Qt::Key_Left, right = event->key() == Qt::Key_Right;
+  const bool up = event->key() == Qt::Key_Up, down = event->key() == Qt::Key_Down;
+  const bool left = event->key() == Qt::Key_Left || up, right = event->key() == Qt::Key_Right || down;
+  const std::vector<int> rows = up || down ? by_use() : frontier();
   if (rows.empty() || !(left || right)) return QWidget::keyPressEvent(event);
   const auto here = std::find(rows.begin(), rows.end(), table_->row());
   if (here == rows.end()) return choose(rows.front());
@@ -171,12 +201,18 @@ void FrontierView::paint_points(QPainter& painter) const {
     painter.setBrush(best ? colours.chalk : colours.field);
     painter.drawEllipse(*at, best ? 5 : 4, best ? 5 : 4);
   }
+  painter.setPen(QPen(colours.chalk, 2));
+  painter.setBrush(colours.field);
+  for (int row = 0; row < table_->ways()->rowCount(); ++row)
+    if (const auto at = hand_point(row))
+      painter.drawPolygon(QPolygonF({*at + QPointF(0, -7), *at + QPointF(7, 0), *at + QPointF(0, 7), *at + QPointF(-7, 0)}));
   paint_chosen(painter);
 }
 
 void FrontierView::paint_chosen(QPainter& painter) const {
   const int row = table_->row();
-  const auto at = row < 0 ? std::nullopt : point(row);
+  const auto by_hand = row < 0 ? std::nullopt : hand_point(row);
+  const auto at = row < 0 || by_hand ? by_hand : point(row);
   if (!at) return;
   painter.setBrush(Qt::NoBrush);
   painter.setPen(QPen(window_colours(shade_of(palette())).ink, 2));
@@ -188,7 +224,8 @@ QString FrontierView::caption() const {
   const QString axes = tr("cloth used against minutes");
   const int row = table_->row();
   if (row < 0 || !table_->ways()->plan(row)) return axes;
-  return axes + QStringLiteral(" · ") + table_->ways()->index(row, WayModel::way).data().toString();
+  const QString name = table_->ways()->index(row, WayModel::way).data().toString();
+  return axes + QStringLiteral(" · ") + (hand_plan(row) ? tr("%1, by hand").arg(name) : name);
 }
 
 }  // namespace foldyard

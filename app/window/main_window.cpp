@@ -28,11 +28,13 @@ QPushButton* aim_button_of(const QString& text, const QString& help) {
 MainWindow::MainWindow(Compare compare, const Places& places)
     : planner_(std::move(compare)), documents_(new DocumentActions(this, document_, places)), shelf_(new Shelf(document_)), panel_table_(new PanelTable(document_)),
       way_table_(new WayTable),
-      way_cards_(new WayCards(way_table_)), frontier_view_(new FrontierView(way_table_)), way_tabs_(new QTabBar), plan_view_(new PlanView), plan_heading_(new TapeHeading(tr("The chosen way"))),
+      way_cards_(new WayCards(way_table_)), frontier_view_(new FrontierView(way_table_)), way_tabs_(new QTabBar), plan_view_(new PlanView),
+      by_hand_(new ByHand(document_.history(), plan_view_, way_table_, this)),
+      compare_large_(new CompareLarge(way_table_, way_cards_, frontier_view_, plan_view_, by_hand_, this)), plan_heading_(new TapeHeading(tr("The chosen way"))),
       right_(new QSplitter(Qt::Vertical)),
       most_worth_(aim_button_of(tr("&Most worth"), tr("The most worth out of the roll; among equals the fewest cuts"))),
       less_time_(aim_button_of(tr("Worth less t&ime"), tr("The most of worth less the maker's time at their rate"))),
-      put_back_(new QPushButton(tr("&Back to the best folds"))), notice_(new QLabel), busy_row_(new BusyRow(planner_)) {
+      notice_(new QLabel), busy_row_(new BusyRow(planner_)) {
   first_steps_ = new FirstSteps(*this);
   arrange();
   make_menus();
@@ -93,11 +95,7 @@ QWidget* MainWindow::right_side() {
   auto* upper = new QVBoxLayout(plan);
   upper->setContentsMargins(0, 0, 0, 0);
   upper->addWidget(plan_heading_);
-  upper->addWidget(plan_view_, 1);
-  plan_view_->table()->set_lines_movable(true);
-  put_back_->setToolTip(tr("Fold lines can be dragged on the flat cloth; this takes them back"));
-  put_back_->hide();
-  plan_view_->add_beside_figures(put_back_);
+  upper->addWidget(compare_large_->pages(), 1);
   right_->setChildrenCollapsible(false);
   right_->setHandleWidth(10);
   right_->addWidget(plan);
@@ -153,6 +151,7 @@ QWidget* MainWindow::aim_row() {
   layout->addWidget(most_worth_);
   layout->addWidget(less_time_);
   layout->addStretch(1);
+  layout->addWidget(compare_large_->button());
   return row;
 }
 
@@ -163,6 +162,7 @@ void MainWindow::connect_all() {
   connect(&document_, &Document::opened, this, [this] {
     if (std::exchange(begins_empty_, false)) shelf_->clear_table();
     answer_.reset();
+    by_hand_->forget();
     way_table_->forget_choice();
   });
   connect(&document_.history(), &QUndoStack::cleanChanged, this, &MainWindow::show_title);
@@ -174,7 +174,12 @@ void MainWindow::connect_all() {
   busy_.setInterval(kBusyMs);
   connect(&busy_, &QTimer::timeout, this, [this] { plan_view_->show_state(tr("planning…")); });
   connect(way_table_, &WayTable::chosen, this, &MainWindow::show_way);
-  connect_hand();
+  frontier_view_->set_hand_plans([this](int row) -> const Plan* {
+    const HandPlanPtr plan = by_hand_->plan_of(way_table_->ways()->way_at(row));
+    return plan ? &plan->plan : nullptr;  // kept by by_hand_
+  });
+  connect(by_hand_, &ByHand::shown, frontier_view_, &FrontierView::describe);
+  connect(by_hand_, &ByHand::told, this, qOverload<const QString&>(&MainWindow::tell));
   connect(most_worth_, &QPushButton::clicked, this, [this] { set_aim(Aim::most_worth); });
   connect(less_time_, &QPushButton::clicked, this, [this] { set_aim(Aim::worth_less_time); });
 }
@@ -187,8 +192,9 @@ void MainWindow::set_tab_order() {
   for (QWidget* widget : std::initializer_list<QWidget*>{
            panel_table_->view(), panel_table_->adder(),
            panel_table_->goods_adder(), panel_table_->taker(),
-           plan_view_->tabs(), plan_view_->table()->flat(), plan_view_->table()->folded(), plan_view_->picture(), put_back_,
-           way_tabs_, most_worth_, less_time_, way_cards_, way_table_, frontier_view_})
+           plan_view_->tabs(), plan_view_->table()->flat(), plan_view_->table()->folded(), plan_view_->picture(), by_hand_->put_back_button(),
+           compare_large_->page()->cloth(0), compare_large_->page()->cloth(1), compare_large_->page()->cloth(2),
+           way_tabs_, most_worth_, less_time_, compare_large_->button(), way_cards_, way_table_, frontier_view_})
     order.push_back(widget);
   for (std::size_t i = 1; i < order.size(); ++i) setTabOrder(order[i - 1], order[i]);
 }
@@ -205,6 +211,7 @@ void MainWindow::set_shade(Shade shade) {
   QApplication::setPalette(window_palette(shade));
   qApp->setStyleSheet(window_style_sheet(shade));
   plan_view_->set_dark(shade == Shade::dark);
+  compare_large_->page()->set_dark(shade == Shade::dark);
 }
 
 void MainWindow::ask() {
@@ -212,7 +219,7 @@ void MainWindow::ask() {
   if (job.rolls.empty() || shelf_->on_table() < 0) return;
   tell(QString());
   const Question question{job, std::min(shelf_->on_table(), static_cast<int>(job.rolls.size()) - 1), aim_};
-  hand_.set_question(question);
+  by_hand_->set_question(question);
   planner_.ask(question);
 }
 
@@ -224,41 +231,8 @@ void MainWindow::show_answer(const AnswerPtr& answer) {
 
 void MainWindow::show_way(int row) {
   if (!answer_ || row < 0) return;
-  put_back_->hide();
-  plan_view_->show_plan(answer_, way_table_->ways()->way_index(row));
+  by_hand_->show_row(answer_, row);
   plan_heading_->setText(way_table_->ways()->index(row, WayModel::way).data().toString());
-}
-
-void MainWindow::connect_hand() {
-  ClothTable* table = plan_view_->table();
-  connect(table, &ClothTable::line_moved, this, [this](int line, Length to) { hand_.move(shown_fold(), line, to); });
-  connect(table, &ClothTable::line_stepped, this, [this](int line, int steps) { hand_.step(shown_fold(), line, steps); });
-  connect(&hand_, &FoldHand::planned, this, &MainWindow::show_moved);
-  connect(&hand_, &FoldHand::refused, this, qOverload<const QString&>(&MainWindow::tell));
-  connect(put_back_, &QPushButton::clicked, this, &MainWindow::put_back);
-}
-
-FoldPlan MainWindow::shown_fold() const {
-  const Plan* plan = plan_view_->plan();
-  const int pattern = plan_view_->pattern();
-  return plan && pattern >= 0 ? plan->patterns[static_cast<std::size_t>(pattern)].fold : FoldPlan{};
-}
-
-void MainWindow::show_moved(const std::shared_ptr<const Plan>& plan) {
-  if (!answer_ || !plan_view_->plan() || plan->way != plan_view_->plan()->way) return;
-  tell(QString());
-  plan_view_->show_by_hand(plan);
-  put_back_->show();
-}
-
-void MainWindow::put_back() { show_way(way_table_->row()); }
-
-// What is printed: the plan as it is shown, fold lines moved by hand included.
-AnswerPtr MainWindow::shown_answer() const {
-  if (!answer_ || !plan_view_->is_by_hand()) return answer_;
-  auto moved = std::make_shared<Answer>(*answer_);
-  moved->comparison.ways[static_cast<std::size_t>(way_table_->ways()->way_index(way_table_->row()))].plan = *plan_view_->plan();
-  return moved;
 }
 
 void MainWindow::show_busy(bool busy) {

@@ -14,9 +14,10 @@
 #include "document/document.h"
 #include "shelf/shelf.h"
 #include "window/busy_row.h"
+#include "window/by_hand.h"
+#include "window/compare_large.h"
 #include "window/document_actions.h"
 #include "window/first_steps.h"
-#include "window/fold_hand.h"
 #include "window/frontier_view.h"
 #include "window/panel_table.h"
 #include "window/plan_view.h"
@@ -49,7 +50,8 @@ class MainWindow : public QMainWindow {
   Planner& planner() { return planner_; }
   DocumentActions* documents() const { return documents_; }
   FirstSteps* first_steps() const { return first_steps_; }
-  FoldHand& fold_hand() { return hand_; }
+  ByHand* by_hand() const { return by_hand_; }
+  FoldHand& fold_hand() { return by_hand_->fold_hand(); }
   Shelf* shelf() const { return shelf_; }
   PanelTable* panel_table() const { return panel_table_; }
   WayTable* way_table() const { return way_table_; }
@@ -57,6 +59,7 @@ class MainWindow : public QMainWindow {
   FrontierView* frontier_view() const { return frontier_view_; }
   QTabBar* way_tabs() const { return way_tabs_; }
   PlanView* plan_view() const { return plan_view_; }
+  CompareLarge* compare_large() const { return compare_large_; }
   BusyRow* busy_row() const { return busy_row_; }
   QPushButton* aim_button(Aim aim) const { return aim == Aim::most_worth ? most_worth_ : less_time_; }
   // The words of the line at the foot; empty where all is well.
@@ -74,8 +77,8 @@ class MainWindow : public QMainWindow {
  public slots:
   void set_aim(foldyard::Aim aim);
   void set_shade(foldyard::Shade shade);
-  // Takes a fold line that was moved by hand back to its best place.
-  void put_back();
+  // Takes out what is set by hand for the plan on the table.
+  void put_back() { by_hand_->put_back(); }
   // Plans the roll that is chosen; only at the first start the table is empty.
   void put_on_table();
   // Shows the pages of the plan that is shown, to print or to write.
@@ -113,10 +116,6 @@ class MainWindow : public QMainWindow {
   void ask();
   void show_answer(const AnswerPtr& answer);
   void show_way(int row);
-  void connect_hand();
-  FoldPlan shown_fold() const;
-  void show_moved(const std::shared_ptr<const Plan>& plan);
-  AnswerPtr shown_answer() const;
   void show_busy(bool busy);
   void show_title();
   void tell(const QString& words);
@@ -126,7 +125,6 @@ class MainWindow : public QMainWindow {
 
   Document document_;
   Planner planner_;
-  FoldHand hand_;
   DocumentActions* documents_;
   FirstSteps* first_steps_ = nullptr;
   AnswerPtr answer_;
@@ -140,12 +138,13 @@ class MainWindow : public QMainWindow {
   FrontierView* frontier_view_;
   QTabBar* way_tabs_;
   PlanView* plan_view_;
+  ByHand* by_hand_;
+  CompareLarge* compare_large_;
   TapeHeading* plan_heading_;
   QSplitter* right_;
   QTimer busy_;
   QPushButton* most_worth_;
   QPushButton* less_time_;
-  QPushButton* put_back_;
   QLabel* notice_;
   BusyRow* busy_row_;
 };

@@ -87,8 +87,8 @@ void PlanView::show_words() {
 }
 
 void PlanView::show_figures() {
-  if (by_hand_ && best()) figures_->show_against(*by_hand_, *best());
-  else figures_->show_plan(plan());
+  if (by_hand_ && best()) figures_->show_against(answer_->job, *by_hand_, *best());
+  else figures_->show_plan(answer_->job, plan());
 }
 
 void PlanView::show_state(const QString& words) { state_->setText(words); }

@@ -1,6 +1,7 @@
 #include "window/way_cards.h"
 
 #include <QApplication>
+#include <QMouseEvent>
 #include <QPainter>
 #include <QStyledItemDelegate>
 
@@ -17,6 +18,9 @@ namespace {
 constexpr int kPicture = 84;   // pixels kept for the cloth
 constexpr int kTallest = 128;  // of the cloth
 constexpr int kGap = 8;
+constexpr int kPin = 26;       // the corner that takes a press
+
+QRect pin_corner(const QRect& card) { return {card.right() - kPin - 3, card.top() + 3, kPin, kPin}; }
 
 QString text_of(const WayModel& ways, int row, int column) { return ways.index(row, column).data().toString(); }
 
@@ -46,8 +50,10 @@ class CardDelegate : public QStyledItemDelegate {
     painter->setBrush(colours.field);
     painter->drawRoundedRect(card, 5, 5);
     const QRectF inside = card.adjusted(kGap, kGap, -kGap, -kGap);
-    if (cards_->cloth(index.row())) paint_plan(*painter, option, inside, index.row());
-    else paint_refused(*painter, option, inside, index.row());
+    if (cards_->cloth(index.row())) {
+      paint_plan(*painter, option, inside, index.row());
+      if (cards_->has_pins()) paint_pin(*painter, pin_corner(option.rect), cards_->is_pinned(index.row()));
+    } else paint_refused(*painter, option, inside, index.row());
     painter->restore();
   }
 
@@ -60,7 +66,7 @@ class CardDelegate : public QStyledItemDelegate {
     paint_small_cloth(painter, picture, *cards_->cloth(row), cards_->pixels_per_mm());
     painter.setRenderHint(QPainter::Antialiasing);
     const QRectF words = inside.adjusted(kPicture + kGap, 0, 0, 0);
-    const double used = paint_name(painter, option, words, row);
+    const double used = paint_name(painter, option, words.adjusted(0, 0, cards_->has_pins() ? kGap - kPin : 0, 0), row);
     const auto& colours = window_colours(shade_of(QApplication::palette()));
     const QStringList lines = {tr("%1 panels").arg(text_of(ways, row, WayModel::panels)), text_of(ways, row, WayModel::use),
                                text_of(ways, row, WayModel::time), given_up(ways, row)};
@@ -72,6 +78,17 @@ class CardDelegate : public QStyledItemDelegate {
     }
     if (ways.on_frontier(row))
       draw_chalk_mark(painter, QPointF(words.right() - 5, words.bottom() - 7), colours.chalk);
+  }
+
+  // A drawing pin seen from above: pinned, its head is full and has a shaft.
+  static void paint_pin(QPainter& painter, const QRectF& box, bool pinned) {
+    const auto& colours = window_colours(shade_of(QApplication::palette()));
+    const QPointF head = box.center() - QPointF(0, 3);
+    painter.setPen(QPen(pinned ? colours.chalk : colours.soft_ink, 1.6));
+    painter.drawLine(head + QPointF(0, 5), head + QPointF(0, pinned ? 12 : 9));
+    painter.setBrush(pinned ? QBrush(colours.chalk) : QBrush(Qt::NoBrush));
+    painter.drawEllipse(head, 5, 5);
+    if (pinned) painter.drawLine(head + QPointF(-6, 8), head + QPointF(6, 8));
   }
 
   double paint_name(QPainter& painter, const QStyleOptionViewItem& option, const QRectF& words, int row) const {
@@ -112,6 +129,20 @@ WayCards::WayCards(WayTable* table, QWidget* parent) : QListView(parent), ways_(
   setItemDelegate(new CardDelegate(this));
   connect(ways_, &QAbstractItemModel::modelAboutToBeReset, this, [this] { cloths_.clear(); });
   setFixedHeight(sizeHint().height());
+}
+
+void WayCards::set_pinned(const PinnedWays* pinned) {
+  pinned_ = pinned;
+  connect(pinned, &PinnedWays::changed, this, [this] { viewport()->update(); });
+}
+
+QRect WayCards::pin_box(int row) const { return pin_corner(visualRect(ways_->index(row, 0))); }
+
+void WayCards::mousePressEvent(QMouseEvent* event) {
+  const QModelIndex index = indexAt(event->pos());
+  const bool on_pin = index.isValid() && pinned_ && cloth(index.row()) && pin_box(index.row()).contains(event->pos());
+  if (on_pin && event->button() == Qt::LeftButton) return emit pin_pressed(index.row());
+  QListView::mousePressEvent(event);
 }
 
 QSize WayCards::sizeHint() const { return {600, kTallest + 2 * kGap + 2 * frameWidth() + 20}; }

@@ -5,6 +5,7 @@
 #include <QFileInfo>
 #include <QMenuBar>
 
+#include "window/hand_menu.h"
 #include "window/main_window.h"
 #include "window/sheet_export.h"
 
@@ -30,6 +31,7 @@ void MainWindow::make_menus() {
   make_edit_menu();
   make_roll_menu();
   make_view_menu();
+  menuBar()->addMenu(new HandMenu(by_hand_, plan_view_, this));
   make_help_menu();
 }
 
@@ -71,6 +73,9 @@ void MainWindow::make_view_menu() {
   measure->setShortcut(tr("Ctrl+M"));
   connect(measure, &QAction::toggled, plan_view_->table(), &ClothTable::set_measuring);
   menu->addSeparator();
+  entry(menu, tr("&Pin the way to compare, or take it out"), {}, compare_large_, [this] { compare_large_->toggle(way_table_->row()); });
+  entry(menu, tr("Compare lar&ge, or back"), {}, compare_large_, [this] { compare_large_->set_shown(!compare_large_->is_shown()); });
+  menu->addSeparator();
   auto* dark = menu->addAction(tr("&Dark colours"));
   dark->setCheckable(true);
   dark->setChecked(documents_->settings().is_dark().value_or(shade_of(palette()) == Shade::dark));
@@ -94,7 +99,7 @@ bool MainWindow::export_to(const QString& path) {
     tell(tr("There is no plan to draw yet; choose a fold way that is possible."));
     return false;
   }
-  const auto problem = export_sheet(*shown_answer(), way_table_->ways()->way_index(row), path);
+  const auto problem = export_sheet(*by_hand_->shown_answer(), way_table_->ways()->way_index(row), path);
   problem ? tell(*problem) : tell(QString());
   if (!problem) emit printed();
   return !problem;

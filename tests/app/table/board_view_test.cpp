@@ -2,6 +2,7 @@
 
 #include <gtest/gtest.h>
 
+#include <QContextMenuEvent>
 #include <QTest>
 
 #include <cmath>
@@ -118,6 +119,54 @@ TEST_F(BoardViewTest, TheKeyboardStepsAFoldLine) {
   QTest::keyClick(view.get(), Qt::Key_Right, Qt::ControlModifier);
   QTest::keyClick(view.get(), Qt::Key_Left, Qt::ControlModifier);
   EXPECT_EQ(steps, (std::vector<std::pair<int, int>>{{0, 1}, {0, -1}}));
+}
+
+TEST_F(BoardViewTest, PAsksForThePinOfTheHeldLine) {
+  show(Side::flat, "off-centre");
+  std::vector<int> asked;
+  QObject::connect(view.get(), &BoardView::pin_toggled, [&](int line) { asked.push_back(line); });
+  QTest::keyClick(view.get(), Qt::Key_P);
+  EXPECT_TRUE(asked.empty());  // lines do not move
+  view->set_line_movable(true);
+  QTest::keyClick(view.get(), Qt::Key_P);
+  EXPECT_EQ(asked, std::vector<int>{0});
+}
+
+TEST_F(BoardViewTest, AContextMenuIsAskedForWhatLiesThere) {
+  show(Side::flat, "off-centre");
+  view->set_line_movable(true);
+  std::vector<std::pair<int, int>> asked;
+  QObject::connect(view.get(), &BoardView::menu_wanted, [&](int line, int patch, const QPoint&) { asked.emplace_back(line, patch); });
+  const auto ask_at = [&](const QPoint& at) {
+    QContextMenuEvent event(QContextMenuEvent::Mouse, at, view->viewport()->mapToGlobal(at));
+    QCoreApplication::sendEvent(view->viewport(), &event);
+  };
+  ask_at(pixel({view->cloth()->cloth().fold.lines.front().in_mm(), -400}));
+  ASSERT_EQ(asked.size(), 1u);
+  EXPECT_EQ(asked[0].first, 0);
+  const Patch& patch = view->cloth()->patches.front();
+  ASSERT_FALSE(patch.flats.empty());
+  const QPoint inside = pixel(scene_rect(patch.flats.front()).center());
+  ask_at(inside);
+  ASSERT_EQ(asked.size(), 2u);
+  EXPECT_EQ(asked[1].second, view->cloth()->patch_at_flat(across_at(view->mapToScene(inside)), along_at(view->mapToScene(inside))));
+}
+
+// A pin and a tick change the picture, each where it is set.
+TEST_F(BoardViewTest, ShowsPinsAndWhereALineCameToRest) {
+  show(Side::flat, "off-centre");
+  const QImage bare = view->grab().toImage();
+  view->set_pins({true});
+  const QImage pinned = view->grab().toImage();
+  EXPECT_NE(pinned, bare);
+  view->set_pins({});
+  view->set_snap(Snap::yield_changes, view->cloth()->cloth().fold.lines.front());
+  const QImage changes = view->grab().toImage();
+  view->set_snap(Snap::tape_mark, view->cloth()->cloth().fold.lines.front());
+  EXPECT_NE(changes, bare);
+  EXPECT_NE(view->grab().toImage(), changes);
+  view->set_snap(Snap::none, {});
+  EXPECT_EQ(view->grab().toImage(), bare);
 }
 
 }  // namespace

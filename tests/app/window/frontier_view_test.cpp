@@ -66,5 +66,30 @@ TEST_F(FrontierViewTest, KeysGoAlongTheFrontierAndSayWhere) {
   EXPECT_FALSE(view.grab().isNull());
 }
 
+TEST_F(FrontierViewTest, UpAndDownReachEveryPoint) {
+  Answer beaten = *answer();
+  beaten.comparison.ways[2].plan->time = Duration::seconds(1300);  // on no frontier
+  table.show_answer(std::make_shared<const Answer>(beaten));
+  QTest::keyClick(&view, Qt::Key_Down);
+  EXPECT_EQ(table.row(), 1);
+  QTest::keyClick(&view, Qt::Key_Up);
+  EXPECT_EQ(table.row(), 0);
+}
+
+TEST_F(FrontierViewTest, APlanByHandIsAMarkOfItsOwn) {
+  EXPECT_FALSE(view.hand_point(1));
+  Plan by_hand = *table.ways()->plan(1);
+  by_hand.used = Length::mm(1500) * Length::mm(3000);
+  view.set_hand_plans([&](int row) { return row == 1 ? &by_hand : nullptr; });
+  const auto mark = view.hand_point(1);
+  ASSERT_TRUE(mark);
+  EXPECT_GT(mark->y(), view.point(1)->y());
+  EXPECT_TRUE(QRectF(view.rect()).contains(*mark));
+  QTest::mouseClick(&view, Qt::LeftButton, {}, mark->toPoint());
+  EXPECT_EQ(table.row(), 1);
+  view.describe();
+  EXPECT_TRUE(view.accessibleDescription().contains("by hand 60.0 %")) << view.accessibleDescription().toStdString();
+}
+
 }  // namespace
 }  // namespace foldyard
