@@ -20,8 +20,6 @@
 namespace foldyard {
 namespace {
 
-constexpr int kDotsPerInch = 150;
-
 Result<BatchPlan> planned(const Job& job, const Interruptible& interruptible) {
   BatchBudget budget;
   budget.cancelled = interruptible.budget().cancelled;
@@ -54,13 +52,8 @@ QByteArray csv_of(const BatchAnswer& answer) {
 }
 
 QByteArray file_of(const BatchAnswer& answer, const Call& call) {
-  const BatchSheet sheet(answer, call.paper);
-  switch (call.format) {
-    case Format::pdf: return batch_pdf(sheet);
-    case Format::svg: return batch_svg(sheet);
-    case Format::png: return batch_png(sheet, kDotsPerInch);
-    default: return csv_of(answer);
-  }
+  if (call.to.endsWith(QLatin1String(".csv"), Qt::CaseInsensitive)) return csv_of(answer);
+  return batch_pdf(BatchSheet(answer, call.paper));
 }
 
 Outcome write_out(const BatchAnswer& answer, const Call& call, const QString& complaint) {

@@ -8,7 +8,7 @@
 namespace foldyard {
 namespace {
 
-const QStringList kVerbs = {"plan", "compare", "draw", "check", "begin", "kinds"};
+const QStringList kVerbs = {"plan", "compare", "draw", "check", "batch", "cut", "shelf", "begin", "kinds"};
 const QStringList kAims = {"most-worth", "worth-less-time"};  // in the order of Aim
 const QStringList kPaperKeys = {"a4", "letter", "a3", "legal", "tabloid"};  // in the order of Paper
 const QStringList kFormats = {"pdf", "svg", "png"};           // in the order of Format
@@ -21,6 +21,9 @@ const QMap<QString, QStringList> kOptionsOf = {
      {"--to", "--roll", "--way", "--aim", "--paper", "--landscape", "--unit", "--pages",
       "--patterns", "--no-comparison", "--templates", "--panel"}},
     {"check", {}},
+    {"batch", {"--json", "--to", "--paper"}},
+    {"cut", {"--to", "--lays", "--when"}},
+    {"shelf", {"--to", "--from"}},
     {"begin", {"--cloth", "--goods", "--length", "--unit"}},
     {"kinds", {}},
 };
@@ -174,6 +177,38 @@ std::optional<Problem> take_sheet(const Words& words, Call& call) {
   return take_pages(words, call);
 }
 
+// "1-3,5": lays counted from 1, kept from 0.
+std::optional<Problem> take_lays(const Words& words, Call& call) {
+  const QString text = words.options.value(QStringLiteral("--lays"));
+  if (text.isEmpty()) return {};
+  for (const QString& part : text.split(u',')) {
+    const QStringList ends = part.split(u'-');
+    bool first_is = false, last_is = false;
+    const int first = ends.front().toInt(&first_is), last = ends.back().toInt(&last_is);
+    if (ends.size() > 2 || !first_is || !last_is || first < 1 || last < first || last > 100'000) {
+      return wrong(QStringLiteral("--lays cannot be \"%1\"").arg(text), QStringLiteral("write lays like 1-3,5"));
+    }
+    for (int lay = first; lay <= last; ++lay) call.lays.push_back(lay - 1);
+  }
+  return {};
+}
+
+// Where a batch, the job after cutting, or a shelf is written to.
+std::optional<Problem> take_batch(const Words& words, Call& call) {
+  if (call.verb != Verb::batch && call.verb != Verb::cut && call.verb != Verb::shelf) return {};
+  call.to = words.options.value(QStringLiteral("--to"));
+  call.from = words.options.value(QStringLiteral("--from"));
+  call.when = words.options.value(QStringLiteral("--when"));
+  const QString ending = QFileInfo(call.to).suffix().toLower();
+  if (call.verb == Verb::batch && !call.to.isEmpty() && ending != QLatin1String("pdf") && ending != QLatin1String("csv")) {
+    return wrong(QStringLiteral("\"%1\" names no kind of paper").arg(call.to), QStringLiteral("let the name end in .pdf or .csv"));
+  }
+  if (call.to.isEmpty() && (call.verb == Verb::cut || !call.from.isEmpty())) {
+    return wrong(QStringLiteral("there is no word of where to write the job"), QStringLiteral("add --to FILE.json"));
+  }
+  return take_lays(words, call);
+}
+
 // The keys of --cloth and --goods, and the length of the rolls.
 std::optional<Problem> take_start(const Words& words, Call& call) {
   if (call.verb != Verb::begin) return {};
@@ -202,6 +237,7 @@ Result<Call> read_verb(Verb verb, const Words& words) {
   if (const auto problem = take_word(words, "--paper", kPaperKeys, call.paper)) return *problem;
   if (const auto problem = take_target(words, call)) return *problem;
   if (const auto problem = take_sheet(words, call)) return *problem;
+  if (const auto problem = take_batch(words, call)) return *problem;
   if (const auto problem = take_start(words, call)) return *problem;
   return call;
 }
@@ -241,6 +277,12 @@ panels, and proves how good each plan is.
   foldyard draw JOB --to FILE.pdf|.svg|.png
                         the cutting diagram of one roll, true to scale
   foldyard check JOB    reads the job, plans it in every way and inspects all plans
+  foldyard batch JOB    the order of the job over all its rolls: lays, webbing, what to
+                        buy, time and money; --to FILE.pdf: the tickets, FILE.csv: tables
+  foldyard cut JOB --to FILE.json
+                        the job after its batch, or some lays of it, is cut
+  foldyard shelf JOB    the rolls as a table for a spreadsheet; --from FILE.csv --to
+                        FILE.json: the job with the rolls of a table
   foldyard begin JOB --cloth KEY --goods KEY --length LENGTH
                         a first job file from ready kinds of cloth and goods
   foldyard kinds        what there is to begin from
@@ -253,7 +295,7 @@ Options
   --way KEY      this way of folding, by a key that compare shows (plan, draw)
   --aim AIM      most-worth: the most worth, then the fewest cuts (if none is named)
                  worth-less-time: the most worth after your minutes at your rate
-  --json         the answer as JSON (plan, compare)
+  --json         the answer as JSON (plan, compare, batch)
   --paper PAPER  a4 (if none is named), a3, letter, legal or tabloid (draw)
   --landscape    the long side of the paper lies across (draw)
   --patterns LETTERS
@@ -264,6 +306,8 @@ Options
   --templates    instead of the diagram: panels in full size, over several pages
                  with marks to join them, and a square to check the print (draw)
   --panel NAME   the template of this panel only (draw --templates)
+  --lays LAYS    only these are cut, like 1-3,5; all if none are named (cut)
+  --when WORDS   kept in the job's history (cut)
   --cloth, --goods
                  keys that kinds shows; several with commas (begin)
   --length LENGTH

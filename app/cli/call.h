@@ -9,6 +9,9 @@
 //                 [--patterns LETTER[,LETTER…]] [--no-comparison]
 //                 [--templates [--panel NAME]]
 //   foldyard check JOB
+//   foldyard batch JOB [--json] [--to FILE.pdf|.csv] [--paper PAPER]
+//   foldyard cut JOB --to FILE.json [--lays 1-3,5] [--when WORDS]
+//   foldyard shelf JOB [--to FILE.csv] | --from FILE.csv --to FILE.json
 //   foldyard begin JOB --cloth KEY[,KEY…] --goods KEY[,KEY…] --length LENGTH [--unit UNIT]
 //   foldyard kinds
 //   foldyard --help · foldyard --version
@@ -30,7 +33,7 @@
 
 namespace foldyard {
 
-enum class Verb { help, version, plan, compare, draw, check, begin, kinds };
+enum class Verb { help, version, plan, compare, draw, check, batch, cut, shelf, begin, kinds };
 enum class Format { pdf, svg, png };
 
 struct Call {
@@ -50,6 +53,9 @@ struct Call {
   QStringList patterns;          // letters, as given; cli/sheet_choice.h knows them
   PageRange pages;
   std::optional<Unit> words_in;  // of the drawing; none: the job's
+  QString from;           // a table, of shelf
+  QString when;           // of cut
+  std::vector<int> lays;  // of cut, from 0; none: all
   QStringList cloth;  // keys, as given; cli/begin_verb.h knows them
   QStringList goods;
   QString length;

@@ -4,6 +4,7 @@
 #include <QGuiApplication>
 #include <cstdio>
 
+#include "cli/batch_verb.h"
 #include "cli/begin_verb.h"
 #include "cli/call.h"
 #include "cli/check_verb.h"
@@ -22,6 +23,9 @@ Outcome run_verb(const Call& call, const Job& job) {
     case Verb::plan: return plan_verb(job, call);
     case Verb::compare: return compare_verb(job, call);
     case Verb::draw: return draw_verb(job, call);
+    case Verb::batch: return batch_verb(job, call);
+    case Verb::cut: return cut_verb(job, call);
+    case Verb::shelf: return shelf_verb(job, call);
     default: return check_verb(job);
   }
 }
@@ -77,7 +81,8 @@ int run_cli(int argc, char** argv) {
   qInstallMessageHandler(keep_quiet);
   qputenv("QT_QPA_PLATFORM", "offscreen");
   std::optional<QGuiApplication> application;
-  if (words.value(0) == QLatin1String("draw")) application.emplace(argc, argv);
+  const QStringList drawing = {QStringLiteral("draw"), QStringLiteral("batch")};
+  if (drawing.contains(words.value(0))) application.emplace(argc, argv);
   const Outcome outcome = answer(words);
   if (!print(stdout, outcome.text)) {
     complain(QStringLiteral("the answer could not be written out; give its target room."));

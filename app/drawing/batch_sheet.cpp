@@ -5,6 +5,7 @@
 
 #include "drawing/front_page.h"
 #include "drawing/pattern_page.h"
+#include "drawing/pdf_pages.h"
 #include "drawing/text.h"
 #include "drawing/words.h"
 #include "job/cautions.h"
@@ -178,6 +179,11 @@ void BatchSheet::paint_labels(QPainter& painter, int page) const {
       draw_text(painter, QRectF(inner.left(), inner.top() + line * inner.height() / 3, inner.width(), inner.height() / 3),
                 text[line], line == 0 ? kLabelName : kLabelText);
   }
+}
+
+QByteArray batch_pdf(const BatchSheet& sheet) {
+  return pdf_pages(sheet.paper(), false, QString::fromStdString(sheet.answer().job.name), sheet.pages(),
+                   [&](QPainter& painter, int page) { sheet.paint(painter, page); });
 }
 
 }  // namespace foldyard
