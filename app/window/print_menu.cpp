@@ -43,7 +43,7 @@ bool MainWindow::has_plan() {
 
 PrintDialog* MainWindow::make_print_dialog() {
   if (!has_plan()) return nullptr;
-  const AnswerPtr answer = shown_answer();
+  const AnswerPtr answer = by_hand_->shown_answer();
   auto* dialog = new PrintDialog({answer->job, answer->comparison, way_table_->ways()->way_index(way_table_->row())},
                                  usual_paper(), this);
   dialog->setAttribute(Qt::WA_DeleteOnClose);
@@ -65,7 +65,7 @@ void MainWindow::copy_picture() {
 }
 
 void MainWindow::copy_table() {
-  if (has_plan()) put_on_clipboard(table_data(comparison_table(answer_->job, shown_answer()->comparison)));
+  if (has_plan()) put_on_clipboard(table_data(comparison_table(answer_->job, by_hand_->shown_answer()->comparison)));
 }
 
 void MainWindow::copy_cuts() {

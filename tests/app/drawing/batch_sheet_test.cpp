@@ -1,0 +1,50 @@
+#include "drawing/batch_sheet.h"
+
+#include <gtest/gtest.h>
+
+#include <QProcess>
+#include <QTemporaryDir>
+#include <QFile>
+
+#include "core/inspect/sound_batch.h"
+
+namespace foldyard {
+namespace {
+
+BatchAnswer bags() {
+  SoundBatch batch = sound_batch();
+  batch.plan.rolls[0].remnant_kept = true;
+  return batch_answer(batch.job, batch.plan);
+}
+
+QString text_of(const QByteArray& pdf) {
+  QTemporaryDir folder;
+  QFile file(folder.filePath("batch.pdf"));
+  EXPECT_TRUE(file.open(QIODevice::WriteOnly));
+  file.write(pdf);
+  file.close();
+  QProcess reader;
+  reader.start("pdftotext", {"-layout", file.fileName(), "-"});
+  EXPECT_TRUE(reader.waitForFinished());
+  return QString::fromUtf8(reader.readAllStandardOutput());
+}
+
+TEST(BatchSheet, HasTicketsAPageForThePatternAndLabels) {
+  const BatchSheet sheet(bags(), Paper::a4);
+  EXPECT_EQ(sheet.labels().size(), 1u);
+  // One pattern is cut, whichever rolls it is cut from.
+  EXPECT_GE(sheet.pages(), 3);
+  const QString text = text_of(batch_pdf(sheet));
+  EXPECT_EQ(text.count(u'\f'), sheet.pages());
+  for (const char* words : {"What is made", "Lays, in cutting order", "Time and money", "Before you cut", "from blue"})
+    EXPECT_TRUE(text.contains(QString::fromLatin1(words))) << words;
+}
+
+TEST(BatchSheet, HasNoLabelsWhereNothingIsKept) {
+  SoundBatch batch = sound_batch();
+  for (Plan& roll : batch.plan.rolls) roll.remnant_kept = false;
+  EXPECT_TRUE(BatchSheet(batch_answer(batch.job, batch.plan), Paper::letter).labels().empty());
+}
+
+}  // namespace
+}  // namespace foldyard
