@@ -37,7 +37,14 @@ class Blanker {
   bool sees(const char* mark) const { return text_.compare(at_, std::string(mark).size(), mark) == 0; }
 
   // A ' between digits parts thousands: 1'000.
-  bool after_digit() const { return at_ > 0 && std::isalnum(static_cast<unsigned char>(text_[at_ - 1])); }
+  bool after_digit() const { return is_letter_or_digit(1) && !after_prefix(); }
+  // u'x', U'x', L'x'.
+  bool after_prefix() const {
+    return std::string("uUL").find(text_[at_ - 1]) != std::string::npos && !is_letter_or_digit(2);
+  }
+  bool is_letter_or_digit(std::size_t back) const {
+    return at_ >= back && std::isalnum(static_cast<unsigned char>(text_[at_ - back]));
+  }
 
   void blank(std::size_t end) {
     for (; at_ < std::min(end, text_.size()); ++at_) out_ += text_[at_] == '\n' ? '\n' : ' ';
