@@ -14,9 +14,11 @@ namespace foldyard {
 namespace {
 
 constexpr double kHeadHeight = 12;
+constexpr double kLaysHeight = 5;  // above a pattern's page
 constexpr int kLabelsAcross = 3;
 constexpr int kLabelsDown = 8;
 const TextStyle kTitle{13, true, true, palette::ink()};
+const TextStyle kLays{8, true, false, palette::ink()};
 const TextStyle kLabelName{11, true, false, palette::ink()};
 const TextStyle kLabelText{9, false, false, palette::ink()};
 
@@ -108,15 +110,22 @@ void BatchSheet::add_patterns() {
   struct Group {
     StackedLength first;
     std::vector<int> stacks;
+    QStringList lays;
   };
   std::vector<Group> groups;
+  int number = 0;
   for (const BatchLay& lay : answer_.plan.lays) {
     const auto same = std::find_if(groups.begin(), groups.end(), [&](const Group& group) {
       return are_cut_alike(pattern_of(answer_.plan, {{group.first}}), pattern_of(answer_.plan, lay));
     });
     const int size = static_cast<int>(lay.lengths.size());
-    if (same != groups.end()) same->stacks.push_back(size);
-    else groups.push_back({lay.lengths[0], {size}});
+    const QString words = QStringLiteral("Lay %1: %2").arg(++number).arg(stack_words(answer_, lay));
+    if (same != groups.end()) {
+      same->stacks.push_back(size);
+      same->lays << words;
+    } else {
+      groups.push_back({lay.lengths[0], {size}, {words}});
+    }
   }
   for (const Group& group : groups) {
     const Plan& plan = answer_.plan.rolls[static_cast<std::size_t>(group.first.roll)];
@@ -124,7 +133,7 @@ void BatchSheet::add_patterns() {
     const int pattern = plan.lays[static_cast<std::size_t>(length.lay)].pattern;
     Sheet sheet = sheet_of(answer_.job, with_lays(plan, pattern, group.stacks), paper_);
     const int pages = pattern_pages(sheet, pattern);
-    patterns_.push_back({std::move(sheet), pattern, pages});
+    patterns_.push_back({std::move(sheet), pattern, pages, group.lays.join(QStringLiteral(" · "))});
   }
 }
 
@@ -146,6 +155,8 @@ void BatchSheet::paint(QPainter& painter, int page) const {
   for (const PatternPages& each : patterns_) {
     if (at < each.pages) {
       draw_foot(painter, each.sheet, page, pages());
+      const QRectF area = text_area(page_size_mm());
+      draw_text(painter, QRectF(area.left(), area.top() - kLaysHeight, area.width(), kLaysHeight), each.lays, kLays);
       return draw_pattern_page(painter, each.sheet, each.pattern, at);
     }
     at -= each.pages;

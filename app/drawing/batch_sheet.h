@@ -47,6 +47,7 @@ class BatchSheet {
     Sheet sheet;
     int pattern = 0;
     int pages = 0;
+    QString lays;  // which are cut so: "Lay 2: 3 × Moss 1"
   };
   std::vector<PatternPages> patterns_;
   std::vector<QStringList> labels_;

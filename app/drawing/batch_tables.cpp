@@ -127,15 +127,17 @@ std::vector<BatchTable> batch_tables(const BatchAnswer& answer) {
   return tables;
 }
 
-QString batch_proof_words(const BatchPlan& plan) {
+QString batch_proof_words(const BatchAnswer& a) {
+  const BatchPlan& plan = a.plan;
   if (plan.filled < plan.filled_bound)
     return QStringLiteral("Pieces worth %1 of what must be made are there; no plan makes more than %2.")
         .arg(worth_words(plan.filled), worth_words(plan.filled_bound));
-  if (plan.proved) return QStringLiteral("No plan does it with less (proved).");
-  const double reached = static_cast<double>(plan.cost.parts()), bound = static_cast<double>(plan.cost_bound.parts());
-  const QString words = QStringLiteral("No plan costs less than %1").arg(worth_words(plan.cost_bound));
-  if (reached <= 0) return words + QLatin1Char('.');
-  return words + QStringLiteral(" (%1 % less).").arg((reached - bound) / reached * 100, 0, 'f', 1);
+  if (plan.proved) return QStringLiteral("No plan does better (proved).");
+  const Worth gap = plan.cost - plan.cost_bound;
+  const QString words = QStringLiteral("No plan can be better by more than %1").arg(worth_words(gap));
+  if (a.money.cloth <= Worth()) return words + QLatin1Char('.');
+  const double share = static_cast<double>(gap.parts()) / static_cast<double>(a.money.cloth.parts());
+  return words + QStringLiteral(", %1 % of that cloth.").arg(share * 100, 0, 'f', 1);
 }
 
 QString batch_words(const BatchAnswer& a) {
@@ -145,7 +147,7 @@ QString batch_words(const BatchAnswer& a) {
                     counted(lengths_in(a.plan), "length", "lengths"), counted(a.plan.lifts, "lay", "lays"),
                     minutes_words(a.plan.time));
   words << QStringLiteral("Cloth worth %1 is cut off.").arg(worth_words(a.money.cloth));
-  words << batch_proof_words(a.plan);
+  words << batch_proof_words(a);
   if (!a.plan.shortfalls.empty()) words << QStringLiteral("The order cannot be filled; see what lacks.");
   return words.join(QLatin1Char(' '));
 }

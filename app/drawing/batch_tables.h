@@ -41,9 +41,10 @@ struct BatchTable {
 std::vector<BatchTable> batch_tables(const BatchAnswer& answer);
 
 // "40 × Carrier and 12 × Pouch from 9 rolls: 18 lengths in 12 lays, 95 min at the
-// table. The cloth costs 143.20; no plan costs less than 142.70 (0.3 % less)."
+// table. Cloth worth 143.20 is cut off. No plan can be better by more than 0.50,
+// 0.3 % of that cloth."
 QString batch_words(const BatchAnswer& answer);
-QString batch_proof_words(const BatchPlan& plan);
+QString batch_proof_words(const BatchAnswer& answer);
 // "Moss 1 (2), Fern (1)": what lies in a lay, bottom to top, and how many lengths
 // of each follow each other.
 QString stack_words(const BatchAnswer& answer, const BatchLay& lay);

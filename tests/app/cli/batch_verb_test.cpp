@@ -16,12 +16,12 @@
 namespace foldyard {
 namespace {
 
-struct Run {
+struct Answered {
   int code = 0;
   QByteArray out, err;
 };
 
-Run run(const QStringList& arguments) {
+Answered run(const QStringList& arguments) {
   QProcess program;
   program.start(QStringLiteral(FOLDYARD_BINARY_DIR "/app/foldyard"), arguments);
   EXPECT_TRUE(program.waitForFinished(120'000));
@@ -53,7 +53,7 @@ class Batch : public testing::Test {
 };
 
 TEST_F(Batch, IsPlannedInWordsAndAsJson) {
-  const Run words = run({"batch", at("job.json")});
+  const Answered words = run({"batch", at("job.json")});
   EXPECT_EQ(words.code, 0) << words.err.toStdString();
   for (const char* part : {"12 × bag", "What is made", "Lays, in cutting order", "Rolls", "Webbing", "To buy"})
     EXPECT_TRUE(words.out.contains(part)) << part;
@@ -72,14 +72,14 @@ TEST_F(Batch, IsPlannedInWordsAndAsJson) {
 
 TEST_F(Batch, SaysWhatLacksWhereTheOrderCannotBeFilled) {
   write("job.json", QByteArray(kJob).replace("\"must\": 12", "\"must\": 90"));
-  const Run words = run({"batch", at("job.json")});
+  const Answered words = run({"batch", at("job.json")});
   EXPECT_EQ(words.code, 0) << words.err.toStdString();
   EXPECT_TRUE(words.out.contains("What lacks"));
   EXPECT_TRUE(words.out.contains("cannot be filled"));
 }
 
 TEST_F(Batch, WritesTicketsAndTables) {
-  const Run pdf = run({"batch", at("job.json"), "--to", at("batch.pdf")});
+  const Answered pdf = run({"batch", at("job.json"), "--to", at("batch.pdf")});
   EXPECT_EQ(pdf.code, 0) << pdf.err.toStdString();
   QFile file(at("batch.pdf"));
   ASSERT_TRUE(file.open(QIODevice::ReadOnly));
@@ -108,7 +108,7 @@ TEST_F(Batch, IsHalfCutPlannedAgainAndFinished) {
 }
 
 TEST_F(Batch, GivesTheShelfToASpreadsheetAndTakesItBack) {
-  const Run shelf = run({"shelf", at("job.json")});
+  const Answered shelf = run({"shelf", at("job.json")});
   EXPECT_EQ(shelf.code, 0);
   EXPECT_TRUE(shelf.out.startsWith("name,cloth,marks,"));
   write("shelf.csv", "name,length\r\nMoss 1,7 m\r\nMoss 2,4 m\r\nFern,5 m\r\n");
