@@ -24,12 +24,19 @@ class Door {
     const BatchBounds bounds = search_.bounds();
     plan.filled_bound = Worth::parts(bounds.filled);
     plan.cost_bound = least_cost();
-    if (bounds.has_cost && bounds.keeps_rules == (search_.score().short_of_rules == 0))
+    if (is_filled() && bounds.has_cost && bounds.keeps_rules == (search_.score().short_of_rules == 0))
       plan.cost_bound = std::max(plan.cost_bound, Worth::parts(bounds.cost));
-    plan.proved = search_.is_proved();
+    plan.proved = is_filled() && search_.is_proved();
     plan.note = plan.proved ? "no plan that makes as much costs less: prices of panels prove it"
                             : "this is the best found; prices of panels bound what any plan costs";
     return plan;
+  }
+
+  // The bound on cost is one of plans that make all that must be made.
+  bool is_filled() const {
+    std::int64_t all = 0;
+    for (const PieceLine& line : case_.order.lines) all += line.worth * line.must;
+    return search_.score().filled == all;
   }
 
   // Known without any search: no cloth, and every piece that may be made.

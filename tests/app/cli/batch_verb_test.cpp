@@ -36,7 +36,7 @@ const char* const kJob = R"({"foldyard_job": 2, "name": "Bags", "unit": "cm",
   "webbing": [{"name": "cotton", "roll": "50 m", "price": "18"}],
   "products": [{"name": "bag", "worth": "20", "panels": [{"panel": "body"}],
                 "webbing": [{"webbing": "cotton", "length": "55 cm", "count": 2}]}],
-  "order": {"lines": [{"product": "bag", "must": 12, "rules": [{"of": "printed", "at_least": 3}]}]}})";
+  "order": {"lines": [{"product": "bag", "must": 20, "rules": [{"of": "printed", "at_least": 3}]}]}})";
 
 class Batch : public testing::Test {
  protected:
@@ -55,23 +55,23 @@ class Batch : public testing::Test {
 TEST_F(Batch, IsPlannedInWordsAndAsJson) {
   const Answered words = run({"batch", at("job.json")});
   EXPECT_EQ(words.code, 0) << words.err.toStdString();
-  for (const char* part : {"12 × bag", "What is made", "Lays, in cutting order", "Rolls", "Webbing", "To buy"})
+  for (const char* part : {"20 × bag", "What is made", "Lays, in cutting order", "Rolls", "Webbing", "To buy"})
     EXPECT_TRUE(words.out.contains(part)) << part;
   const QJsonObject json = QJsonDocument::fromJson(run({"batch", at("job.json"), "--json"}).out).object();
-  EXPECT_EQ(json["filled"].toString(), "240");
-  EXPECT_EQ(json["filled_bound"].toString(), "240");
+  EXPECT_EQ(json["filled"].toString(), "400");
+  EXPECT_EQ(json["filled_bound"].toString(), "400");
   int pieces = 0, printed = 0;
   for (const QJsonValue& made : json["made"].toArray()) {
     pieces += made["pieces"].toInt();
     if (made["cloth"].toString() == "Fern") printed += made["pieces"].toInt();
   }
-  EXPECT_EQ(pieces, 12);
+  EXPECT_EQ(pieces, 20);
   EXPECT_GE(printed, 3);
-  EXPECT_EQ(json["webbing"][0]["rolls_to_buy"].toInt(), 1);  // 24 × 55 cm are 13.2 m
+  EXPECT_EQ(json["webbing"][0]["rolls_to_buy"].toInt(), 1);  // 40 × 55 cm are 22 m
 }
 
 TEST_F(Batch, SaysWhatLacksWhereTheOrderCannotBeFilled) {
-  write("job.json", QByteArray(kJob).replace("\"must\": 12", "\"must\": 90"));
+  write("job.json", QByteArray(kJob).replace("\"must\": 20", "\"must\": 90"));
   const Answered words = run({"batch", at("job.json")});
   EXPECT_EQ(words.code, 0) << words.err.toStdString();
   EXPECT_TRUE(words.out.contains("What lacks"));
@@ -99,10 +99,10 @@ TEST_F(Batch, IsHalfCutPlannedAgainAndFinished) {
   EXPECT_FALSE(half->on_hand.empty());
   EXPECT_EQ(half->history[0].when, "Monday");
   const QJsonObject again = QJsonDocument::fromJson(run({"batch", at("half.json"), "--json"}).out).object();
-  EXPECT_EQ(again["filled"].toString(), "240");
+  EXPECT_EQ(again["filled"].toString(), "400");
   ASSERT_EQ(run({"cut", at("half.json"), "--to", at("done.json"), "--when", "Tuesday"}).code, 0);
   const QJsonObject done = QJsonDocument::fromJson(run({"batch", at("done.json"), "--json"}).out).object();
-  EXPECT_EQ(done["filled"].toString(), "240");
+  EXPECT_EQ(done["filled"].toString(), "400");
   EXPECT_EQ(done["lays"].toArray().size(), 0);
   EXPECT_EQ(done["cost"].toString(), "0");
 }

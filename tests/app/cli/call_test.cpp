@@ -90,7 +90,7 @@ TEST_P(WrongCall, IsRefusedWithWhatToDo) {
 
 const Row kRows[] = {
     {"nothing", "", "nothing was asked"},
-    {"unknown_verb", "cut job.json", "no verb \"cut\""},
+    {"unknown_verb", "snip job.json", "no verb \"snip\""},
     {"no_job", "plan", "no job file"},
     {"two_jobs", "plan a.json b.json", "a.json, b.json"},
     {"unknown_option", "plan a.json --fast", "no option --fast"},

@@ -74,9 +74,9 @@ TEST_F(Foldyard, HelpsAndSaysItsVersion) {
 }
 
 TEST_F(Foldyard, RefusesACallItDoesNotKnow) {
-  const Reply wrong = run({"cut", "job.json"});
+  const Reply wrong = run({"snip", "job.json"});
   EXPECT_EQ(wrong.code, 2);
-  EXPECT_TRUE(wrong.complains("foldyard: there is no verb \"cut\"; use one of plan"));
+  EXPECT_TRUE(wrong.complains("foldyard: there is no verb \"snip\"; use one of plan"));
   EXPECT_TRUE(wrong.out.isEmpty());
 }
 

@@ -14,6 +14,7 @@ namespace {
 BatchAnswer bags() {
   SoundBatch batch = sound_batch();
   batch.plan.rolls[0].remnant_kept = true;
+  batch.plan.rolls[1].remnant_kept = false;
   return batch_answer(batch.job, batch.plan);
 }
 

@@ -42,7 +42,7 @@ TEST(BatchTables, SayHowLaysAreStacked) {
   EXPECT_EQ(lays->rows[0].mid(0, 2), (QStringList{"1", "2 × blue, 2 × green"}));
   EXPECT_EQ(lays->rows[0][4], "8");
   EXPECT_EQ(QString(lays->rows[0][5]).replace(QChar(0xa0), ' '), "8 mm");
-  EXPECT_EQ(lays->rows[0].back(), "12 × carrier");
+  EXPECT_EQ(QString(lays->rows[0].back()).replace(QChar(0xa0), ' '), "12 × carrier");
 }
 
 TEST(BatchTables, SayWhatToBuyWithTheEndsUsedFirst) {
