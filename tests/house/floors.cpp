@@ -35,7 +35,7 @@ std::string fault(const Source& source, const std::string& include, const std::s
 }
 
 // The rooms of the app that show widgets.
-const std::set<std::string> kWithWidgets = {"fields", "printing", "shelf", "table", "window"};
+const std::set<std::string> kWithWidgets = {"batch", "fields", "printing", "shelf", "table", "window"};
 
 const std::regex kQt(R"(Q\w+(/.*)?|q[a-z]\w*\.h)");
 const std::regex kWidgets(

@@ -1,0 +1,36 @@
+#pragma once
+
+// The figures that decide a batch, large: pieces of those asked for, what the cloth
+// costs and how near that is to the least there can be, lays, minutes.
+
+#include <QLabel>
+#include <QWidget>
+
+#include <array>
+
+#include "drawing/batch_tables.h"
+
+namespace foldyard {
+
+// "0.3 % above the bound", "proved"; empty where the bound says nothing of the cost.
+QString gap_words(const BatchPlan& plan);
+
+class BatchFigures : public QWidget {
+  Q_OBJECT
+
+ public:
+  enum Index { pieces, cloth, lays, minutes, count };
+
+  explicit BatchFigures(QWidget* parent = nullptr);
+
+  // Null: no answer, no figures.
+  void show_answer(const BatchAnswer* answer);
+  QString text(int index) const { return values_[static_cast<std::size_t>(index)]->text(); }
+  QString words(int index) const { return words_[static_cast<std::size_t>(index)]->text(); }
+
+ private:
+  std::array<QLabel*, count> values_{};
+  std::array<QLabel*, count> words_{};
+};
+
+}  // namespace foldyard

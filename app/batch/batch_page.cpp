@@ -1,0 +1,135 @@
+#include "batch/batch_page.h"
+
+#include <QFileDialog>
+#include <QFileInfo>
+#include <QVBoxLayout>
+
+#include "batch/cut_dialog.h"
+#include "batch/order_words.h"
+#include "batch/tickets.h"
+
+namespace foldyard {
+namespace {
+
+// Where order and answer no longer stand side by side.
+constexpr int kNarrow = 960;
+
+}  // namespace
+
+BatchPage::BatchPage(Document& document, PlanOrder plan, QWidget* parent)
+    : QWidget(parent), document_(document), planner_(std::move(plan)), split_(new QSplitter(Qt::Horizontal)),
+      pages_(new QStackedWidget), order_(new OrderTable(document)), view_(new BatchView(planner_)),
+      make_(new QPushButton(tr("&Make an order from the panels"))) {
+  pages_->addWidget(invitation());
+  pages_->addWidget(view_);
+  split_->setChildrenCollapsible(false);
+  split_->setHandleWidth(10);
+  split_->addWidget(order_);
+  split_->addWidget(pages_);
+  split_->setStretchFactor(0, 2);
+  split_->setStretchFactor(1, 3);
+  auto* layout = new QVBoxLayout(this);
+  layout->setContentsMargins(0, 0, 0, 0);
+  layout->addWidget(split_);
+  connect(&document_, &Document::opened, this, [this] {
+    answer_.reset();
+    left_out_.clear();
+  });
+  connect(&document_, &Document::changed, this, &BatchPage::take_job);
+  connect(&planner_, &BatchPlanner::found, this, &BatchPage::take_answer);
+  connect(&planner_, &BatchPlanner::answered, this, &BatchPage::take_answer);
+  connect(&planner_, &BatchPlanner::failed, view_, &BatchView::show_fault);
+  connect(view_, &BatchView::roll_ticked, this, &BatchPage::tick_roll);
+  connect(view_, &BatchView::mark_wanted, this, &BatchPage::mark_as_cut);
+  connect(view_, &BatchView::tickets_wanted, this, &BatchPage::choose_and_write_tickets);
+  connect(make_, &QPushButton::clicked, order_, &OrderTable::order_all);
+  take_job();
+}
+
+QWidget* BatchPage::invitation() {
+  auto* page = new QWidget;
+  auto* words = new QLabel(tr("There is no order yet. Say how many pieces of which product are to be made, and the batch is planned over all rolls of the shelf."));
+  words->setWordWrap(true);
+  auto* column = new QVBoxLayout(page);
+  column->addStretch(1);
+  column->addWidget(words);
+  column->addSpacing(8);
+  column->addWidget(make_, 0, Qt::AlignLeft);
+  column->addStretch(2);
+  return page;
+}
+
+std::vector<QWidget*> BatchPage::tab_order() const {
+  std::vector<QWidget*> all = order_->tab_order();
+  all.push_back(make_);
+  for (QWidget* widget : view_->tab_order()) all.push_back(widget);
+  return all;
+}
+
+void BatchPage::take_job() {
+  const Job& job = document_.job();
+  pages_->setCurrentIndex(job.order.lines.empty() ? 0 : 1);
+  make_->setEnabled(!job.panels.empty());
+  make_->setText(job.products.empty() ? tr("&Make an order from the panels") : tr("&Make an order from the products"));
+  show_last();
+  ask();
+}
+
+void BatchPage::showEvent(QShowEvent* event) {
+  QWidget::showEvent(event);
+  ask();
+}
+
+void BatchPage::resizeEvent(QResizeEvent* event) {
+  QWidget::resizeEvent(event);
+  split_->setOrientation(width() < kNarrow ? Qt::Vertical : Qt::Horizontal);
+}
+
+void BatchPage::ask() {
+  BatchQuestion question{document_.job(), left_out_};
+  if (question.job.order.lines.empty()) {
+    asked_.reset();
+    return planner_.forget();
+  }
+  if (!isVisible() || question == asked_) return;
+  asked_ = question;
+  view_->show_fault({});
+  planner_.ask(std::move(question));
+}
+
+void BatchPage::take_answer(const BatchAnswerPtr& answer) {
+  answer_ = answer;
+  view_->show_fault({});
+  show_last();
+}
+
+void BatchPage::show_last() { view_->show_answer(document_.job(), left_out_, answer_); }
+
+void BatchPage::tick_roll(int roll, bool on) {
+  const std::string& name = document_.job().rolls[static_cast<std::size_t>(roll)].name;
+  if (on) left_out_.erase(name);
+  else left_out_.insert(name);
+  ask();
+}
+
+void BatchPage::mark_as_cut() {
+  if (!answer_ || answer_->job != document_.job()) return;
+  CutDialog dialog(answer_, this);
+  if (dialog.exec() != QDialog::Accepted) return;
+  const auto problem = document_.edit(dialog.job(), dialog.words());
+  if (problem) view_->show_fault(order_problem_text(*problem, dialog.job()));
+}
+
+void BatchPage::choose_and_write_tickets() {
+  const auto path = QFileDialog::getSaveFileName(this, tr("Write the tickets"), QString(), tr("Tickets (*.pdf)"));
+  if (!path.isEmpty()) write_tickets_to(QFileInfo(path).suffix().isEmpty() ? path + QLatin1String(".pdf") : path);
+}
+
+bool BatchPage::write_tickets_to(const QString& path) {
+  if (!answer_) return false;
+  const auto problem = write_tickets(*answer_, path);
+  view_->show_fault(problem ? QString::fromStdString(problem->sentence()) : QString());
+  return !problem;
+}
+
+}  // namespace foldyard

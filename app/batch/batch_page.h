@@ -1,0 +1,66 @@
+#pragma once
+
+// The batch in the window: the order and, beside or below it, its answer. Without an
+// order it says what to do. It plans only while it is seen; an answer stays until
+// the next one is there.
+
+#include <QSplitter>
+#include <QStackedWidget>
+#include <QWidget>
+
+#include <optional>
+#include <vector>
+
+#include "batch/batch_planner.h"
+#include "batch/batch_view.h"
+#include "batch/order_table.h"
+#include "document/document.h"
+
+namespace foldyard {
+
+class BatchPage : public QWidget {
+  Q_OBJECT
+
+ public:
+  explicit BatchPage(Document& document, PlanOrder plan = plan_order, QWidget* parent = nullptr);
+
+  OrderTable* order() const { return order_; }
+  BatchView* view() const { return view_; }
+  BatchPlanner& planner() { return planner_; }
+  QPushButton* order_maker() const { return make_; }
+  const RollNames& left_out() const { return left_out_; }
+  std::vector<QWidget*> tab_order() const;
+
+  // Writes the tickets of the answer as PDF; false, with the reason shown, where
+  // that cannot be done.
+  bool write_tickets_to(const QString& path);
+
+ public slots:
+  void mark_as_cut();
+  void choose_and_write_tickets();
+
+ protected:
+  void showEvent(QShowEvent* event) override;
+  void resizeEvent(QResizeEvent* event) override;
+
+ private:
+  QWidget* invitation();
+  void take_job();
+  void ask();
+  void show_last();
+  void take_answer(const BatchAnswerPtr& answer);
+  void tick_roll(int roll, bool on);
+
+  Document& document_;
+  BatchPlanner planner_;
+  RollNames left_out_;
+  BatchAnswerPtr answer_;
+  std::optional<BatchQuestion> asked_;
+  QSplitter* split_;
+  QStackedWidget* pages_;
+  OrderTable* order_;
+  BatchView* view_;
+  QPushButton* make_;
+};
+
+}  // namespace foldyard

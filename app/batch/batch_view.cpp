@@ -1,0 +1,143 @@
+#include "batch/batch_view.h"
+
+#include <QAction>
+#include <QClipboard>
+#include <QGuiApplication>
+#include <QHBoxLayout>
+#include <QSignalBlocker>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+#include "batch/fill_in_view.h"
+#include "batch/rolls_in_batch.h"
+
+namespace foldyard {
+namespace {
+
+QString tab_name(BatchTableKind kind) {
+  switch (kind) {
+    case BatchTableKind::made: return BatchView::tr("Made");
+    case BatchTableKind::lacking: return BatchView::tr("Lacking");
+    case BatchTableKind::lays: return BatchView::tr("Lays");
+    case BatchTableKind::rolls: return BatchView::tr("Rolls");
+    case BatchTableKind::webbing: return BatchView::tr("Webbing");
+    case BatchTableKind::to_buy: return BatchView::tr("To buy");
+    case BatchTableKind::remnants: return BatchView::tr("Remnants");
+    case BatchTableKind::money: return BatchView::tr("Money");
+    default: return BatchView::tr("Sittings");
+  }
+}
+
+}  // namespace
+
+BatchView::BatchView(BatchPlanner& planner, QWidget* parent)
+    : QWidget(parent), figures_(new BatchFigures), words_(new QLabel), fault_(new QLabel), rounds_(new RoundRow(planner)),
+      tabs_(new QTabBar), model_(new WordsModel(this)), table_(words_view(model_, tr("Rolls"))), note_(new QLabel),
+      mark_(new QPushButton(tr("Mark as &cut…"))), tickets_(new QPushButton(tr("&Tickets…"))), copy_(new QPushButton(tr("Cop&y"))) {
+  arrange();
+  connect(tabs_, &QTabBar::currentChanged, this, &BatchView::show_table);
+  connect(model_, &WordsModel::ticked, this, &BatchView::roll_ticked);
+  connect(mark_, &QPushButton::clicked, this, &BatchView::mark_wanted);
+  connect(tickets_, &QPushButton::clicked, this, &BatchView::tickets_wanted);
+  connect(copy_, &QPushButton::clicked, this, &BatchView::copy);
+  auto* keys = new QAction(tr("Copy the table"), table_);
+  keys->setShortcut(QKeySequence::Copy);
+  keys->setShortcutContext(Qt::WidgetShortcut);
+  connect(keys, &QAction::triggered, this, &BatchView::copy);
+  table_->addAction(keys);
+}
+
+void BatchView::arrange() {
+  for (QLabel* label : {words_, fault_, note_}) label->setWordWrap(true);
+  words_->setTextInteractionFlags(Qt::TextSelectableByMouse);
+  fault_->setProperty("fault", true);
+  note_->setProperty("soft", true);
+  fault_->hide();
+  tabs_->setAccessibleName(tr("Table of the batch"));
+  tabs_->setExpanding(false);
+  tabs_->setDrawBase(false);
+  tabs_->setUsesScrollButtons(true);
+  mark_->setToolTip(tr("Tell what was cut: the shelf becomes shorter, and the panels are on hand"));
+  tickets_->setToolTip(tr("Write the papers for the cutting table as PDF"));
+  copy_->setToolTip(tr("Copy the table that is shown, for a spreadsheet"));
+  auto* buttons = new QHBoxLayout;
+  for (QPushButton* button : {mark_, tickets_, copy_}) buttons->addWidget(button);
+  buttons->addStretch(1);
+  auto* layout = new QVBoxLayout(this);
+  layout->setContentsMargins(0, 0, 0, 0);
+  layout->setSpacing(4);
+  layout->addWidget(figures_);
+  layout->addWidget(words_);
+  layout->addWidget(fault_);
+  layout->addWidget(rounds_);
+  layout->addWidget(tabs_);
+  layout->addWidget(table_, 1);
+  layout->addWidget(note_);
+  layout->addLayout(buttons);
+}
+
+void BatchView::show_answer(const Job& job, const RollNames& left_out, const BatchAnswerPtr& answer) {
+  answer_ = answer;
+  const bool is_of_job = answer && answer->job == job;
+  const TickedTable rolls = rolls_in_batch(job, left_out, is_of_job ? answer.get() : nullptr);
+  ticks_ = rolls.ticks;
+  tables_ = tables_with_rolls(rolls.table);
+  figures_->show_answer(answer.get());
+  words_->setText(answer ? batch_words(*answer) : QString());
+  words_->setVisible(answer != nullptr);
+  mark_->setEnabled(is_of_job && !answer->plan.lays.empty());
+  tickets_->setEnabled(is_of_job);
+  show_tabs();
+  show_table();
+}
+
+// The rolls' own table stands where that of the plan's rolls would.
+std::vector<BatchTable> BatchView::tables_with_rolls(const BatchTable& rolls) const {
+  std::vector<BatchTable> tables = answer_ ? batch_tables(*answer_) : std::vector<BatchTable>();
+  const auto place = std::find_if(tables.begin(), tables.end(), [](const BatchTable& table) { return table.kind == BatchTableKind::rolls; });
+  if (place == tables.end()) tables.push_back(rolls);
+  else *place = rolls;
+  return tables;
+}
+
+void BatchView::show_fault(const QString& reason) {
+  fault_->setText(reason);
+  fault_->setVisible(!reason.isEmpty());
+}
+
+// The table that was chosen stays chosen, wherever it stands now.
+void BatchView::show_tabs() {
+  const QSignalBlocker quiet(tabs_);
+  const QVariant before = tabs_->tabData(tabs_->currentIndex());
+  while (tabs_->count() > static_cast<int>(tables_.size())) tabs_->removeTab(tabs_->count() - 1);
+  while (tabs_->count() < static_cast<int>(tables_.size())) tabs_->addTab(QString());
+  int chosen = 0;
+  for (int i = 0; i < tabs_->count(); ++i) {
+    const auto kind = tables_[static_cast<std::size_t>(i)].kind;
+    tabs_->setTabText(i, tab_name(kind));
+    tabs_->setTabData(i, static_cast<int>(kind));
+    if (before.isValid() && before.toInt() == static_cast<int>(kind)) chosen = i;
+  }
+  tabs_->setCurrentIndex(chosen);
+}
+
+void BatchView::show_table() {
+  const int tab = tabs_->currentIndex();
+  if (tab < 0 || tab >= static_cast<int>(tables_.size())) return;
+  const BatchTable& table = tables_[static_cast<std::size_t>(tab)];
+  model_->show(table.head, table.rows, table.kind == BatchTableKind::rolls ? ticks_ : std::vector<bool>());
+  table_->setAccessibleName(table.heading);
+  table_->setAccessibleDescription(table.note);
+  note_->setText(table.kind == BatchTableKind::rolls ? tr("A roll that is not ticked stays out of the batch.") : table.note);
+  note_->setVisible(!note_->text().isEmpty());
+}
+
+void BatchView::choose(BatchTableKind kind) {
+  for (int i = 0; i < tabs_->count(); ++i)
+    if (tabs_->tabData(i).toInt() == static_cast<int>(kind)) tabs_->setCurrentIndex(i);
+}
+
+void BatchView::copy() const { QGuiApplication::clipboard()->setText(model_->tab_separated()); }
+
+}  // namespace foldyard

@@ -1,0 +1,79 @@
+#pragma once
+
+// The answer of a batch: its large figures, what it says in a sentence, and all its
+// tables, one tab each. The rolls can be ticked out of the batch in theirs, also
+// while there is no answer.
+
+#include <QLabel>
+#include <QPushButton>
+#include <QTabBar>
+#include <QTableView>
+#include <QWidget>
+
+#include <vector>
+
+#include "batch/batch_figures.h"
+#include "batch/batch_planner.h"
+#include "batch/round_row.h"
+#include "batch/words_model.h"
+
+namespace foldyard {
+
+class BatchView : public QWidget {
+  Q_OBJECT
+
+ public:
+  explicit BatchView(BatchPlanner& planner, QWidget* parent = nullptr);
+
+  // job: whose rolls are listed. answer: null, or the last good one, maybe of a job
+  // before; then nothing can be marked as cut from it.
+  void show_answer(const Job& job, const RollNames& left_out, const BatchAnswerPtr& answer);
+  // What went wrong; empty: nothing.
+  void show_fault(const QString& reason);
+  const BatchAnswerPtr& answer() const { return answer_; }
+
+  BatchFigures* figures() const { return figures_; }
+  QLabel* words() const { return words_; }
+  QString fault() const { return fault_->text(); }
+  QTabBar* tabs() const { return tabs_; }
+  QTableView* table() const { return table_; }
+  WordsModel* model() const { return model_; }
+  QPushButton* marker() const { return mark_; }
+  QPushButton* ticketer() const { return tickets_; }
+  QPushButton* copier() const { return copy_; }
+  RoundRow* rounds() const { return rounds_; }
+  void choose(BatchTableKind kind);
+  std::vector<QWidget*> tab_order() const { return {rounds_->stopper(), tabs_, table_, mark_, tickets_, copy_}; }
+
+ public slots:
+  // The table that is shown, as text for a spreadsheet.
+  void copy() const;
+
+ signals:
+  void roll_ticked(int roll, bool on);
+  void mark_wanted();
+  void tickets_wanted();
+
+ private:
+  void arrange();
+  void show_tabs();
+  void show_table();
+  std::vector<BatchTable> tables_with_rolls(const BatchTable& rolls) const;
+
+  BatchAnswerPtr answer_;
+  std::vector<BatchTable> tables_;
+  std::vector<bool> ticks_;
+  BatchFigures* figures_;
+  QLabel* words_;
+  QLabel* fault_;
+  RoundRow* rounds_;
+  QTabBar* tabs_;
+  WordsModel* model_;
+  QTableView* table_;
+  QLabel* note_;
+  QPushButton* mark_;
+  QPushButton* tickets_;
+  QPushButton* copy_;
+};
+
+}  // namespace foldyard

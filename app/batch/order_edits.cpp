@@ -1,0 +1,78 @@
+#include "batch/order_edits.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+
+namespace foldyard {
+namespace {
+
+bool is_asked_for(const Job& job, int product) {
+  return std::any_of(job.order.lines.begin(), job.order.lines.end(),
+                     [&](const OrderLine& line) { return line.product == product; });
+}
+
+OrderLine line_of(int product) {
+  OrderLine line;
+  line.product = product;
+  line.must = 1;
+  return line;
+}
+
+Product product_of(const Panel& panel, int at, const std::string& name) {
+  Product product;
+  product.name = name;
+  product.panels = {{at, 1, {}}};
+  product.worth = panel.worth;
+  return product;
+}
+
+std::string free_name(const Job& job) {
+  for (std::size_t n = job.products.size() + 1;; ++n) {
+    const auto name = QCoreApplication::translate("OrderEdits", "Product %1").arg(n).toStdString();
+    const bool taken = std::any_of(job.products.begin(), job.products.end(),
+                                   [&](const Product& product) { return product.name == name; });
+    if (!taken) return name;
+  }
+}
+
+}  // namespace
+
+Job with_order_of_all(Job job) {
+  if (job.products.empty()) {
+    for (int i = 0; i < std::ssize(job.panels); ++i) {
+      const Panel& panel = job.panels[static_cast<std::size_t>(i)];
+      job.products.push_back(product_of(panel, i, panel.name));
+    }
+  }
+  for (int i = 0; i < std::ssize(job.products); ++i)
+    if (!is_asked_for(job, i)) job.order.lines.push_back(line_of(i));
+  return job;
+}
+
+Job with_line(Job job) {
+  int product = 0;
+  while (product < std::ssize(job.products) && is_asked_for(job, product)) ++product;
+  job.order.lines.push_back(line_of(product < std::ssize(job.products) ? product : 0));
+  return job;
+}
+
+Job without_line(Job job, int line) {
+  job.order.lines.erase(job.order.lines.begin() + line);
+  return job;
+}
+
+Job with_product(Job job) {
+  job.products.push_back(product_of(job.panels.front(), 0, free_name(job)));
+  return job;
+}
+
+Job without_product(Job job, int product) {
+  job.products.erase(job.products.begin() + product);
+  std::erase_if(job.order.lines, [&](const OrderLine& line) { return line.product == product; });
+  for (OrderLine& line : job.order.lines)
+    if (line.product > product) --line.product;
+  return job;
+}
+
+}  // namespace foldyard

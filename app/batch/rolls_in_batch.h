@@ -1,0 +1,21 @@
+#pragma once
+
+// The rolls of a batch as a table of words with a tick for each that may be cut: all
+// rolls of the shelf, those that the plan cuts with what is cut from them.
+
+#include <vector>
+
+#include "batch/batch_planner.h"
+#include "drawing/batch_tables.h"
+
+namespace foldyard {
+
+struct TickedTable {
+  BatchTable table;
+  std::vector<bool> ticks;
+};
+
+// answer: null, or one for this job. A row for each roll of the job, in its order.
+TickedTable rolls_in_batch(const Job& job, const RollNames& left_out, const BatchAnswer* answer);
+
+}  // namespace foldyard

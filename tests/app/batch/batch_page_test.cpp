@@ -1,0 +1,174 @@
+#include "batch/batch_page.h"
+
+#include <gtest/gtest.h>
+
+#include <QAbstractItemModelTester>
+#include <QApplication>
+#include <QClipboard>
+#include <QFile>
+#include <QTemporaryDir>
+#include <QTimer>
+
+#include "batch/cut_dialog.h"
+#include "batch_sample.h"
+
+namespace foldyard {
+namespace {
+
+struct BatchPageTest : testing::Test {
+  BatchPageTest() {
+    document.open(test::order_job(), {});
+    page.resize(1100, 700);
+  }
+  bool show_answer() {
+    page.show();
+    return sample::waited_for([&] { return page.view()->answer() && !page.planner().is_busy(); });
+  }
+  // Ticks or unticks a roll in its table.
+  void tick(int roll, bool on) {
+    page.view()->choose(BatchTableKind::rolls);
+    auto* model = page.view()->model();
+    model->setData(model->index(roll, 0), on ? Qt::Checked : Qt::Unchecked, Qt::CheckStateRole);
+  }
+
+  Document document;
+  BatchPage page{document, sample::quick_plan};
+};
+
+TEST_F(BatchPageTest, PlansOnlyWhileItIsSeen) {
+  EXPECT_FALSE(page.planner().is_busy());
+  ASSERT_TRUE(show_answer());
+  EXPECT_EQ(page.view()->answer()->job, document.job());
+  EXPECT_EQ(page.view()->figures()->text(BatchFigures::pieces), "20 of 20");
+}
+
+TEST_F(BatchPageTest, EveryTableHasItsTab) {
+  ASSERT_TRUE(show_answer());
+  QAbstractItemModelTester tester(page.view()->model(), QAbstractItemModelTester::FailureReportingMode::Fatal);
+  const auto tables = batch_tables(*page.view()->answer());
+  ASSERT_EQ(page.view()->tabs()->count(), static_cast<int>(tables.size()));
+  for (int tab = 0; tab < page.view()->tabs()->count(); ++tab) {
+    page.view()->tabs()->setCurrentIndex(tab);
+    const auto& table = tables[static_cast<std::size_t>(tab)];
+    EXPECT_EQ(page.view()->table()->accessibleName(), table.heading);
+    const bool is_of_shelf = table.kind == BatchTableKind::rolls;  // all rolls, those that are not cut too
+    EXPECT_EQ(page.view()->model()->rowCount(), static_cast<int>(is_of_shelf ? document.job().rolls.size() : table.rows.size()));
+  }
+}
+
+TEST_F(BatchPageTest, TheLastAnswerStaysUntilTheNextIsThere) {
+  ASSERT_TRUE(show_answer());
+  page.view()->choose(BatchTableKind::lays);
+  Job job = document.job();
+  job.order.lines[0].must = 4;
+  EXPECT_FALSE(document.edit(job, "less"));
+  EXPECT_EQ(page.view()->answer()->job, test::order_job());
+  EXPECT_FALSE(page.view()->marker()->isEnabled());  // it is of another job
+  ASSERT_TRUE(sample::waited_for([&] { return !page.planner().is_busy(); }));
+  EXPECT_EQ(page.view()->answer()->job, job);
+  EXPECT_TRUE(page.view()->marker()->isEnabled());
+  EXPECT_EQ(page.view()->table()->accessibleName(), "Lays, in cutting order");
+}
+
+TEST_F(BatchPageTest, ARollCanBeLeftOutAndComesBack) {
+  ASSERT_TRUE(show_answer());
+  tick(0, false);
+  ASSERT_TRUE(sample::waited_for([&] { return !page.planner().is_busy(); }));
+  for (const Plan& roll : page.view()->answer()->plan.rolls) EXPECT_NE(roll.roll, 0);
+  EXPECT_EQ(page.view()->model()->index(0, 3).data().toString(), "left out");
+  EXPECT_EQ(document.job(), test::order_job());
+  tick(0, true);
+  EXPECT_TRUE(page.left_out().empty());
+  ASSERT_TRUE(sample::waited_for([&] { return !page.planner().is_busy(); }));
+}
+
+TEST_F(BatchPageTest, WhatIsRefusedIsSaidAndCanBeTakenBack) {
+  ASSERT_TRUE(show_answer());
+  tick(2, false);  // the only printed cloth
+  ASSERT_TRUE(sample::waited_for([&] { return !page.view()->fault().isEmpty(); }));
+  EXPECT_TRUE(page.view()->fault().startsWith("Line 2, “pouch”, from 1: ")) << page.view()->fault().toStdString();
+  tick(2, true);
+  EXPECT_TRUE(sample::waited_for([&] { return page.view()->fault().isEmpty() && !page.planner().is_busy(); }));
+}
+
+TEST_F(BatchPageTest, WithoutAnOrderItSaysWhatToDo) {
+  Job job = test::order_job();
+  job.order.lines.clear();
+  job.products.clear();
+  document.open(job, {});
+  page.show();
+  EXPECT_FALSE(page.planner().is_busy());
+  EXPECT_TRUE(page.order_maker()->isVisible());
+  page.order_maker()->click();
+  EXPECT_EQ(document.job().order.lines.size(), 3u);
+  EXPECT_EQ(document.history().undoText(), "make an order from the panels");
+  EXPECT_FALSE(page.order_maker()->isVisible());
+  ASSERT_TRUE(sample::waited_for([&] { return !page.planner().is_busy(); }));
+}
+
+TEST_F(BatchPageTest, LinesAreAddedAndTakenAway) {
+  page.order()->take_line();
+  EXPECT_EQ(document.job().order.lines.size(), 2u);  // none is chosen
+  page.order()->add_line();
+  EXPECT_EQ(document.job().order.lines.size(), 3u);
+  EXPECT_EQ(page.order()->view()->currentIndex().row(), 2);
+  page.order()->take_line();
+  EXPECT_EQ(document.job(), test::order_job());
+  EXPECT_EQ(document.history().undoText(), "take “carrier” out of the order");
+}
+
+TEST_F(BatchPageTest, MarkingAsCutIsOneStep) {
+  ASSERT_TRUE(show_answer());
+  QTimer::singleShot(0, [] {
+    auto* dialog = qobject_cast<CutDialog*>(QApplication::activeModalWidget());
+    ASSERT_TRUE(dialog);
+    dialog->confirmer()->click();
+  });
+  const int steps = document.history().count();
+  page.mark_as_cut();
+  EXPECT_EQ(document.history().count(), steps + 1);
+  EXPECT_TRUE(document.history().undoText().startsWith("mark "));
+  EXPECT_FALSE(document.job().on_hand.empty());
+  document.history().undo();
+  EXPECT_EQ(document.job(), test::order_job());
+  ASSERT_TRUE(sample::waited_for([&] { return !page.planner().is_busy(); }));
+}
+
+TEST_F(BatchPageTest, CopiesTheTableThatIsShown) {
+  ASSERT_TRUE(show_answer());
+  page.view()->choose(BatchTableKind::made);
+  page.view()->copier()->click();
+  const auto lines = QApplication::clipboard()->text().split('\n');
+  EXPECT_EQ(lines[0], "product\tcloth\tpieces");
+  EXPECT_EQ(lines.size(), page.view()->model()->rowCount() + 2);  // head, and the end of the last line
+}
+
+TEST_F(BatchPageTest, WritesTicketsAsPdf) {
+  ASSERT_TRUE(show_answer());
+  QTemporaryDir folder;
+  EXPECT_TRUE(page.write_tickets_to(folder.filePath("tickets.pdf")));
+  QFile file(folder.filePath("tickets.pdf"));
+  ASSERT_TRUE(file.open(QIODevice::ReadOnly));
+  EXPECT_TRUE(file.readAll().startsWith("%PDF-"));
+  EXPECT_FALSE(page.write_tickets_to(folder.filePath("no such folder/tickets.pdf")));
+  EXPECT_FALSE(page.view()->fault().isEmpty());
+}
+
+TEST_F(BatchPageTest, EveryWidgetThatTakesTheFocusHasAName) {
+  ASSERT_TRUE(show_answer());
+  for (QWidget* widget : page.tab_order()) {
+    const auto* button = qobject_cast<QPushButton*>(widget);
+    EXPECT_FALSE(widget->accessibleName().isEmpty() && !(button && !button->text().isEmpty())) << widget->metaObject()->className();
+  }
+}
+
+TEST_F(BatchPageTest, StandsOverEachOtherWhereItIsNarrow) {
+  ASSERT_TRUE(show_answer());
+  EXPECT_LT(page.order()->geometry().right(), page.view()->parentWidget()->geometry().left());
+  page.resize(640, 700);
+  QApplication::processEvents();
+  EXPECT_LT(page.order()->geometry().bottom(), page.view()->parentWidget()->geometry().top());
+}
+
+}  // namespace
+}  // namespace foldyard
