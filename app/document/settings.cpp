@@ -71,4 +71,7 @@ void Settings::set_dark(bool dark) { set("colours", dark ? QStringLiteral("dark"
 bool Settings::is_guide_closed() const { return value("guide").toString() == QLatin1String("closed"); }
 void Settings::set_guide_closed(bool closed) { set("guide", closed ? QStringLiteral("closed") : QStringLiteral("open")); }
 
+bool Settings::shows_more_columns() const { return value("panel_columns").toString() == QLatin1String("all"); }
+void Settings::set_more_columns(bool shown) { set("panel_columns", shown ? QStringLiteral("all") : QStringLiteral("usual")); }
+
 }  // namespace foldyard

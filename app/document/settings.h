@@ -39,6 +39,9 @@ class Settings {
   // Nothing as long as nobody chose: then the desktop's colours decide.
   std::optional<bool> is_dark() const;
   void set_dark(bool dark);
+  // Whether the table of panels shows the columns that few jobs need.
+  bool shows_more_columns() const;
+  void set_more_columns(bool shown);
   // Whether the first steps were done or sent away.
   bool is_guide_closed() const;
   void set_guide_closed(bool closed);

@@ -2,13 +2,15 @@
 
 // The editor of a cell of a table: each good text is taken while it is typed, a
 // refused one (its model says why under kReasonRole) is marked at once, and Escape
-// takes back what the cell had.
+// takes back what the cell had. A cell whose model gives choices (kChoicesRole,
+// a list of texts) is edited by choosing one of them.
 
 #include <QStyledItemDelegate>
 
 namespace foldyard {
 
 inline constexpr int kReasonRole = Qt::UserRole + 1;
+inline constexpr int kChoicesRole = Qt::UserRole + 2;
 
 class CellEditor : public QStyledItemDelegate {
   Q_OBJECT

@@ -31,8 +31,7 @@ QString name_at(const std::vector<T>& list, int at) {
 QString field_words(const QString& field) {
   static const QRegularExpression kIndex(QStringLiteral("\\[(\\d+)\\]"));
   QString words = field;
-  const auto index = kIndex.match(words);
-  if (index.hasMatch()) {
+  for (auto index = kIndex.match(words); index.hasMatch(); index = kIndex.match(words)) {
     words.replace(index.capturedStart(), index.capturedLength(),
                   QLatin1Char(' ') + QString::number(index.captured(1).toInt() + 1));
   }
@@ -67,6 +66,14 @@ Result<Worth> typed_worth(const QString& text) {
   if (const auto parts = read_decimal(plain.toStdString(), 4)) return Worth::parts(*parts);
   return Problem{"", tr("“%1” is not a worth").arg(text.trimmed()).toStdString(),
                  tr("write a number such as 7.50, with at most four decimals").toStdString()};
+}
+
+Result<std::optional<std::int64_t>> typed_limit(const QString& text) {
+  const auto plain = text.trimmed();
+  if (plain.isEmpty()) return std::optional<std::int64_t>();
+  if (const auto count = read_decimal(plain.toStdString(), 0)) return std::optional<std::int64_t>(*count);
+  return Problem{"", tr("“%1” is not a limit").arg(plain).toStdString(),
+                 tr("write a whole number, or nothing for no limit").toStdString()};
 }
 
 QString length_text(Length length, Unit unit) { return QString::fromStdString(exact_length(length, unit)); }

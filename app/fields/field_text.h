@@ -11,6 +11,9 @@
 
 #include <QString>
 
+#include <cstdint>
+#include <optional>
+
 #include "job/job.h"
 #include "measure/result.h"
 
@@ -18,6 +21,8 @@ namespace foldyard {
 
 Result<Length> typed_length(const QString& text, Unit unit);
 Result<Worth> typed_worth(const QString& text);
+// A whole number; an empty text is none.
+Result<std::optional<std::int64_t>> typed_limit(const QString& text);
 
 // The length as it can be typed again, exactly: "45 cm", "17 3/4 in".
 QString length_text(Length length, Unit unit);

@@ -190,7 +190,7 @@ void MainWindow::set_tab_order() {
                                  steps->step(GuideStrip::printed), steps->own_roll(), steps->closer()};
   for (QWidget* widget : shelf_->tab_order()) order.push_back(widget);
   for (QWidget* widget : std::initializer_list<QWidget*>{
-           panel_table_->view(), panel_table_->adder(),
+           panel_table_->view(), panel_table_->more(), panel_table_->adder(),
            panel_table_->goods_adder(), panel_table_->taker(),
            plan_view_->tabs(), plan_view_->table()->flat(), plan_view_->table()->folded(), plan_view_->picture(), by_hand_->put_back_button(),
            compare_large_->page()->cloth(0), compare_large_->page()->cloth(1), compare_large_->page()->cloth(2),

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "drawing/goods_words.h"
+#include "job/panel_away.h"
 #include "job/resize_goods.h"
 #include "job/start_job.h"
 #include "fields/field_text.h"
@@ -16,7 +17,9 @@ namespace {
 const char* const kHeads[PanelModel::columns] = {
     QT_TRANSLATE_NOOP("foldyard::PanelModel", "Panel"), QT_TRANSLATE_NOOP("foldyard::PanelModel", "Across"),
     QT_TRANSLATE_NOOP("foldyard::PanelModel", "Along"), QT_TRANSLATE_NOOP("foldyard::PanelModel", "Worth"),
-    QT_TRANSLATE_NOOP("foldyard::PanelModel", "Turn"),  QT_TRANSLATE_NOOP("foldyard::PanelModel", "On fold")};
+    QT_TRANSLATE_NOOP("foldyard::PanelModel", "Turn"),  QT_TRANSLATE_NOOP("foldyard::PanelModel", "On fold"),
+    QT_TRANSLATE_NOOP("foldyard::PanelModel", "At most"), QT_TRANSLATE_NOOP("foldyard::PanelModel", "Match"),
+    QT_TRANSLATE_NOOP("foldyard::PanelModel", "Grain")};
 
 const char* const kHelp[PanelModel::columns] = {
     QT_TRANSLATE_NOOP("foldyard::PanelModel", "The name of the panel"),
@@ -24,9 +27,38 @@ const char* const kHelp[PanelModel::columns] = {
     QT_TRANSLATE_NOOP("foldyard::PanelModel", "Its size in the roll's direction, seams and hems included"),
     QT_TRANSLATE_NOOP("foldyard::PanelModel", "What one is worth to the maker"),
     QT_TRANSLATE_NOOP("foldyard::PanelModel", "It may also lie turned by a quarter"),
-    QT_TRANSLATE_NOOP("foldyard::PanelModel", "It may be cut double across a fold edge, with a crease in its middle")};
+    QT_TRANSLATE_NOOP("foldyard::PanelModel", "It may be cut double across a fold edge, with a crease in its middle"),
+    QT_TRANSLATE_NOOP("foldyard::PanelModel", "No plan cuts more of them; empty: as many as are worth it"),
+    QT_TRANSLATE_NOOP("foldyard::PanelModel", "On cloth with a repeat: it begins at the start of a repeat, or with the motif centred in it"),
+    QT_TRANSLATE_NOOP("foldyard::PanelModel", "On railroaded cloth: its along size runs with the pattern or with the warp")};
 
-const char* const kKeys[PanelModel::columns] = {"name", "across", "along", "worth", "may_turn", "on_fold"};
+const char* const kKeys[PanelModel::columns] = {"name", "across", "along", "worth", "may_turn", "on_fold", "at_most", "match", "grain"};
+
+// In the order of Match and Grain.
+const char* const kMatches[] = {QT_TRANSLATE_NOOP("foldyard::PanelModel", "none"),
+                                QT_TRANSLATE_NOOP("foldyard::PanelModel", "start"),
+                                QT_TRANSLATE_NOOP("foldyard::PanelModel", "centred")};
+const char* const kGrains[] = {QT_TRANSLATE_NOOP("foldyard::PanelModel", "pattern"),
+                               QT_TRANSLATE_NOOP("foldyard::PanelModel", "warp")};
+
+// Empty where the column is no choice.
+QStringList choices_of(int column) {
+  QStringList words;
+  if (column == PanelModel::match)
+    for (const char* each : kMatches) words << PanelModel::tr(each);
+  if (column == PanelModel::grain)
+    for (const char* each : kGrains) words << PanelModel::tr(each);
+  return words;
+}
+
+bool is_usual(const Panel& panel, int column) {
+  switch (column) {
+    case PanelModel::at_most: return !panel.at_most;
+    case PanelModel::match: return panel.match == Match::none;
+    case PanelModel::grain: return panel.grain == Grain::pattern;
+    default: return true;
+  }
+}
 
 bool is_flag(int column) { return column == PanelModel::may_turn || column == PanelModel::on_fold; }
 
@@ -75,13 +107,15 @@ QVariant PanelModel::data(const QModelIndex& index, int role) const {
       return refused ? refused->reason : help_text(panel, index.column());
     case Qt::AccessibleTextRole:
       return tr(kHeads[index.column()]) + QLatin1Char(' ') +
-             (refused ? refused->text : cell_text(panel, index.column()));
+             (refused ? refused->text : spoken_text(panel, index.column()));
     case Qt::AccessibleDescriptionRole:
       return refused ? refused->reason : help_text(panel, index.column());
+    case kChoicesRole:
+      return choices_of(index.column());
     case ReasonRole:
       return refused ? refused->reason : QString();
     case Qt::TextAlignmentRole:
-      return QVariant(Qt::AlignVCenter | (index.column() == name ? Qt::AlignLeft : Qt::AlignRight));
+      return QVariant(Qt::AlignVCenter | (index.column() == name || index.column() > at_most ? Qt::AlignLeft : Qt::AlignRight));
     case Qt::ForegroundRole:
       return refused ? QVariant(window_colours(shade_of(QGuiApplication::palette())).fault) : QVariant();
     default:
@@ -94,7 +128,7 @@ QVariant PanelModel::headerData(int section, Qt::Orientation orientation, int ro
   if (role == Qt::DisplayRole) return tr(kHeads[section]);
   if (role == Qt::ToolTipRole) return tr(kHelp[section]);
   if (role == Qt::TextAlignmentRole)
-    return QVariant(Qt::AlignVCenter | (section == name || is_flag(section) ? Qt::AlignLeft : Qt::AlignRight));
+    return QVariant(Qt::AlignVCenter | (section == name || is_flag(section) || section > at_most ? Qt::AlignLeft : Qt::AlignRight));
   return {};
 }
 
@@ -126,12 +160,17 @@ std::optional<Problem> PanelModel::add_ready(const ReadyGoods& ready) {
   return document_.edit(next, tr("add “%1”").arg(QString::fromStdString(whose)));
 }
 
-void PanelModel::take_away(int row) {
-  Job next = document_.job();
-  if (next.panels.size() < 2) return;
-  const auto whose = QString::fromStdString(next.panels[static_cast<std::size_t>(row)].name);
-  next.panels.erase(next.panels.begin() + row);
-  document_.edit(next, tr("take away “%1”").arg(whose));
+std::optional<Problem> PanelModel::take_away(int row) {
+  const Job& job = document_.job();
+  const auto next = without_panel(job, row);
+  if (!next) return next.problem();
+  const auto whose = QString::fromStdString(job.panels[static_cast<std::size_t>(row)].name);
+  return document_.edit(*next, tr("take away “%1”").arg(whose));
+}
+
+bool PanelModel::is_used(int column) const {
+  const auto& panels = document_.job().panels;
+  return std::any_of(panels.begin(), panels.end(), [&](const Panel& panel) { return !is_usual(panel, column); });
 }
 
 QString PanelModel::reason(const QModelIndex& index) const {
@@ -187,9 +226,25 @@ std::optional<QString> PanelModel::put(Job& job, const QModelIndex& index, const
     panel.worth = *read;
     return std::nullopt;
   }
+  if (index.column() == at_most) {
+    const auto read = typed_limit(text);
+    if (!read) return problem_text(read.problem(), job);
+    panel.at_most = *read;
+    return std::nullopt;
+  }
+  if (index.column() > at_most) return put_choice(panel, index.column(), text);
   const auto read = typed_length(text, job.unit);
   if (!read) return problem_text(read.problem(), job);
   return put_size(job, index, *read);
+}
+
+std::optional<QString> PanelModel::put_choice(Panel& panel, int column, const QString& text) const {
+  const auto choices = choices_of(column);
+  const int chosen = static_cast<int>(choices.indexOf(text.trimmed()));
+  if (chosen < 0) return tr("“%1” is none of these: %2.").arg(text.trimmed(), choices.join(QStringLiteral(", ")));
+  if (column == match) panel.match = static_cast<Match>(chosen);
+  else panel.grain = static_cast<Grain>(chosen);
+  return std::nullopt;
 }
 
 std::optional<QString> PanelModel::put_size(Job& job, const QModelIndex& index, Length size) const {
@@ -239,9 +294,16 @@ QString PanelModel::cell_text(const Panel& panel, int column) const {
     case across: return length_text(panel.across, unit);
     case along: return length_text(panel.along, unit);
     case worth: return worth_text(panel.worth);
+    case at_most: return panel.at_most ? QString::number(*panel.at_most) : QString();
+    case match: return choices_of(match)[static_cast<int>(panel.match)];
+    case grain: return choices_of(grain)[static_cast<int>(panel.grain)];
     case may_turn: return panel.may_turn ? tr("yes") : tr("no");
     default: return panel.on_fold ? tr("yes") : tr("no");
   }
+}
+
+QString PanelModel::spoken_text(const Panel& panel, int column) const {
+  return column == at_most && !panel.at_most ? tr("no limit") : cell_text(panel, column);
 }
 
 const PanelModel::Draft* PanelModel::draft(const QModelIndex& index) const {

@@ -24,7 +24,9 @@ class PanelModel : public QAbstractTableModel {
   Q_OBJECT
 
  public:
-  enum Column { name, across, along, worth, may_turn, on_fold, columns };
+  enum Column { name, across, along, worth, may_turn, on_fold, at_most, match, grain, columns };
+  // Few jobs need these.
+  static bool is_rare(int column) { return column >= at_most; }
   static constexpr int ReasonRole = kReasonRole;
 
   explicit PanelModel(Document& document, QObject* parent = nullptr);
@@ -40,8 +42,10 @@ class PanelModel : public QAbstractTableModel {
   std::optional<Problem> add_panel();
   // The panels of ready goods, named after them.
   std::optional<Problem> add_ready(const ReadyGoods& ready);
-  // REQUIRES 0 ≤ row < rowCount(). The last panel stays: a job has at least one.
-  void take_away(int row);
+  // REQUIRES 0 ≤ row < rowCount(). Refused as in job/panel_away.h.
+  std::optional<Problem> take_away(int row);
+  // Whether some panel says something in the column that is not usual.
+  bool is_used(int column) const;
   // Why a cell's draft is refused; empty where there is none.
   QString reason(const QModelIndex& index) const;
   // The first refused cell's reason, with its panel.
@@ -59,11 +63,13 @@ class PanelModel : public QAbstractTableModel {
   bool set_flag(const QModelIndex& index, bool on);
   bool set_text(const QModelIndex& index, const QString& text);
   std::optional<QString> put_size(Job& job, const QModelIndex& index, Length size) const;
+  std::optional<QString> put_choice(Panel& panel, int column, const QString& text) const;
   std::optional<QString> put(Job& job, const QModelIndex& index, const QString& text) const;
   bool apply(const Job& next, const QModelIndex& index, const QString& text);
   void refuse(const QModelIndex& index, const QString& text, const QString& reason);
   QString help_text(const Panel& panel, int column) const;
   QString cell_text(const Panel& panel, int column) const;
+  QString spoken_text(const Panel& panel, int column) const;
   const Draft* draft(const QModelIndex& index) const;
 
   Document& document_;

@@ -14,7 +14,7 @@ PanelTable::PanelTable(Document& document, QWidget* parent)
     : QWidget(parent), document_(document), model_(new PanelModel(document, this)), view_(new QTableView(this)),
       add_(new QPushButton(tr("&Add a panel"), this)), goods_(new QPushButton(tr("Add &goods"), this)),
       take_(new QPushButton(tr("Ta&ke away"), this)),
-      reason_(new QLabel(this)) {
+      more_(new QCheckBox(tr("More colum&ns: limit, match, grain"), this)), reason_(new QLabel(this)) {
   auto* editor = new CellEditor(this);
   view_->setModel(model_);
   view_->setItemDelegate(editor);
@@ -22,10 +22,14 @@ PanelTable::PanelTable(Document& document, QWidget* parent)
   connect(editor, &CellEditor::left, &document_, &Document::end_field);
   connect(add_, &QPushButton::clicked, this, &PanelTable::add_panel);
   connect(take_, &QPushButton::clicked, this, &PanelTable::take_away);
-  connect(model_, &PanelModel::dataChanged, this, &PanelTable::show_state);
-  connect(model_, &PanelModel::modelReset, this, &PanelTable::show_state);
+  for (const auto& show : {&PanelTable::show_state, &PanelTable::show_columns}) {
+    connect(model_, &PanelModel::dataChanged, this, show);
+    connect(model_, &PanelModel::modelReset, this, show);
+  }
+  connect(more_, &QCheckBox::toggled, this, &PanelTable::show_columns);
   connect(view_->selectionModel(), &QItemSelectionModel::currentChanged, this, &PanelTable::show_state);
   show_state();
+  show_columns();
 }
 
 void PanelTable::arrange() {
@@ -53,7 +57,9 @@ void PanelTable::arrange() {
   buttons->addStretch();
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(0, 0, 0, 0);
+  more_->setToolTip(tr("The most that is cut of a panel, how it lies to a repeat, and its grain on railroaded cloth"));
   layout->addWidget(view_, 1);
+  layout->addWidget(more_);
   layout->addWidget(reason_);
   layout->addLayout(buttons);
 }
@@ -75,18 +81,33 @@ QMenu* PanelTable::goods_menu() {
 void PanelTable::add_panel() { show_added(model_->add_panel()); }
 
 void PanelTable::show_added(const std::optional<Problem>& problem) {
-  if (problem) {
-    reason_->setText(problem_text(*problem, document_.job()));
-    reason_->show();
-    return;
-  }
+  if (problem) return show_refused(*problem);
   view_->setCurrentIndex(model_->index(model_->rowCount() - 1, PanelModel::name));
   view_->setFocus();
 }
 
 void PanelTable::take_away() {
   const auto current = view_->currentIndex();
-  if (current.isValid()) model_->take_away(current.row());
+  if (!current.isValid()) return;
+  if (const auto problem = model_->take_away(current.row())) show_refused(*problem);
+}
+
+void PanelTable::show_refused(const Problem& problem) {
+  reason_->setText(problem_text(problem, document_.job()));
+  reason_->show();
+}
+
+// Beside a rare column the name keeps room for a word, and the rest is scrolled to.
+void PanelTable::show_columns() {
+  auto* header = view_->horizontalHeader();
+  bool is_crowded = false;
+  for (int column = 0; column < PanelModel::columns; ++column) {
+    const bool is_shown = !PanelModel::is_rare(column) || more_->isChecked() || model_->is_used(column);
+    view_->setColumnHidden(column, !is_shown);
+    is_crowded = is_crowded || (PanelModel::is_rare(column) && is_shown);
+  }
+  header->setSectionResizeMode(PanelModel::name, is_crowded ? QHeaderView::Interactive : QHeaderView::Stretch);
+  if (is_crowded) header->resizeSection(PanelModel::name, 12 * fontMetrics().averageCharWidth());
 }
 
 void PanelTable::show_state() {

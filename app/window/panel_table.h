@@ -1,8 +1,10 @@
 #pragma once
 
 // The table of panels with what can be done to it: edit a cell, add a panel or
-// those of ready goods, take one away. The reason of a refused cell stands below it.
+// those of ready goods, take one away. The reason of what is refused stands below it.
+// Columns that few jobs need are shown when they are asked for, or used.
 
+#include <QCheckBox>
 #include <QLabel>
 #include <QMenu>
 #include <QPushButton>
@@ -26,6 +28,8 @@ class PanelTable : public QWidget {
   // Opens a menu of ready goods.
   QPushButton* goods_adder() const { return goods_; }
   QPushButton* taker() const { return take_; }
+  // Shows the columns that few jobs need.
+  QCheckBox* more() const { return more_; }
 
  public slots:
   void add_panel();
@@ -35,6 +39,8 @@ class PanelTable : public QWidget {
   void arrange();
   QMenu* goods_menu();
   void show_added(const std::optional<Problem>& problem);
+  void show_columns();
+  void show_refused(const Problem& problem);
   void show_state();
 
   Document& document_;
@@ -43,6 +49,7 @@ class PanelTable : public QWidget {
   QPushButton* add_;
   QPushButton* goods_;
   QPushButton* take_;
+  QCheckBox* more_;
   QLabel* reason_;
 };
 

@@ -8,6 +8,7 @@
 #include "window/hand_menu.h"
 #include "window/main_window.h"
 #include "window/sheet_export.h"
+#include "window/workshop_dialog.h"
 
 namespace foldyard {
 namespace {
@@ -58,6 +59,8 @@ void MainWindow::make_edit_menu() {
   menu->addSeparator();
   entry(menu, tr("&Add a panel"), tr("Ctrl+Shift+N"), panel_table_, [this] { panel_table_->add_panel(); });
   entry(menu, tr("&Take the panel away"), tr("Ctrl+Shift+Del"), panel_table_, [this] { panel_table_->take_away(); });
+  menu->addSeparator();
+  entry(menu, tr("Table, &cutter and pace…"), tr("Ctrl+Shift+W"), this, [this] { ask_workshop(document_, this); });
 }
 
 void MainWindow::make_view_menu() {

@@ -21,6 +21,8 @@ void MainWindow::take_settings() {
   set_shade(dark ? (*dark ? Shade::dark : Shade::light) : shade_of(QApplication::palette()));
   resize(kUsualSize.boundedTo(screen()->availableSize() - QSize(20, 60)));
   restoreGeometry(settings.geometry());
+  panel_table_->more()->setChecked(settings.shows_more_columns());
+  connect(panel_table_->more(), &QCheckBox::toggled, this, [this](bool on) { documents_->settings().set_more_columns(on); });
   connect(new JobDrop(this), &JobDrop::dropped, documents_, &DocumentActions::open, Qt::QueuedConnection);
 }
 

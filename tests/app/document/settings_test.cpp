@@ -20,6 +20,7 @@ void expect_first_start(const Settings& settings) {
   EXPECT_TRUE(settings.geometry().isEmpty());
   EXPECT_FALSE(settings.is_dark());
   EXPECT_FALSE(settings.is_guide_closed());
+  EXPECT_FALSE(settings.shows_more_columns());
 }
 
 TEST_F(SettingsTest, BeginsWithNothingChosen) { expect_first_start(Settings(path)); }
@@ -31,12 +32,14 @@ TEST_F(SettingsTest, RemembersUntilTheNextStart) {
     settings.set_geometry("\x01\x00\xff geometry");
     settings.set_dark(true);
     settings.set_guide_closed(true);
+    settings.set_more_columns(true);
   }
   const Settings settings(path);
   EXPECT_EQ(settings.recent(), QStringList{"/home/maker/a b, c.json"});
   EXPECT_EQ(settings.geometry(), QByteArray("\x01\x00\xff geometry"));
   EXPECT_EQ(settings.is_dark(), true);
   EXPECT_TRUE(settings.is_guide_closed());
+  EXPECT_TRUE(settings.shows_more_columns());
 }
 
 TEST_F(SettingsTest, KeepsTheTenLastFilesNoneTwice) {

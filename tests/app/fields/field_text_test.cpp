@@ -55,6 +55,16 @@ TEST(TypedWorth, TakesPointAndComma) {
   for (const char* text : {"", "x", "-1", "1.23456", "1.2,3"}) EXPECT_FALSE(typed_worth(text)) << text;
 }
 
+TEST(TypedLimit, TakesAWholeNumberOrNothing) {
+  EXPECT_EQ(*typed_limit(" 12 "), 12);
+  EXPECT_EQ(*typed_limit(""), std::nullopt);
+  for (const char* text : {"x", "-1", "1.5", "12 panels"}) {
+    const auto read = typed_limit(text);
+    ASSERT_FALSE(read) << text;
+    EXPECT_FALSE(read.problem().next.empty());
+  }
+}
+
 TEST(WorthText, CanBeTypedAgain) { EXPECT_EQ(worth_text(Worth::parts(75000)), "7.5"); }
 
 TEST(Breakable, BreaksLongWordsOnly) {
@@ -72,6 +82,7 @@ TEST(ProblemText, NamesRollAndPanelByTheirNames) {
   EXPECT_EQ(problem_text({"rolls[0].flaws[1].from", "no", ""}, job), "Roll “Moss”, flaws 2, from: no.");
   EXPECT_EQ(problem_text({"rolls[0].repeat.start_along", "no", ""}, job),
             "Roll “Moss”, repeat, start along: no.");
+  EXPECT_EQ(problem_text({"order.lines[0].from[1]", "no", ""}, job), "order, lines 1, from 2: no.");
   EXPECT_EQ(problem_text({"", "no", ""}, job), "no.");
 }
 

@@ -59,6 +59,8 @@ const BadRow kBad[] = {
     {"no length", PanelModel::across, "wide"},       {"empty", PanelModel::along, ""},
     {"zero", PanelModel::across, "0 cm"},            {"wider than any cloth", PanelModel::across, "9 m"},
     {"no worth", PanelModel::worth, "much"},         {"worth nothing", PanelModel::worth, "0"},
+    {"no limit", PanelModel::at_most, "few"},        {"limit of nothing", PanelModel::at_most, "0"},
+    {"no match", PanelModel::match, "mirrored"},     {"no grain", PanelModel::grain, "bias"},
     {"no name", PanelModel::name, "  "},             {"the name of another", PanelModel::name, "Pouch"},
 };
 
@@ -73,6 +75,47 @@ TEST_F(PanelModelTest, KeepsARefusedTextInItsCellWithTheReason) {
     model.drop_draft(cell(0, bad.column));
     EXPECT_TRUE(model.first_reason().isEmpty()) << bad.name;
   }
+}
+
+TEST_F(PanelModelTest, PutsALimitMatchAndGrainIntoTheJob) {
+  EXPECT_TRUE(put(0, PanelModel::at_most, "12"));
+  EXPECT_EQ(document.job().panels[0].at_most, 12);
+  EXPECT_EQ(shown(0, PanelModel::at_most), "12");
+  EXPECT_TRUE(put(0, PanelModel::at_most, ""));
+  EXPECT_FALSE(document.job().panels[0].at_most);
+  EXPECT_EQ(cell(0, PanelModel::at_most).data(Qt::AccessibleTextRole).toString(), "At most no limit");
+  EXPECT_TRUE(put(0, PanelModel::match, "centred"));
+  EXPECT_EQ(document.job().panels[0].match, Match::centred);
+  EXPECT_TRUE(put(1, PanelModel::grain, "warp"));
+  EXPECT_EQ(document.job().panels[1].grain, Grain::warp);
+  EXPECT_EQ(document.history().undoText(), "change “grain” of “Pouch”");
+}
+
+TEST_F(PanelModelTest, GivesTheChoicesOfACell) {
+  EXPECT_EQ(cell(0, PanelModel::match).data(kChoicesRole).toStringList(), (QStringList{"none", "start", "centred"}));
+  EXPECT_EQ(cell(0, PanelModel::grain).data(kChoicesRole).toStringList(), (QStringList{"pattern", "warp"}));
+  EXPECT_TRUE(cell(0, PanelModel::at_most).data(kChoicesRole).toStringList().isEmpty());
+}
+
+TEST_F(PanelModelTest, KnowsWhichRareColumnsAreUsed) {
+  for (const int column : {PanelModel::at_most, PanelModel::match, PanelModel::grain}) {
+    EXPECT_TRUE(PanelModel::is_rare(column));
+    EXPECT_FALSE(model.is_used(column));
+  }
+  put(1, PanelModel::match, "start");
+  EXPECT_TRUE(model.is_used(PanelModel::match));
+  EXPECT_FALSE(model.is_used(PanelModel::grain));
+}
+
+TEST_F(PanelModelTest, KeepsAPanelThatAProductIsSewnFrom) {
+  Job job = sample::job();
+  job.products.push_back({"Bag", {{1, 2}}, {}, Worth::whole(30)});
+  document.open(job, {});
+  const auto problem = model.take_away(1);
+  ASSERT_TRUE(problem);
+  EXPECT_EQ(document.job(), job);
+  EXPECT_FALSE(model.take_away(0));
+  EXPECT_EQ(document.job().products[0].panels[0].panel, 0);
 }
 
 TEST_F(PanelModelTest, AGoodTextEndsARefusal) {
@@ -95,7 +138,7 @@ TEST_F(PanelModelTest, TakesAPanelAwayButNeverTheLast) {
   model.take_away(0);
   EXPECT_EQ(model.rowCount(), 1);
   EXPECT_EQ(shown(0, PanelModel::name), "Pouch");
-  model.take_away(0);
+  EXPECT_TRUE(model.take_away(0));
   EXPECT_EQ(model.rowCount(), 1);
   document.history().undo();
   EXPECT_EQ(model.rowCount(), 2);

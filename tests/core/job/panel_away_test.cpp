@@ -1,0 +1,53 @@
+#include "job/panel_away.h"
+
+#include <gtest/gtest.h>
+
+#include "job/check_job.h"
+#include "support/job_sample.h"
+
+namespace foldyard {
+namespace {
+
+// Panels Carrier, Pouch, Strap; a bag of two carriers and a strap.
+Job with_bag() {
+  Job job = sample::job();
+  job.panels.push_back({"Strap", Length::mm(80), Length::mm(600), false, true, Worth::whole(1)});
+  job.products.push_back({"Bag", {{0, 2}, {2, 1}}, {}, Worth::whole(30)});
+  return job;
+}
+
+TEST(PanelAway, MovesThePanelsOfProducts) {
+  const Job job = with_bag();
+  const auto next = without_panel(job, 1);
+  ASSERT_TRUE(next) << next.problem().sentence();
+  ASSERT_EQ(next->panels.size(), 2u);
+  EXPECT_EQ(next->panels[1], job.panels[2]);
+  EXPECT_EQ(next->products[0].panels, (std::vector<PanelCount>{{0, 2}, {1, 1}}));
+  EXPECT_FALSE(check_job(*next));
+}
+
+TEST(PanelAway, MovesNothingBeforeIt) {
+  Job job = with_bag();
+  job.products[0].panels = {{0, 2}, {1, 1}};
+  const auto next = without_panel(job, 2);
+  ASSERT_TRUE(next);
+  EXPECT_EQ(next->products, job.products);
+}
+
+TEST(PanelAway, RefusesAPanelThatAProductIsSewnFrom) {
+  const auto next = without_panel(with_bag(), 2);
+  ASSERT_FALSE(next);
+  EXPECT_EQ(next.problem().sentence(),
+            "panels[2]: the product \"Bag\" is sewn from it; take it out of the product first.");
+}
+
+TEST(PanelAway, RefusesTheLastPanel) {
+  Job job = sample::job();
+  job.panels.pop_back();
+  const auto next = without_panel(job, 0);
+  ASSERT_FALSE(next);
+  EXPECT_EQ(next.problem().where, "panels[0]");
+}
+
+}  // namespace
+}  // namespace foldyard
