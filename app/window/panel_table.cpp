@@ -97,17 +97,19 @@ void PanelTable::show_refused(const Problem& problem) {
   reason_->show();
 }
 
-// Beside a rare column the name keeps room for a word, and the rest is scrolled to.
+// Beside rare columns the name keeps room for a word, and the rest is scrolled to.
 void PanelTable::show_columns() {
   auto* header = view_->horizontalHeader();
-  bool is_crowded = false;
+  const bool is_crowded = more_->isChecked();
+  QStringList used;
   for (int column = 0; column < PanelModel::columns; ++column) {
-    const bool is_shown = !PanelModel::is_rare(column) || more_->isChecked() || model_->is_used(column);
-    view_->setColumnHidden(column, !is_shown);
-    is_crowded = is_crowded || (PanelModel::is_rare(column) && is_shown);
+    view_->setColumnHidden(column, PanelModel::is_rare(column) && !is_crowded);
+    if (model_->is_used(column)) used << model_->headerData(column, Qt::Horizontal, Qt::DisplayRole).toString().toLower();
   }
   header->setSectionResizeMode(PanelModel::name, is_crowded ? QHeaderView::Interactive : QHeaderView::Stretch);
   if (is_crowded) header->resizeSection(PanelModel::name, 12 * fontMetrics().averageCharWidth());
+  more_->setText(used.isEmpty() ? tr("More colum&ns: limit, match, grain")
+                                : tr("More colum&ns; in use: %1").arg(used.join(QStringLiteral(", "))));
 }
 
 void PanelTable::show_state() {

@@ -2,7 +2,7 @@
 
 // The table of panels with what can be done to it: edit a cell, add a panel or
 // those of ready goods, take one away. The reason of what is refused stands below it.
-// Columns that few jobs need are shown when they are asked for, or used.
+// Columns that few jobs need are shown when asked for; which are in use is said.
 
 #include <QCheckBox>
 #include <QLabel>

@@ -22,6 +22,7 @@ namespace {
 
 constexpr std::array kUnits = {Unit::mm, Unit::cm, Unit::m, Unit::inch, Unit::yard};
 constexpr int kNoteWidth = 150;
+constexpr int kRoomForNotes = 240;
 constexpr int kFieldWidth = 120;
 
 // A number without zeros at its end.
@@ -103,7 +104,7 @@ void WorkshopDialog::arrange() {
   layout->addWidget(reason_);
   layout->addWidget(buttons_);
   const QSize room = QGuiApplication::primaryScreen()->availableSize() - QSize(40, 70);
-  resize(QSize(inside->sizeHint().width() + 60, inside->sizeHint().height() + 90).boundedTo(room));
+  resize(QSize(inside->sizeHint().width() + kRoomForNotes, inside->sizeHint().height() + 90).boundedTo(room));
 }
 
 QWidget* WorkshopDialog::side(const std::vector<WorkshopGroup>& groups) {
@@ -155,8 +156,9 @@ void WorkshopDialog::add_job_rows(QGridLayout* grid) {
 void WorkshopDialog::add_table_rows(QGridLayout* grid) {
   both_sides_->setChecked(job_.table.both_sides);
   both_sides_->setToolTip(tr("The reach of the cutter then counts from either long side"));
-  add_row(grid, QString(), both_sides_, both_sides_, QStringLiteral("table.both_sides"));
-  both_sides_->setAccessibleName(both_sides_->text());
+  const int row = grid->rowCount();
+  grid->addWidget(both_sides_, row, 0, 1, 2);
+  grid->addWidget(notes_[QStringLiteral("table.both_sides")] = wrapped("soft"), row, 2);
   connect(both_sides_, &QCheckBox::toggled, this, [this](bool on) {
     job_.table.both_sides = on;
     check();
@@ -167,11 +169,9 @@ void WorkshopDialog::add_table_rows(QGridLayout* grid) {
 void WorkshopDialog::add_row(QGridLayout* grid, const QString& label, QWidget* field, QWidget* focus, const QString& key) {
   const int row = grid->rowCount();
   focus->setAccessibleName(label);
-  if (!label.isEmpty()) {
-    auto* title = new QLabel(label);
-    title->setBuddy(focus);
-    grid->addWidget(title, row, 0);
-  }
+  auto* title = new QLabel(label);
+  title->setBuddy(focus);
+  grid->addWidget(title, row, 0);
   grid->addWidget(field, row, 1);
   if (key.isEmpty()) return;
   grid->addWidget(notes_[key] = wrapped("soft"), row, 2);
@@ -200,6 +200,7 @@ void WorkshopDialog::add_number(QGridLayout* grid, const WorkshopNumber& each) {
   box->setValue(static_cast<double>(each.get(job_)) / parts);
   if (*each.suffix) box->setSuffix(tr(each.suffix));
   box->setMinimumHeight(26);
+  box->setButtonSymbols(QAbstractSpinBox::NoButtons);
   box->setToolTip(tr(each.help) + QLatin1Char('\n') + tr("Default: %1").arg(basis_of(key)));
   add_row(grid, tr(each.label), box, box, key);
   connect(box, &QDoubleSpinBox::valueChanged, this, [this, set = each.set, parts](double value) {

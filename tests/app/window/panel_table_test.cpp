@@ -34,12 +34,13 @@ TEST_F(PanelTableTest, ShowsRareColumnsWhenAskedFor) {
   EXPECT_GE(table.view()->columnWidth(PanelModel::name), table.fontMetrics().horizontalAdvance("Log carrier"));
 }
 
-TEST_F(PanelTableTest, ShowsARareColumnThatIsUsed) {
+TEST_F(PanelTableTest, SaysThatAHiddenColumnIsUsed) {
+  EXPECT_FALSE(table.more()->text().contains("in use"));
   Job job = sample::job();
   job.panels[0].at_most = 5;
+  job.panels[1].grain = Grain::warp;
   document.open(job, {});
-  EXPECT_TRUE(shows(PanelModel::at_most));
-  EXPECT_FALSE(shows(PanelModel::match));
+  EXPECT_TRUE(table.more()->text().contains("in use: at most, grain")) << table.more()->text().toStdString();
 }
 
 TEST_F(PanelTableTest, ChoosesAMatchByKeys) {
