@@ -14,7 +14,7 @@ PanelTable::PanelTable(Document& document, QWidget* parent)
     : QWidget(parent), document_(document), model_(new PanelModel(document, this)), view_(new QTableView(this)),
       add_(new QPushButton(tr("&Add a panel"), this)), goods_(new QPushButton(tr("Add &goods"), this)),
       take_(new QPushButton(tr("Ta&ke away"), this)),
-      more_(new QCheckBox(tr("More colum&ns: limit, match, grain"), this)), reason_(new QLabel(this)) {
+      more_(new QCheckBox(tr("More columns: limit, match, grain"), this)), reason_(new QLabel(this)) {
   auto* editor = new CellEditor(this);
   view_->setModel(model_);
   view_->setItemDelegate(editor);
@@ -108,8 +108,8 @@ void PanelTable::show_columns() {
   }
   header->setSectionResizeMode(PanelModel::name, is_crowded ? QHeaderView::Interactive : QHeaderView::Stretch);
   if (is_crowded) header->resizeSection(PanelModel::name, 12 * fontMetrics().averageCharWidth());
-  more_->setText(used.isEmpty() ? tr("More colum&ns: limit, match, grain")
-                                : tr("More colum&ns; in use: %1").arg(used.join(QStringLiteral(", "))));
+  more_->setText(used.isEmpty() ? tr("More columns: limit, match, grain")
+                                : tr("More columns; in use: %1").arg(used.join(QStringLiteral(", "))));
 }
 
 void PanelTable::show_state() {

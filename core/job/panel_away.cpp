@@ -10,12 +10,26 @@ bool is_sewn_from(const Product& product, int panel) {
                      [&](const PanelCount& each) { return each.panel == panel; });
 }
 
+bool are_among(const std::vector<CutPanels>& cut, int panel) {
+  return std::any_of(cut.begin(), cut.end(), [&](const CutPanels& each) { return each.panel == panel; });
+}
+
+bool is_cut(const Job& job, int panel) {
+  return are_among(job.on_hand, panel) ||
+         std::any_of(job.history.begin(), job.history.end(),
+                     [&](const CutRecord& record) { return are_among(record.panels, panel); });
+}
+
 Problem at_panel(int panel, std::string what, std::string next) {
   return {"panels[" + std::to_string(panel) + "]", std::move(what), std::move(next)};
 }
 
 void move_up(int& index, int gone) {
   if (index > gone) --index;
+}
+
+void move_up(std::vector<CutPanels>& cut, int gone) {
+  for (CutPanels& each : cut) move_up(each.panel, gone);
 }
 
 }  // namespace
@@ -29,11 +43,17 @@ Result<Job> without_panel(const Job& job, int panel) {
     return at_panel(panel, "the product \"" + product.name + "\" is sewn from it",
                     "take it out of the product first");
   }
+  if (is_cut(job, panel)) {
+    return at_panel(panel, "some of it are cut, on hand or in the records",
+                    "keep it, or use them up and clear the records first");
+  }
   Job next = job;
   next.panels.erase(next.panels.begin() + panel);
   for (Product& product : next.products) {
     for (PanelCount& each : product.panels) move_up(each.panel, panel);
   }
+  move_up(next.on_hand, panel);
+  for (CutRecord& record : next.history) move_up(record.panels, panel);
   return next;
 }
 

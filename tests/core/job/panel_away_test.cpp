@@ -41,6 +41,25 @@ TEST(PanelAway, RefusesAPanelThatAProductIsSewnFrom) {
             "panels[2]: the product \"Bag\" is sewn from it; take it out of the product first.");
 }
 
+TEST(PanelAway, MovesWhatIsOnHandAndInTheRecords) {
+  Job job = with_bag();
+  job.on_hand = {{2, "Moss", {}, 4}};
+  job.history = {{"Monday", 1, {{0, "Moss", {}, 2}, {2, "Moss", {}, 4}}}};
+  const auto next = without_panel(job, 1);
+  ASSERT_TRUE(next);
+  EXPECT_EQ(next->on_hand[0].panel, 1);
+  EXPECT_EQ(next->history[0].panels[0].panel, 0);
+  EXPECT_EQ(next->history[0].panels[1].panel, 1);
+}
+
+TEST(PanelAway, RefusesAPanelThatIsCut) {
+  Job on_hand = with_bag(), recorded = with_bag();
+  on_hand.on_hand = {{1, "Moss", {}, 4}};
+  recorded.history = {{"Monday", 1, {{1, "Moss", {}, 4}}}};
+  EXPECT_FALSE(without_panel(on_hand, 1));
+  EXPECT_FALSE(without_panel(recorded, 1));
+}
+
 TEST(PanelAway, RefusesTheLastPanel) {
   Job job = sample::job();
   job.panels.pop_back();
