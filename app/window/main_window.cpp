@@ -54,7 +54,7 @@ void MainWindow::arrange() {
   split->setChildrenCollapsible(false);
   split->setHandleWidth(10);
   split->addWidget(left_side());
-  split->addWidget(right_side());
+  split->addWidget(with_batch(right_side()));
   split->setStretchFactor(1, 1);
   split->setSizes({kLeftWidth, 2 * kLeftWidth});
   auto* layout = new QVBoxLayout(ground);
@@ -191,11 +191,12 @@ void MainWindow::set_tab_order() {
   for (QWidget* widget : shelf_->tab_order()) order.push_back(widget);
   for (QWidget* widget : std::initializer_list<QWidget*>{
            panel_table_->view(), panel_table_->more(), panel_table_->adder(),
-           panel_table_->goods_adder(), panel_table_->taker(),
+           panel_table_->goods_adder(), panel_table_->taker(), page_tabs_,
            plan_view_->tabs(), plan_view_->table()->flat(), plan_view_->table()->folded(), plan_view_->picture(), by_hand_->put_back_button(),
            compare_large_->page()->cloth(0), compare_large_->page()->cloth(1), compare_large_->page()->cloth(2),
            way_tabs_, most_worth_, less_time_, compare_large_->button(), way_cards_, way_table_, frontier_view_})
     order.push_back(widget);
+  for (QWidget* widget : batch_page_->tab_order()) order.push_back(widget);
   for (std::size_t i = 1; i < order.size(); ++i) setTabOrder(order[i - 1], order[i]);
 }
 

@@ -11,6 +11,7 @@
 #include <QSplitter>
 #include <QTimer>
 
+#include "batch/batch_page.h"
 #include "document/document.h"
 #include "shelf/shelf.h"
 #include "window/busy_row.h"
@@ -58,6 +59,8 @@ class MainWindow : public QMainWindow {
   WayCards* way_cards() const { return way_cards_; }
   FrontierView* frontier_view() const { return frontier_view_; }
   QTabBar* way_tabs() const { return way_tabs_; }
+  BatchPage* batch_page() const { return batch_page_; }
+  QTabBar* page_tabs() const { return page_tabs_; }
   PlanView* plan_view() const { return plan_view_; }
   CompareLarge* compare_large() const { return compare_large_; }
   BusyRow* busy_row() const { return busy_row_; }
@@ -75,6 +78,8 @@ class MainWindow : public QMainWindow {
   void copy_cuts();
 
  public slots:
+  // The page of the batch, or that of the chosen roll.
+  void show_batch(bool shown);
   void set_aim(foldyard::Aim aim);
   void set_shade(foldyard::Shade shade);
   // Takes out what is set by hand for the plan on the table.
@@ -95,6 +100,8 @@ class MainWindow : public QMainWindow {
   void arrange();
   QWidget* left_side();
   QWidget* right_side();
+  QWidget* with_batch(QWidget* roll_page);
+  void add_batch_entry(QMenu* view);
   QWidget* ways_side();
   QWidget* table_page();
   QWidget* aim_row();
@@ -137,6 +144,8 @@ class MainWindow : public QMainWindow {
   WayCards* way_cards_;
   FrontierView* frontier_view_;
   QTabBar* way_tabs_;
+  BatchPage* batch_page_ = nullptr;
+  QTabBar* page_tabs_ = nullptr;  // the page of the roll, that of the batch
   PlanView* plan_view_;
   ByHand* by_hand_;
   CompareLarge* compare_large_;

@@ -79,6 +79,7 @@ void MainWindow::make_view_menu() {
   entry(menu, tr("&Pin the way to compare, or take it out"), {}, compare_large_, [this] { compare_large_->toggle(way_table_->row()); });
   entry(menu, tr("Compare lar&ge, or back"), {}, compare_large_, [this] { compare_large_->set_shown(!compare_large_->is_shown()); });
   menu->addSeparator();
+  add_batch_entry(menu);
   auto* dark = menu->addAction(tr("&Dark colours"));
   dark->setCheckable(true);
   dark->setChecked(documents_->settings().is_dark().value_or(shade_of(palette()) == Shade::dark));
