@@ -19,7 +19,7 @@ constexpr int kNarrow = 960;
 BatchPage::BatchPage(Document& document, PlanOrder plan, QWidget* parent)
     : QWidget(parent), document_(document), planner_(std::move(plan)), split_(new QSplitter(Qt::Horizontal)),
       pages_(new QStackedWidget), order_(new OrderTable(document)), view_(new BatchView(planner_)),
-      make_(new QPushButton(tr("&Make an order from the panels"))) {
+      make_(new QPushButton(tr("Make an order from the panels"))) {
   pages_->addWidget(invitation());
   pages_->addWidget(view_);
   split_->setChildrenCollapsible(false);
@@ -70,7 +70,7 @@ void BatchPage::take_job() {
   const Job& job = document_.job();
   pages_->setCurrentIndex(job.order.lines.empty() ? 0 : 1);
   make_->setEnabled(!job.panels.empty());
-  make_->setText(job.products.empty() ? tr("&Make an order from the panels") : tr("&Make an order from the products"));
+  make_->setText(job.products.empty() ? tr("Make an order from the panels") : tr("Make an order from the products"));
   show_last();
   ask();
 }

@@ -34,7 +34,7 @@ QString tab_name(BatchTableKind kind) {
 BatchView::BatchView(BatchPlanner& planner, QWidget* parent)
     : QWidget(parent), figures_(new BatchFigures), words_(new QLabel), fault_(new QLabel), rounds_(new RoundRow(planner)),
       tabs_(new QTabBar), model_(new WordsModel(this)), table_(words_view(model_, tr("Rolls"))), note_(new QLabel),
-      mark_(new QPushButton(tr("Mark as &cut…"))), tickets_(new QPushButton(tr("&Tickets…"))), copy_(new QPushButton(tr("Cop&y"))) {
+      mark_(new QPushButton(tr("Mark as cut…"))), tickets_(new QPushButton(tr("Tickets…"))), copy_(new QPushButton(tr("Copy"))) {
   arrange();
   connect(tabs_, &QTabBar::currentChanged, this, &BatchView::show_table);
   connect(model_, &WordsModel::ticked, this, &BatchView::roll_ticked);

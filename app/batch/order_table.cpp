@@ -13,8 +13,8 @@ namespace foldyard {
 
 OrderTable::OrderTable(Document& document, QWidget* parent)
     : QWidget(parent), document_(document), model_(new LineModel(document, this)), view_(new QTableView(this)),
-      add_(new QPushButton(tr("Add a &line"), this)), take_(new QPushButton(tr("Take away"), this)),
-      products_(new QPushButton(tr("&Products…"), this)), reason_(new QLabel(this)) {
+      add_(new QPushButton(tr("Add a line"), this)), take_(new QPushButton(tr("Take away"), this)),
+      products_(new QPushButton(tr("Products…"), this)), reason_(new QLabel(this)) {
   auto* editor = new LineEditor(this);
   view_->setModel(model_);
   view_->setItemDelegate(editor);

@@ -11,7 +11,7 @@ constexpr int kBarWidth = 140;
 }  // namespace
 
 RoundRow::RoundRow(BatchPlanner& planner, QWidget* parent)
-    : QWidget(parent), planner_(planner), words_(new QLabel), bar_(new QProgressBar), stop_(new QPushButton(tr("&Stop"))) {
+    : QWidget(parent), planner_(planner), words_(new QLabel), bar_(new QProgressBar), stop_(new QPushButton(tr("Stop"))) {
   bar_->setTextVisible(false);
   bar_->setFixedSize(kBarWidth, 8);
   bar_->setAccessibleName(tr("Rounds of betterment done"));

@@ -257,7 +257,7 @@ TEST_F(MainWindowTest, TabGoesInReadingOrder) {
   for (QWidget* widget : window.shelf()->tab_order())
     if (widget->isEnabled()) expected.push_back(widget);
   for (QWidget* widget : std::initializer_list<QWidget*>{window.panel_table()->view(), window.panel_table()->more(), window.panel_table()->adder(),
-                          window.panel_table()->goods_adder(), window.panel_table()->taker(), window.plan_view()->tabs(),
+                          window.panel_table()->goods_adder(), window.panel_table()->taker(), window.page_tabs(), window.plan_view()->tabs(),
                           window.plan_view()->table()->flat(), window.plan_view()->table()->folded(),
                           window.way_tabs(), window.aim_button(Aim::most_worth), window.way_cards()})
     expected.push_back(widget);
