@@ -36,7 +36,7 @@ TEST_F(OwnRollDialogTest, TakesSizesAsPeopleWriteThem) {
   EXPECT_EQ(job.rolls[0].length, Length::mm(8500));
   EXPECT_TRUE(dialog.confirmer()->isEnabled());
   dialog.show();
-  QTest::keyClick(dialog.length_field()->line(), Qt::Key_Return);
+  QTest::keyClick(dialog.confirmer(), Qt::Key_Space);
   EXPECT_EQ(dialog.result(), QDialog::Accepted);
 }
 
