@@ -4,8 +4,8 @@
 // roll.
 //
 // roll: the length of a full roll as it is bought; price: of such a roll. ends:
-// lengths on hand, each at least `loss` long. loss: what each cut takes besides
-// (a sealed or frayed end).
+// lengths on hand; one too short for any cut is left. loss: what each cut takes
+// besides (a sealed or frayed end). Limits: job/limits.h, held by the reader.
 //
 // Fact of the trade, common practice, no source: bag handles of 55 cm in pairs
 // from rolls of 50 m.

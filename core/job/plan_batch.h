@@ -7,6 +7,9 @@
 // rounds are spent, or the search is stopped; then the best so far is the answer.
 // How: docs/decisions/batch.md and docs/method.md.
 //
+// Panel::at_most is a limit for plans of one roll and is not looked at: the order
+// says what it needs.
+//
 // Refused, in one sentence: an order of nothing; a line that no roll can serve; an
 // order of which nothing can be cut; panels that must match a pattern.
 //
