@@ -18,13 +18,15 @@ constexpr int kNarrow = 960;
 
 BatchPage::BatchPage(Document& document, PlanOrder plan, QWidget* parent)
     : QWidget(parent), document_(document), planner_(std::move(plan)), split_(new QSplitter(Qt::Horizontal)),
-      pages_(new QStackedWidget), order_(new OrderTable(document)), view_(new BatchView(planner_)),
+      pages_(new QStackedWidget), sides_(new PageTabs(tr("What the batch is planned from"))), order_(new OrderTable(document)),
+      products_(new ProductPage(document)), sewing_(new SewingPage(document)), webbing_(new WebbingPage(document)), view_(new BatchView(planner_)),
       make_(new QPushButton(tr("Make an order from the panels"))) {
+  add_sides();
   pages_->addWidget(invitation());
   pages_->addWidget(view_);
   split_->setChildrenCollapsible(false);
   split_->setHandleWidth(10);
-  split_->addWidget(order_);
+  split_->addWidget(sides_);
   split_->addWidget(pages_);
   split_->setStretchFactor(0, 2);
   split_->setStretchFactor(1, 3);
@@ -46,6 +48,13 @@ BatchPage::BatchPage(Document& document, PlanOrder plan, QWidget* parent)
   take_job();
 }
 
+void BatchPage::add_sides() {
+  sides_->add(order_, tr("Order"));
+  sides_->add(products_, tr("Products"));
+  sides_->add(sewing_, tr("Sewing"));
+  sides_->add(webbing_, tr("Webbing"));
+}
+
 QWidget* BatchPage::invitation() {
   auto* page = new QWidget;
   auto* words = new QLabel(tr("There is no order yet. Say how many pieces of which product are to be made, and the batch is planned over all rolls of the shelf."));
@@ -60,7 +69,9 @@ QWidget* BatchPage::invitation() {
 }
 
 std::vector<QWidget*> BatchPage::tab_order() const {
-  std::vector<QWidget*> all = order_->tab_order();
+  std::vector<QWidget*> all{sides_->tabs()};
+  for (const auto& page : {order_->tab_order(), products_->tab_order(), sewing_->tab_order(), webbing_->tab_order()})
+    all.insert(all.end(), page.begin(), page.end());
   all.push_back(make_);
   for (QWidget* widget : view_->tab_order()) all.push_back(widget);
   return all;
@@ -103,7 +114,19 @@ void BatchPage::take_answer(const BatchAnswerPtr& answer) {
   show_last();
 }
 
-void BatchPage::show_last() { view_->show_answer(document_.job(), left_out_, answer_); }
+void BatchPage::show_last() {
+  view_->show_answer(document_.job(), left_out_, answer_);
+  sewing_->set_pieces(pieces_of_batch());
+}
+
+// Of the plan, else those that are asked for.
+std::vector<std::int64_t> BatchPage::pieces_of_batch() const {
+  const Job& job = document_.job();
+  if (answer_ && answer_->job.products == job.products) return pieces_of(answer_->job, answer_->plan);
+  std::vector<std::int64_t> pieces(job.products.size());
+  for (const OrderLine& line : job.order.lines) pieces[static_cast<std::size_t>(line.product)] += line.must;
+  return pieces;
+}
 
 void BatchPage::tick_roll(int roll, bool on) {
   const std::string& name = document_.job().rolls[static_cast<std::size_t>(roll)].name;

@@ -14,6 +14,10 @@
 #include "batch/batch_planner.h"
 #include "batch/batch_view.h"
 #include "batch/order_table.h"
+#include "batch/page_tabs.h"
+#include "batch/product_page.h"
+#include "batch/sewing_page.h"
+#include "batch/webbing_page.h"
 #include "document/document.h"
 
 namespace foldyard {
@@ -25,6 +29,10 @@ class BatchPage : public QWidget {
   explicit BatchPage(Document& document, PlanOrder plan = plan_order, QWidget* parent = nullptr);
 
   OrderTable* order() const { return order_; }
+  PageTabs* sides() const { return sides_; }
+  ProductPage* products() const { return products_; }
+  SewingPage* sewing() const { return sewing_; }
+  WebbingPage* webbing() const { return webbing_; }
   BatchView* view() const { return view_; }
   BatchPlanner& planner() { return planner_; }
   QPushButton* order_maker() const { return make_; }
@@ -47,7 +55,9 @@ class BatchPage : public QWidget {
   QWidget* invitation();
   void take_job();
   void ask();
+  void add_sides();
   void show_last();
+  std::vector<std::int64_t> pieces_of_batch() const;
   void take_answer(const BatchAnswerPtr& answer);
   void tick_roll(int roll, bool on);
 
@@ -58,7 +68,11 @@ class BatchPage : public QWidget {
   std::optional<BatchQuestion> asked_;
   QSplitter* split_;
   QStackedWidget* pages_;
+  PageTabs* sides_;
   OrderTable* order_;
+  ProductPage* products_;
+  SewingPage* sewing_;
+  WebbingPage* webbing_;
   BatchView* view_;
   QPushButton* make_;
 };

@@ -27,12 +27,11 @@ Product product_of(const Panel& panel, int at, const std::string& name) {
   return product;
 }
 
-std::string free_name(const Job& job) {
-  for (std::size_t n = job.products.size() + 1;; ++n) {
-    const auto name = QCoreApplication::translate("OrderEdits", "Product %1").arg(n).toStdString();
-    const bool taken = std::any_of(job.products.begin(), job.products.end(),
-                                   [&](const Product& product) { return product.name == name; });
-    if (!taken) return name;
+template <class List>
+std::string free_name(const List& list, const char* pattern) {
+  for (std::size_t n = list.size() + 1;; ++n) {
+    const auto name = QCoreApplication::translate("OrderEdits", pattern).arg(n).toStdString();
+    if (std::none_of(list.begin(), list.end(), [&](const auto& each) { return each.name == name; })) return name;
   }
 }
 
@@ -63,7 +62,7 @@ Job without_line(Job job, int line) {
 }
 
 Job with_product(Job job) {
-  job.products.push_back(product_of(job.panels.front(), 0, free_name(job)));
+  job.products.push_back(product_of(job.panels.front(), 0, free_name(job.products, QT_TRANSLATE_NOOP("OrderEdits", "Product %1"))));
   return job;
 }
 
@@ -72,6 +71,24 @@ Job without_product(Job job, int product) {
   std::erase_if(job.order.lines, [&](const OrderLine& line) { return line.product == product; });
   for (OrderLine& line : job.order.lines)
     if (line.product > product) --line.product;
+  return job;
+}
+
+Job with_webbing(Job job) {
+  Webbing webbing;
+  webbing.name = free_name(job.webbings, QT_TRANSLATE_NOOP("OrderEdits", "Webbing %1"));
+  webbing.roll = Length::mm(50'000);
+  job.webbings.push_back(std::move(webbing));
+  return job;
+}
+
+Job without_webbing(Job job, int webbing) {
+  job.webbings.erase(job.webbings.begin() + webbing);
+  for (Product& product : job.products) {
+    std::erase_if(product.webbing, [&](const WebbingCut& cut) { return cut.webbing == webbing; });
+    for (WebbingCut& cut : product.webbing)
+      if (cut.webbing > webbing) --cut.webbing;
+  }
   return job;
 }
 

@@ -20,4 +20,10 @@ Job with_product(Job job);
 // The lines that ask for it go with it.
 Job without_product(Job job, int product);
 
+
+// A webbing more, of 50 m, under a name of its own.
+Job with_webbing(Job job);
+// What products take of it goes with it.
+Job without_webbing(Job job, int webbing);
+
 }  // namespace foldyard

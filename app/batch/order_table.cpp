@@ -1,102 +1,56 @@
 #include "batch/order_table.h"
 
-#include <QHBoxLayout>
-#include <QHeaderView>
 #include <QVBoxLayout>
 
-#include "batch/line_editor.h"
 #include "batch/order_edits.h"
+#include "batch/order_lists.h"
 #include "batch/order_words.h"
-#include "batch/product_dialog.h"
 
 namespace foldyard {
 
 OrderTable::OrderTable(Document& document, QWidget* parent)
-    : QWidget(parent), document_(document), model_(new LineModel(document, this)), view_(new QTableView(this)),
-      add_(new QPushButton(tr("Add a line"), this)), take_(new QPushButton(tr("Take away"), this)),
-      products_(new QPushButton(tr("Products…"), this)), reason_(new QLabel(this)) {
-  auto* editor = new LineEditor(this);
-  view_->setModel(model_);
-  view_->setItemDelegate(editor);
-  arrange();
-  connect(editor, &CellEditor::left, &document_, &Document::end_field);
-  connect(add_, &QPushButton::clicked, this, &OrderTable::add_line);
-  connect(take_, &QPushButton::clicked, this, &OrderTable::take_line);
-  connect(products_, &QPushButton::clicked, this, &OrderTable::edit_products);
-  connect(model_, &LineModel::dataChanged, this, &OrderTable::show_state);
-  connect(model_, &LineModel::modelReset, this, &OrderTable::show_state);
-  connect(&document_, &Document::changed, this, &OrderTable::show_state);
-  connect(view_->selectionModel(), &QItemSelectionModel::currentChanged, this, &OrderTable::show_state);
-  show_state();
-}
-
-void OrderTable::arrange() {
-  view_->setAccessibleName(tr("Order"));
-  view_->verticalHeader()->hide();
-  view_->verticalHeader()->setMinimumSectionSize(fontMetrics().height() + 12);
-  view_->verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
-  view_->setShowGrid(false);
-  view_->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
-  view_->horizontalHeader()->setSectionResizeMode(LineModel::product, QHeaderView::Stretch);
-  view_->horizontalHeader()->setMinimumSectionSize(44);
-  view_->horizontalHeader()->setHighlightSections(false);
-  view_->setTabKeyNavigation(false);
-  view_->setEditTriggers(QAbstractItemView::DoubleClicked | QAbstractItemView::EditKeyPressed |
-                         QAbstractItemView::AnyKeyPressed | QAbstractItemView::SelectedClicked);
-  view_->setMinimumHeight(4 * (fontMetrics().height() + 12));
-  take_->setToolTip(tr("Takes the chosen line out of the order"));
-  products_->setToolTip(tr("What is made: its worth, its price and the panels it takes"));
-  reason_->setWordWrap(true);
-  reason_->setProperty("fault", true);
-  auto* buttons = new QHBoxLayout;
-  for (QPushButton* button : {add_, take_, products_}) buttons->addWidget(button);
-  buttons->addStretch();
+    : QWidget(parent), document_(document),
+      lines_(new JobListEdit(document, line_list(), tr("Order"), tr("Add a line"), tr("Take away"))), rules_of_(new QLabel),
+      rules_(new JobListEdit(document, rule_list([this] { return lines_->row(); }), tr("Rules of the line"), tr("Add a rule"),
+                             tr("Take the rule away"))) {
+  rules_of_->setWordWrap(true);
+  lines_->table()->set_least_rows(4);
+  rules_->table()->set_least_rows(2);
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(0, 0, 0, 0);
-  layout->addWidget(view_, 1);
-  layout->addWidget(reason_);
-  layout->addLayout(buttons);
+  layout->addWidget(lines_, 3);
+  layout->addWidget(rules_of_);
+  layout->addWidget(rules_, 2);
+  connect(lines_, &JobListEdit::chosen, this, &OrderTable::show_line);
+  connect(&document_, &Document::changed, this, &OrderTable::name_line);
+  show_line();
 }
 
-void OrderTable::add_line() {
-  edit(with_line(document_.job()), tr("add a line to the order"));
-  view_->setCurrentIndex(model_->index(model_->rowCount() - 1, LineModel::product));
-  view_->setFocus();
+std::vector<QWidget*> OrderTable::tab_order() const {
+  std::vector<QWidget*> order = lines_->tab_order();
+  for (QWidget* widget : rules_->tab_order()) order.push_back(widget);
+  return order;
 }
 
-void OrderTable::take_line() {
-  const int row = view_->currentIndex().row();
-  if (row < 0) return;
-  const auto& job = document_.job();
-  edit(without_line(job, row), tr("take “%1” out of the order").arg(product_name(job, job.order.lines[static_cast<std::size_t>(row)])));
+void OrderTable::show_line() {
+  name_line();
+  rules_->model()->show_anew();
 }
 
-void OrderTable::edit_products() {
-  ProductDialog dialog(document_.job(), this);
-  if (dialog.exec() == QDialog::Accepted) edit(dialog.job(), tr("change the products"));
+void OrderTable::name_line() {
+  const Job& job = document_.job();
+  const int line = lines_->row();
+  const bool is_any = line >= 0 && line < std::ssize(job.order.lines);
+  rules_of_->setText(is_any ? tr("Rules for “%1”: how many of a cloth or a mark").arg(product_name(job, job.order.lines[static_cast<std::size_t>(line)]))
+                            : tr("Choose a line to see and to make its rules."));
+  lines_->set_can_add(!job.products.empty(), tr("There is no product yet; add one under Products"));
+  rules_->set_can_add(is_any, tr("Choose a line of the order first"));
 }
 
 void OrderTable::order_all() {
-  edit(with_order_of_all(document_.job()), document_.job().products.empty() ? tr("make an order from the panels")
-                                                                             : tr("make an order from the products"));
-}
-
-void OrderTable::edit(const Job& next, const QString& words) {
-  const auto problem = document_.edit(next, words);
-  show_state();
-  if (!problem) return;
-  reason_->setText(order_problem_text(*problem, next));
-  reason_->show();
-}
-
-void OrderTable::show_state() {
-  const auto& job = document_.job();
-  add_->setEnabled(!job.products.empty());
-  add_->setToolTip(job.products.empty() ? tr("There is no product yet; add one under Products") : QString());
-  products_->setEnabled(!job.panels.empty());
-  take_->setEnabled(view_->currentIndex().isValid());
-  reason_->setText(model_->first_reason());
-  reason_->setVisible(!reason_->text().isEmpty());
+  const QString words = document_.job().products.empty() ? tr("make an order from the panels") : tr("make an order from the products");
+  const Job next = with_order_of_all(document_.job());
+  if (const auto problem = document_.edit(next, words)) lines_->table()->refuse(order_problem_text(*problem, next));
 }
 
 }  // namespace foldyard

@@ -66,6 +66,14 @@ void CellEditor::setModelData(QWidget* editor, QAbstractItemModel* model, const 
   line->setToolTip(index.data(kReasonRole).toString());
 }
 
+void CellEditor::initStyleOption(QStyleOptionViewItem* option, const QModelIndex& index) const {
+  QStyledItemDelegate::initStyleOption(option, index);
+  if (index.data(kReasonRole).toString().isEmpty()) return;
+  option->text.prepend(QStringLiteral("⚠ "));
+  option->font.setBold(true);
+  option->palette.setColor(QPalette::Text, option->palette.color(QPalette::BrightText));
+}
+
 bool CellEditor::eventFilter(QObject* watched, QEvent* event) {
   auto* line = qobject_cast<QLineEdit*>(watched);
   const bool escaped = line && event->type() == QEvent::KeyPress &&

@@ -29,6 +29,8 @@ class CellEditor : public QStyledItemDelegate {
   void left();
 
  protected:
+  // What is refused is marked by a sign, bold, and in the palette's BrightText.
+  void initStyleOption(QStyleOptionViewItem* option, const QModelIndex& index) const override;
   bool eventFilter(QObject* watched, QEvent* event) override;
 };
 

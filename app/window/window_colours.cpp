@@ -82,6 +82,7 @@ QPalette window_palette(Shade shade) {
   palette.setColor(QPalette::HighlightedText, c.on_chalk);
   palette.setColor(QPalette::AlternateBase, c.linen);
   palette.setColor(QPalette::PlaceholderText, c.soft_ink);
+  palette.setColor(QPalette::BrightText, c.fault);
   palette.setColor(QPalette::Link, c.chalk);
   palette.setColor(QPalette::ToolTipBase, c.field);
   palette.setColor(QPalette::ToolTipText, c.ink);

@@ -106,15 +106,13 @@ TEST_F(BatchPageTest, WithoutAnOrderItSaysWhatToDo) {
   ASSERT_TRUE(sample::waited_for([&] { return !page.planner().is_busy(); }));
 }
 
-TEST_F(BatchPageTest, LinesAreAddedAndTakenAway) {
-  page.order()->take_line();
-  EXPECT_EQ(document.job().order.lines.size(), 2u);  // none is chosen
-  page.order()->add_line();
-  EXPECT_EQ(document.job().order.lines.size(), 3u);
-  EXPECT_EQ(page.order()->view()->currentIndex().row(), 2);
-  page.order()->take_line();
-  EXPECT_EQ(document.job(), test::order_job());
-  EXPECT_EQ(document.history().undoText(), "take “carrier” out of the order");
+TEST_F(BatchPageTest, WhatItIsPlannedFromStandsUnderTabs) {
+  ASSERT_TRUE(show_answer());
+  page.sides()->choose(page.sewing());
+  EXPECT_TRUE(page.sewing()->isVisible());
+  EXPECT_FALSE(page.order()->isVisible());
+  page.sides()->tabs()->setCurrentIndex(0);
+  EXPECT_TRUE(page.order()->isVisible());
 }
 
 TEST_F(BatchPageTest, MarkingAsCutIsOneStep) {
@@ -164,10 +162,10 @@ TEST_F(BatchPageTest, EveryWidgetThatTakesTheFocusHasAName) {
 
 TEST_F(BatchPageTest, StandsOverEachOtherWhereItIsNarrow) {
   ASSERT_TRUE(show_answer());
-  EXPECT_LT(page.order()->geometry().right(), page.view()->parentWidget()->geometry().left());
+  EXPECT_LT(page.sides()->geometry().right(), page.view()->parentWidget()->geometry().left());
   page.resize(640, 700);
   QApplication::processEvents();
-  EXPECT_LT(page.order()->geometry().bottom(), page.view()->parentWidget()->geometry().top());
+  EXPECT_LT(page.sides()->geometry().bottom(), page.view()->parentWidget()->geometry().top());
 }
 
 }  // namespace
