@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "file/order_words.h"
+#include "file/read_kept.h"
 
 namespace foldyard {
 namespace {
@@ -119,7 +120,7 @@ ClothRule read_rule(FieldReader& fields) {
 }
 
 OrderLine read_line(FieldReader& fields, const Job& job) {
-  fields.only({"product", "must", "may", "from", "each_at_least", "rules"});
+  fields.only({"product", "must", "may", "from", "each_at_least", "rules", "roll"});
   OrderLine line;
   line.product = named(fields, "product", job.products, "product");
   line.must = count(fields, "must", 0);
@@ -127,6 +128,7 @@ OrderLine read_line(FieldReader& fields, const Job& job) {
   line.from = fields.texts("from");
   line.each_at_least = count(fields, "each_at_least", 0);
   for (FieldReader& entry : fields.list_or_none("rules")) line.rules.push_back(read_rule(entry));
+  line.roll = fields.text("roll");
   return line;
 }
 
@@ -156,9 +158,10 @@ void read_order(FieldReader& file, Job& job) {
   for (FieldReader& entry : file.list_or_none("history")) job.history.push_back(read_record(entry, job));
   if (!file.has("order")) return;
   FieldReader order = file.group("order");
-  order.only({"lines", "aims"});
+  order.only({"lines", "aims", "kept"});
   for (FieldReader& entry : order.list("lines")) job.order.lines.push_back(read_line(entry, job));
   if (order.has("aims")) job.order.aims = read_aims(order);
+  for (FieldReader& entry : order.list_or_none("kept")) job.order.kept.push_back(read_kept(entry, job));
 }
 
 }  // namespace foldyard

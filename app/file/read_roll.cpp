@@ -8,6 +8,7 @@ namespace {
 
 const QStringList kNaps = {"none", "one-way"};                   // in the order of Nap
 const QStringList kSquared = {"none", "free-end", "both"};  // in the order of Squared
+const QStringList kInBatch = {"may", "must", "never"};           // in the order of InBatch
 const QStringList kMeasures = {"diameters", "turns", "weight"};  // in the order of RollMeasure
 
 std::string give_of(const char* key) { return std::string(key) + "_give"; }
@@ -106,7 +107,7 @@ void read_length_of(FieldReader& fields, Roll& roll) {
 Roll read_roll(FieldReader& fields) {
   const Fabric usual = default_fabric();
   fields.only({"name", "width", "selvedge", "thickness", "length", "measured", "nap", "colour",
-               "railroaded", "repeat", "shrinkage", "flaws", "cloth", "marks", "price_per_metre", "squared"});
+               "railroaded", "repeat", "shrinkage", "flaws", "cloth", "marks", "price_per_metre", "squared", "in_batch"});
   fields.need("name", "give the roll a name");
   Roll roll;
   roll.name = fields.text("name");
@@ -123,6 +124,7 @@ Roll read_roll(FieldReader& fields) {
   roll.cloth = fields.text("cloth");
   roll.marks = fields.texts("marks");
   if (fields.has("price_per_metre")) roll.price = fields.worth("price_per_metre", {});
+  roll.in_batch = static_cast<InBatch>(fields.choice("in_batch", kInBatch, 0));
   for (FieldReader& flaw : fields.list_or_none("flaws")) {
     roll.flaws.push_back(read_flaw(flaw, roll.fabric.width));
   }

@@ -2,6 +2,7 @@
 
 #include "file/json_line.h"
 #include "file/order_words.h"
+#include "file/write_kept.h"
 #include "job/decimal.h"
 #include "job/defaults.h"
 
@@ -114,6 +115,7 @@ std::string order_line_text(const OrderLine& order, const Job& job) {
   if (order.each_at_least > 0) line.whole("each_at_least", order.each_at_least);
   if (!order.rules.empty())
     line.raw("rules", in_line(order.rules, [&](const ClothRule& rule) { return rule_text(rule, job.unit); }));
+  if (!order.roll.empty()) line.text("roll", order.roll);
   return line.object();
 }
 
@@ -121,7 +123,11 @@ std::string order_text(const Job& job) {
   const auto line = [&](const OrderLine& each, Unit) { return order_line_text(each, job); };
   std::vector<std::string> aims;
   for (const BatchAim aim : job.order.aims) aims.push_back(aim_words()[static_cast<int>(aim)].toStdString());
-  return JsonLine(job.unit).raw("lines", list_text(job.order.lines, job.unit, line)).texts("aims", aims).object();
+  JsonLine text(job.unit);
+  text.raw("lines", list_text(job.order.lines, job.unit, line)).texts("aims", aims);
+  const auto kept = [&](const KeptLength& each, Unit) { return kept_text(each, job); };
+  if (!job.order.kept.empty()) text.raw("kept", list_text(job.order.kept, job.unit, kept));
+  return text.object();
 }
 
 }  // namespace

@@ -99,6 +99,7 @@ std::string roll_text(const Roll& roll, Unit unit) {
   if (!roll.cloth.empty()) line.text("cloth", roll.cloth);
   if (!roll.marks.empty()) line.texts("marks", roll.marks);
   if (roll.price) line.worth("price_per_metre", *roll.price);
+  if (roll.in_batch != InBatch::may) line.text("in_batch", roll.in_batch == InBatch::must ? "must" : "never");
   if (!roll.flaws.empty()) line.raw("flaws", flaws_text(roll, unit));
   return line.object();
 }

@@ -50,7 +50,8 @@ struct SoldLength {
 // The least that the pieces come to, less what is on hand: it sells for nothing else.
 Wide least_of_pieces(const OrderCase& order, const OrderPrices& prices);
 // The least that a roll comes to: 0 where it is not cut, else its cloth less what it
-// sells.
+// sells, with that of the lengths that are kept. A roll that must be cut pays its
+// squaring at the least.
 std::int64_t least_of_roll(const CaseRoll& roll, const std::vector<SoldLength>& lengths,
                            const OrderPrices& prices, std::int64_t steps,
                            const std::atomic<bool>* cancelled = nullptr);

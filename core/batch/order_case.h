@@ -10,6 +10,9 @@
 // length lies in one of them. Cloth cut off is paid for from the free end to the
 // last length.
 //
+// A roll set apart for some lines is a cloth of its own; the cloth it is cut from may
+// take panels of it too: `also`.
+//
 // A rule holds the number of pieces from its cloths together. What a line asks of
 // each cloth is a rule for each.
 //
@@ -73,6 +76,10 @@ struct CaseRoll {
   std::vector<Span> stretches;
   Length thickness = Length::units(1);
   Length keep = Length::units(1);  // the least remnant that is kept
+  bool must = false;               // be cut from
+  int kept = 0;                    // so many of its lengths, the first, stay as they are
+  Length kept_size = {};           // of these, with their allowances
+  std::vector<std::int64_t> kept_yield = {};  // of these, by panel; empty: nothing
 };
 
 struct CaseSource {
@@ -100,6 +107,13 @@ struct OrderCase {
   Duration unroll = {};  // of a roll
   std::vector<CaseAim> aims = {CaseAim::cost, CaseAim::lifts, CaseAim::minutes, CaseAim::remnants};
   ByClothAndPanel on_hand = {};  // cut before; cloths at the end may be left out
+  std::vector<std::vector<int>> also = {};  // by cloth; cloths at the end may be left out
+
+  // Cloths set apart whose panels serve for this one, too.
+  const std::vector<int>& also_for(int cloth) const {
+    static const std::vector<int> none;
+    return cloth < static_cast<int>(also.size()) ? also[static_cast<std::size_t>(cloth)] : none;
+  }
 };
 
 // A length as it may be cut from any roll of a kind, under one of its ways: `size`

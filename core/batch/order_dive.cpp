@@ -131,10 +131,23 @@ class Dive {
   void fill(const PiecesMade& wanted) {
     ByClothAndPanel needs = needs_of(wanted);
     const ByClothAndPanel yield = yield_of(order_, state_, tools_.pool);
+    for (int c = 0; c < std::ssize(order_.cloths); ++c)
+      for (const int apart : order_.also_for(c)) take_from(apart, c, yield, needs);
     for (int c = 0; c < std::ssize(order_.cloths); ++c) {
       for (std::size_t p = 0; p < needs[ix(c)].size(); ++p)
         needs[ix(c)][p] = std::max<std::int64_t>(0, needs[ix(c)][p] - yield[ix(c)][p]);
-      fill_needs(tools_, c, needs[ix(c)], state_);
+      auto unmet = fill_needs(tools_, c, needs[ix(c)], state_);
+      for (const int apart : order_.also_for(c)) unmet = fill_needs(tools_, apart, std::move(unmet), state_);
+    }
+  }
+
+  // What a roll set apart has over serves its cloth.
+  static void take_from(int apart, int cloth, const ByClothAndPanel& yield, ByClothAndPanel& needs) {
+    for (std::size_t p = 0; p < needs[ix(cloth)].size(); ++p) {
+      const std::int64_t over = yield[ix(apart)][p] - needs[ix(apart)][p];
+      const std::int64_t moved = std::clamp<std::int64_t>(needs[ix(cloth)][p] - yield[ix(cloth)][p], 0, std::max<std::int64_t>(over, 0));
+      needs[ix(cloth)][p] -= moved;
+      needs[ix(apart)][p] += moved;
     }
   }
 

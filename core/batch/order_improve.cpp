@@ -26,7 +26,7 @@ int OrderImprove::dice(int sides) {
 std::vector<OrderImprove::Place> OrderImprove::lengths_of(int cloth) const {
   std::vector<Place> places;
   for (int r = 0; r < std::ssize(tools_.order.rolls); ++r)
-    for (int i = 0; tools_.order.rolls[ix(r)].cloth == cloth && i < std::ssize(state_.rolls[ix(r)].lengths); ++i)
+    for (int i = tools_.order.rolls[ix(r)].kept; tools_.order.rolls[ix(r)].cloth == cloth && i < std::ssize(state_.rolls[ix(r)].lengths); ++i)
       places.push_back({r, i});
   return places;
 }
@@ -98,7 +98,7 @@ bool OrderImprove::dive_step(OrderModel& model) {
 void drop_idle_lengths(const OrderCase& order, const LengthPool& pool, OrderState& state) {
   OrderScore score = score_of(order, state, pool);
   for (std::size_t r = 0; r < state.rolls.size(); ++r)
-    for (std::size_t i = state.rolls[r].lengths.size(); i-- > 0;) {
+    for (std::size_t i = state.rolls[r].lengths.size(); i-- > static_cast<std::size_t>(order.rolls[r].kept);) {
       OrderState less = state;
       less.rolls[r].lengths.erase(less.rolls[r].lengths.begin() + static_cast<std::ptrdiff_t>(i));
       less.pieces = pieces_from(order, yield_of(order, less, pool), state.pieces);

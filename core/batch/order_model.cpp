@@ -22,7 +22,16 @@ OrderModel::OrderModel(const OrderCase& order, const ModelWeights& weights) : or
     for (const bool w : wanted[c]) balance_.back().push_back(w ? lp_.add_row(0, kNoLimit) : -1);
   }
   add_sources();
+  for (int c = 0; c < std::ssize(order.cloths); ++c)
+    for (const int apart : order.also_for(c)) add_moves(apart, c);
   for (const PieceLine& line : order.lines) add_line(line);
+}
+
+void OrderModel::add_moves(int apart, int cloth) {
+  for (std::size_t p = 0; p < balance_[ix(cloth)].size(); ++p) {
+    const int from = balance_[ix(apart)][p], to = balance_[ix(cloth)][p];
+    if (from >= 0 && to >= 0) lp_.add_column(0, kNoLimit, {{from, -1}, {to, 1}});
+  }
 }
 
 // A roll is paid for by the metre, squaring shared out over all that it has; once it

@@ -62,6 +62,8 @@ class OrderModel {
   void add_line(const PieceLine& line);
   void add_pieces(const PieceLine& line, LineRows& rows, int total, const std::vector<int>& need_rows);
   void add_sources();
+  // Panels of a roll set apart that serve for the cloth it is of.
+  void add_moves(int apart, int cloth);
   double metre_cost(const CaseRoll& roll, bool is_cut) const;
 
   const OrderCase& order_;

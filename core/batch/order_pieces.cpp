@@ -13,11 +13,20 @@ bool is_among(const std::vector<int>& cloths, int cloth) {
   return std::find(cloths.begin(), cloths.end(), cloth) != cloths.end();
 }
 
+// Of cloth set apart, which no other cloth can serve.
+bool is_apart(const OrderCase& order, const PieceLine& line) {
+  return std::any_of(order.also.begin(), order.also.end(), [&](const std::vector<int>& apart) {
+    return line.cloths.size() == 1 && is_among(apart, line.cloths.front());
+  });
+}
+
+// Those of cloth set apart first.
 std::vector<int> by_worth(const OrderCase& order) {
   std::vector<int> lines(order.lines.size());
   std::iota(lines.begin(), lines.end(), 0);
   std::stable_sort(lines.begin(), lines.end(),
                    [&](int a, int b) { return order.lines[ix(a)].worth > order.lines[ix(b)].worth; });
+  std::stable_partition(lines.begin(), lines.end(), [&](int l) { return is_apart(order, order.lines[ix(l)]); });
   return lines;
 }
 
@@ -38,14 +47,23 @@ bool PieceCounter::may_add(int line, int cloth) const {
   });
 }
 
-// Of the named cloths the one with the most left; −1 where none has enough for one.
+// Of the named cloths the one with the most left; −1 where none has enough for one. What
+// is set apart comes last.
 int PieceCounter::source_of(const PieceNeed& need, int cloth) const {
   const auto left = [&](int c) { return spare_[ix(c)][ix(need.panel)]; };
-  if (need.from.empty()) return left(cloth) > 0 ? cloth : -1;
+  const auto apart = [&](int c) {
+    for (const int a : order_.also_for(c))
+      if (left(a) > 0) return a;
+    return -1;
+  };
+  if (need.from.empty()) return left(cloth) > 0 ? cloth : apart(cloth);
   int best = need.from.front();
   for (const int c : need.from)
     if (left(c) > left(best)) best = c;
-  return left(best) > 0 ? best : -1;
+  if (left(best) > 0) return best;
+  for (const int c : need.from)
+    if (const int a = apart(c); a >= 0) return a;
+  return -1;
 }
 
 bool PieceCounter::add(int line, int cloth) {
@@ -97,7 +115,7 @@ PiecesMade pieces_from(const OrderCase& order, const ByClothAndPanel& yield, con
 
 ByClothAndPanel panels_taken(const OrderCase& order, const PiecesMade& pieces, const ByClothAndPanel& yield) {
   PieceCounter counter(order, yield);
-  for (int l = 0; l < std::ssize(order.lines); ++l)
+  for (const int l : by_worth(order))
     for (const int cloth : order.lines[ix(l)].cloths)
       for (std::int64_t n = pieces[ix(l)][ix(cloth)]; n > 0 && counter.add(l, cloth); --n) {
       }

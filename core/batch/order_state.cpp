@@ -99,6 +99,7 @@ void count_rolls(const OrderCase& order, const OrderState& state, const LengthPo
     const Length cut = cut_off(order.rolls[r], state.rolls[r], pool);
     score.cost += order.rolls[r].price.of(cut);
     score.remnants += kept_of(order.rolls[r], cut);
+    if (cut.is_zero() && order.rolls[r].must) ++score.uncut;
     if (!cut.is_zero()) score.ticks += order.unroll.ticks();
   }
 }
@@ -147,6 +148,7 @@ OrderScore score_of(const OrderCase& order, const OrderState& state, const Lengt
 bool is_better(const OrderCase& order, const OrderScore& a, const OrderScore& b) {
   if (a.filled != b.filled) return a.filled > b.filled;
   if (a.short_of_rules != b.short_of_rules) return a.short_of_rules < b.short_of_rules;
+  if (a.uncut != b.uncut) return a.uncut < b.uncut;
   for (const CaseAim aim : order.aims)
     if (of_aim(a, aim) != of_aim(b, aim)) return of_aim(a, aim) < of_aim(b, aim);
   return false;

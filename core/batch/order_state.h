@@ -2,7 +2,7 @@
 
 // OrderState: which lengths are cut from which rolls, and the pieces made of them.
 //
-// All lengths of a roll are of one way. `lengths` are indices into the pool.
+// All lengths of a roll are of one way; those that are kept come first. `lengths` are indices into the pool.
 // Worth and cost as in a batch plan; short_of_rules: the worth of the pieces that
 // rules ask for and do not get. lifts: lengths of one index lie over each other;
 // ticks: basic time, without allowance. remnants: worth of the cloth that is kept.
@@ -36,6 +36,7 @@ struct OrderScore {
   std::int64_t lifts = 0;
   std::int64_t ticks = 0;
   std::int64_t remnants = 0;
+  std::int64_t uncut = 0;  // rolls that must be cut and are not
 };
 
 OrderState empty_state(const OrderCase& order);
@@ -56,7 +57,7 @@ std::int64_t pieces_of(const PiecesMade& pieces, int line);
 // What pieces short of a rule's least, or 0.
 std::int64_t missing(const PieceRule& rule, const std::vector<std::int64_t>& pieces);
 OrderScore score_of(const OrderCase& order, const OrderState& state, const LengthPool& pool);
-// By filled, then by rules, then by the aims in their order.
+// By filled, then by rules, then by rolls that must be cut, then by the aims in their order.
 bool is_better(const OrderCase& order, const OrderScore& a, const OrderScore& b);
 
 }  // namespace foldyard

@@ -52,6 +52,9 @@ struct Fabric {
 // of a roll that was cut from, both ends of a remnant.
 enum class Squared { none, free_end, both };
 
+// Whether a batch cuts from the roll: where it pays, in any case, or not at all.
+enum class InBatch { may, must, never };
+
 struct Roll {
   std::string name;
   Fabric fabric;
@@ -63,6 +66,7 @@ struct Roll {
   std::string cloth = {};                // of which cloth it is; empty: one of its own
   std::vector<std::string> marks = {};   // such as "printed"; orders may ask for them
   std::optional<Worth> price = {};       // of a metre of it
+  InBatch in_batch = InBatch::may;
   bool operator==(const Roll&) const = default;
 };
 

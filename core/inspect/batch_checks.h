@@ -33,6 +33,10 @@ bool inspect_made(const Job& job, const BatchPlan& plan, Findings& findings);
 // that are made of it. REQUIRES what inspect_made has found true.
 void inspect_served(const Job& job, const BatchPlan& plan, Findings& findings);
 
+// inspect_pins: what is set by hand: rolls that are left out or must be cut, lengths
+// that are kept, lines that are kept on a roll. REQUIRES the same, and sound rolls.
+void inspect_pins(const Job& job, const BatchPlan& plan, Findings& findings);
+
 // inspect_lays: every length in one lay, equal patterns, the cutter's height and
 // plies. False if an index names nothing.
 bool inspect_lays(const Job& job, const BatchPlan& plan, Findings& findings);

@@ -62,6 +62,7 @@ std::vector<std::string> inspect_batch(const Job& job, const BatchPlan& plan) {
   const bool rolls = inspection::inspect_rolls(job, plan, findings);
   const bool made = inspection::inspect_made(job, plan, findings);
   if (rolls && made) inspection::inspect_served(job, plan, findings);
+  if (rolls && made) inspection::inspect_pins(job, plan, findings);
   if (rolls && inspection::inspect_lays(job, plan, findings) && made) {
     inspection::inspect_batch_sums(job, plan, findings);
   }

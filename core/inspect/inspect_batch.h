@@ -7,7 +7,7 @@
 // Checked: each roll's plan by inspect_plan, each roll once and in order; that
 // the panels of each cloth make the pieces that are said to be made of it; that
 // no line gets more than it takes, nor more of a cloth than its rules allow; that
-// what is lacking is said; that lays hold every length once, of equal patterns
+// what is lacking is said; that what is set by hand holds (rolls, lines, lengths); that lays hold every length once, of equal patterns
 // on cloth of equal width, within the cutter; the sums: filled, cost, time,
 // lifts; the bounds.
 

@@ -72,12 +72,19 @@ class MadeCheck {
     return pieces;
   }
 
+  // A line kept on a roll is of its cloth.
+  bool may_serve(const OrderLine& order, const Cloth& cloth) const {
+    for (const Roll& roll : job_.rolls)
+      if (roll.name == order.roll) return cloth_name(roll) == cloth.name;
+    return cloth.serves(order.from);
+  }
+
   bool meets_least(int line) const {
     const OrderLine& order = job_.order.lines[static_cast<std::size_t>(line)];
     bool all = true;
     for (const ClothRule& rule : order.rules) all &= made_of(line, rule.of) >= rule.at_least;
     for (const Cloth& cloth : cloths_) {
-      if (cloth.serves(order.from)) all &= made_of_cloth(line, cloth.name) >= order.each_at_least;
+      if (may_serve(order, cloth)) all &= made_of_cloth(line, cloth.name) >= order.each_at_least;
     }
     return all;
   }
@@ -91,7 +98,7 @@ class MadeCheck {
     for (const Made& made : plan_.made) {
       if (made.line != line) continue;
       const Cloth& cloth = cloths_[static_cast<std::size_t>(place_of(cloths_, made.cloth))];
-      findings_.require(cloth.serves(order.from), name, ": ", made.cloth, " may not serve");
+      findings_.require(may_serve(order, cloth), name, ": ", made.cloth, " may not serve");
     }
     for (const ClothRule& rule : order.rules) {
       if (!rule.at_most) continue;

@@ -1,9 +1,11 @@
 #include "job/batch_case.h"
 
 #include <algorithm>
+#include <map>
 
 #include "cloth/cloth_of.h"
 #include "job/as_roll.h"
+#include "job/batch_kept.h"
 #include "job/cloth_to_cut.h"
 #include "job/length_pricer.h"
 #include "job/lost_panels.h"
@@ -62,6 +64,7 @@ class CaseWriter {
     case_.order.aims.clear();
     for (const BatchAim aim : job_.order.aims) case_.order.aims.push_back(case_aim(aim));
     for (int r = 0; r < std::ssize(job_.rolls); ++r) add_roll(r);
+    if (std::optional<Problem> problem = against_must()) return *std::move(problem);
     if (job_.order.lines.empty()) return Problem{"order", "nothing is asked for", "add a line to the order"};
     add_on_hand();
     for (int l = 0; l < std::ssize(job_.order.lines); ++l)
@@ -69,6 +72,7 @@ class CaseWriter {
     if (std::optional<Problem> problem = against_match()) return *std::move(problem);
     case_.order.kinds = static_cast<int>(case_.kinds.size());
     find_ways();
+    if (std::optional<Problem> problem = add_kept(job_, case_)) return *std::move(problem);
     add_sources();
     return std::move(case_);
   }
@@ -78,22 +82,58 @@ class CaseWriter {
     const Roll& roll = job_.rolls[ix(r)];
     const Span along = cloth_to_cut(roll, job_.losses);
     const Length room = along.size();
-    const int cloth = cloth_index(cloth_of(roll));
+    const int whole = cloth_index(cloth_of(roll));
+    if (roll.in_batch == InBatch::never) return;
+    const int cloth = is_set_apart(roll) ? set_apart(roll, whole) : whole;
     if (room <= job_.losses.allowance) return;
     CaseRoll added{cloth, kind_of(roll), price_of(job_, roll), along.from, room, {}, {}, {}};
     added.stretches = stretches_of(roll, along);
     added.thickness = roll.fabric.thickness;
     added.keep = roll.fabric.width >= job_.losses.keep_across ? std::max(job_.losses.keep_along, Length::units(1)) : kLongest * 2;
+    added.must = roll.in_batch == InBatch::must;
     case_.order.rolls.push_back(std::move(added));
     case_.rolls.push_back(r);
   }
 
+  std::optional<Problem> against_must() const {
+    for (int r = 0; r < std::ssize(job_.rolls); ++r)
+      if (job_.rolls[ix(r)].in_batch == InBatch::must && std::find(case_.rolls.begin(), case_.rolls.end(), r) == case_.rolls.end())
+        return Problem{"rolls[" + std::to_string(r) + "].in_batch", "\"" + job_.rolls[ix(r)].name + "\" must be cut, and it is too short to be cut at all",
+                       "let the batch choose"};
+    return std::nullopt;
+  }
+
+  // Whether a line is kept on it while more of its cloth serves.
+  bool is_set_apart(const Roll& roll) const {
+    const auto& lines = job_.order.lines;
+    const bool is_named = std::any_of(lines.begin(), lines.end(), [&](const OrderLine& line) { return line.roll == roll.name; });
+    const auto is_more = [&](const Roll& other) { return &other != &roll && cloth_of(other) == cloth_of(roll); };
+    const auto is_cut = [&](const CutPanels& cut) { return cut.cloth == cloth_of(roll); };
+    return is_named && (std::any_of(job_.rolls.begin(), job_.rolls.end(), is_more) ||
+                        std::any_of(job_.on_hand.begin(), job_.on_hand.end(), is_cut));
+  }
+
+  int set_apart(const Roll& roll, int whole) {
+    const int apart = static_cast<int>(case_.order.cloths.size());
+    case_.order.cloths.push_back(case_.order.cloths[ix(whole)]);
+    auto& also = case_.order.also;
+    also.resize(std::max(also.size(), ix(whole) + 1));
+    also[ix(whole)].push_back(apart);
+    apart_[roll.name] = apart;
+    return apart;
+  }
+
+  // What is set apart has a name that stood before.
   int cloth_index(const std::string& cloth) {
     auto& cloths = case_.order.cloths;
     const auto found = std::find(cloths.begin(), cloths.end(), cloth);
     if (found != cloths.end()) return static_cast<int>(found - cloths.begin());
     cloths.push_back(cloth);
     return static_cast<int>(cloths.size()) - 1;
+  }
+
+  bool is_whole(int cloth) const {
+    return std::none_of(apart_.begin(), apart_.end(), [&](const auto& apart) { return apart.second == cloth; });
   }
 
   void add_on_hand() {
@@ -129,15 +169,35 @@ class CaseWriter {
       const bool is_on_hand = std::any_of(job_.on_hand.begin(), job_.on_hand.end(), [&](const CutPanels& cut) {
         return cut.cloth == case_.order.cloths[ix(c)] && answers_to_any(as_roll(cut), names);
       });
-      if (is_named || is_on_hand) cloths.push_back(c);
+      if ((is_named || is_on_hand) && is_whole(c)) cloths.push_back(c);
     }
+    return cloths;
+  }
+
+  // Of a line that is kept on a roll: its cloth, or the roll where it is set apart.
+  std::vector<int> cloths_kept(const OrderLine& asked) const {
+    const auto apart = apart_.find(asked.roll);
+    if (apart != apart_.end()) return {apart->second};
+    const auto roll = std::find_if(job_.rolls.begin(), job_.rolls.end(), [&](const Roll& r) { return r.name == asked.roll; });
+    if (roll == job_.rolls.end()) return {};
+    const auto found = std::find(case_.order.cloths.begin(), case_.order.cloths.end(), cloth_of(*roll));
+    return {static_cast<int>(found - case_.order.cloths.begin())};
+  }
+
+  // Where a line is kept on a roll that is set apart, it stands for its cloth.
+  std::vector<int> cloths_of_rule(const PieceLine& line, const std::string& word) const {
+    std::vector<int> cloths = cloths_named({word});
+    for (int& cloth : cloths)
+      for (const int apart : case_.order.also_for(cloth))
+        if (line.cloths == std::vector<int>{apart}) cloth = apart;
     return cloths;
   }
 
   std::optional<Problem> add_line(int l) {
     const OrderLine& asked = job_.order.lines[ix(l)];
     const Product& product = job_.products[ix(asked.product)];
-    PieceLine line{product.worth.parts(), asked.must, asked.may, cloths_named(asked.from), {}, {}};
+    PieceLine line{product.worth.parts(), asked.must, asked.may,
+                   asked.roll.empty() ? cloths_named(asked.from) : cloths_kept(asked), {}, {}};
     if (line.cloths.empty())
       return Problem{"order.lines[" + std::to_string(l) + "].from", "no roll is of a cloth that may serve " + product.name,
                      "name a cloth or a mark of a roll"};
@@ -146,7 +206,7 @@ class CaseWriter {
     for (const int cloth : line.cloths)
       if (asked.each_at_least > 0) line.rules.push_back({{cloth}, asked.each_at_least, kAnyNumber});
     for (const ClothRule& rule : asked.rules)
-      line.rules.push_back({cloths_named({rule.of}), rule.at_least, rule.at_most.value_or(kAnyNumber)});
+      line.rules.push_back({cloths_of_rule(line, rule.of), rule.at_least, rule.at_most.value_or(kAnyNumber)});
     case_.order.lines.push_back(std::move(line));
     return std::nullopt;
   }
@@ -209,6 +269,7 @@ class CaseWriter {
 
   const Job& job_;
   BatchCase case_;
+  std::map<std::string, int> apart_;  // cloths set apart, by roll
 };
 
 }  // namespace

@@ -5,14 +5,18 @@
 //
 // A cloth serves a line where the line names it or a mark of one of its rolls, or
 // names nothing. Flaws part a roll into stretches; those in selvedges or squared
-// ends part nothing. A roll too short for its end losses is left out.
+// ends part nothing. A roll too short for its end losses is left out, and so is one that
+// stays out of batches. A roll that a line is kept on is set apart as a cloth of its own
+// where more of its cloth serves (batch/order_case.h).
 //
-// Refused: an order of nothing; a line that no cloth on a roll can serve; panels
+// Refused: an order of nothing; a roll that must be cut and cannot be; what
+// batch_kept.h refuses; a line that no cloth on a roll can serve; panels
 // that must match a pattern on cloth that repeats.
 
 #include "batch/order_case.h"
 #include "fold/fold_plan.h"
 #include "job/job.h"
+#include "job/plan.h"
 #include "measure/result.h"
 
 namespace foldyard {
@@ -26,10 +30,19 @@ struct ClothKind {
   bool may_lie_end_to_end = false;
 };
 
+// Equal lengths that are kept on a roll of the case: the stretch in which each lies.
+struct KeptOnRoll {
+  int roll = 0;
+  int way = 0;  // of its kind
+  Pattern pattern;
+  std::vector<int> stretches;
+};
+
 struct BatchCase {
   OrderCase order;
   std::vector<int> rolls;  // of the job, by roll of the case
   std::vector<ClothKind> kinds;
+  std::vector<KeptOnRoll> kept = {};
 };
 
 Result<BatchCase> batch_case(const Job& job);

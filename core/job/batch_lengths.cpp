@@ -4,7 +4,7 @@
 
 namespace foldyard {
 
-int BatchLengths::add(int kind, int way, Pattern pattern) {
+OrderLength BatchLengths::length_of(int kind, int way, const Pattern& pattern) const {
   const Pace& pace = job_.pace;
   const Length width = case_.kinds[static_cast<std::size_t>(kind)].cloth.fabric.width;
   OrderLength length{kind, way, pattern.length + job_.losses.allowance, copies_in(pattern, job_.panels.size()),
@@ -12,6 +12,24 @@ int BatchLengths::add(int kind, int way, Pattern pattern) {
   length.each = pace.cross_cut + travel_time(width, pace.ms_per_metre) + pace.fold * folds_made(pattern.fold.way) +
                 pace.handle * std::ssize(pattern.panels);
   length.lay = pace.lift + pace.mark * std::ssize(pattern.cuts) + travel_time(pattern.travel, pace.ms_per_metre);
+  return length;
+}
+
+int BatchLengths::keep(int kind, int way, Pattern pattern) {
+  for (int i = 0; i < std::ssize(pool_); ++i) {
+    const auto at = static_cast<std::size_t>(i);
+    if (pool_[at].kind == kind && pool_[at].way == way && patterns_[at] == pattern) return i;
+  }
+  OrderLength length = length_of(kind, way, pattern);
+  const int index = static_cast<int>(pool_.size());
+  known_.try_emplace(Key{kind, way, length.size, length.yield}, index);
+  pool_.push_back(std::move(length));
+  patterns_.push_back(std::move(pattern));
+  return index;
+}
+
+int BatchLengths::add(int kind, int way, Pattern pattern) {
+  OrderLength length = length_of(kind, way, pattern);
   const auto [found, is_new] =
       known_.try_emplace(Key{kind, way, length.size, length.yield}, static_cast<int>(pool_.size()));
   if (!is_new) return found->second;

@@ -19,12 +19,16 @@ class BatchLengths {
 
   // way: index into the kind's ways. Gives the length's index.
   int add(int kind, int way, Pattern pattern);
+  // The same, but that only a length of an equal pattern is the same one.
+  int keep(int kind, int way, Pattern pattern);
   LengthPool& pool() { return pool_; }
   const LengthPool& pool() const { return pool_; }
   const Pattern& pattern(int length) const { return patterns_[static_cast<std::size_t>(length)]; }
   const FoldWay& way(int length) const;
 
  private:
+  OrderLength length_of(int kind, int way, const Pattern& pattern) const;
+
   using Key = std::tuple<int, int, Length, std::vector<std::int64_t>>;
   const Job& job_;
   const BatchCase& case_;

@@ -36,8 +36,7 @@ double reduced(const PricedLength& length, const Market& market, const Asking& a
 }
 
 // Of each way the two that gain most, and the one that gains most in each sixth of the
-// lengths. (Ways that fold end to end come last, so that without them the others keep
-// their numbers.)
+// lengths.
 std::vector<PricedLength> worth_adding(const std::vector<PricedLength>& all, const Market& market, const Asking& asking) {
   std::vector<Candidate> gaining;
   for (const PricedLength& l : all)
@@ -54,15 +53,21 @@ std::vector<PricedLength> worth_adding(const std::vector<PricedLength>& all, con
   return chosen;
 }
 
+std::vector<int> asked_ways(const ClothKind& kind, const Asking& asking) {
+  std::vector<int> ways;
+  for (int w = 0; w < std::ssize(kind.ways); ++w)
+    if (asking.end_to_end || !kind.ways[ix(w)].end_to_end) ways.push_back(w);
+  return ways;
+}
+
 Offer offer_of(const Market& market, const Asking& asking) {
   const ClothKind& kind = asking.batch.kinds[ix(market.kind)];
   LengthPricer pricer(asking.job, kind.cloth, asking.prices.panel[ix(market.cloth)], asking.steps, asking.cancelled);
   Offer offer;
   if (!pricer.sells()) return offer;
-  std::vector<FoldWay> ways = kind.ways;
-  if (!asking.end_to_end) std::erase_if(ways, [](const FoldWay& way) { return way.end_to_end; });
-  for (const PricedLength& l : worth_adding(pricer.lengths(ways), market, asking))
-    offer.lengths.push_back({l.way, pricer.pattern(l, ways)});
+  std::vector<PricedLength> priced = pricer.lengths(asked_ways(kind, asking), kind.ways);
+  for (const PricedLength& l : worth_adding(priced, market, asking))
+    offer.lengths.push_back({l.way, pricer.pattern(l, kind.ways)});
   if (asking.for_bound) {
     const auto add = [&](bool end_to_end) {
       for (const PricedLength& l : pricer.bounding(end_to_end))

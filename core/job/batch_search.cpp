@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "batch/order_pieces.h"
+#include "batch/order_required.h"
 #include "job/length_pricer.h"
 
 namespace foldyard {
@@ -51,13 +53,25 @@ std::int64_t all_that_must(const OrderCase& order) {
 BatchSearch::BatchSearch(const Job& job, const BatchCase& c, const BatchBudget& budget, std::function<void()> found)
     : job_(job), case_(c), order_(c.order), budget_(budget), found_(std::move(found)), markets_(markets_of(c.order)),
       lengths_(job, c), last_(job, c, lengths_, kLastSteps, budget.cancelled), areas_(areas_of(job)),
-      weights_(weights_for(job, c.order)), cost_{OrderModel(c.order, weights_), false, false, 0}, best_(empty_state(c.order)) {
+      weights_(weights_for(job, c.order)), cost_{OrderModel(c.order, weights_), false, false, 0}, base_(kept_state()), best_(base_) {
+  cost_.model.set_state(base_, lengths_.pool());
   bounds_.filled = all_that_must(c.order);
 }
 
 bool BatchSearch::is_proved() const {
-  return has_plan_ && bounds_.has_cost && score_.filled >= bounds_.filled && score_.short_of_rules == 0 &&
+  return has_plan_ && bounds_.has_cost && score_.filled >= bounds_.filled && score_.short_of_rules == 0 && score_.uncut == 0 &&
          score_.cost <= bounds_.cost;
+}
+
+// What is kept, before anything is searched.
+OrderState BatchSearch::kept_state() {
+  OrderState state = empty_state(order_);
+  for (const KeptOnRoll& kept : case_.kept) {
+    const int length = lengths_.keep(order_.rolls[ix(kept.roll)].kind, kept.way, kept.pattern);
+    for (const int stretch : kept.stretches) state.rolls[ix(kept.roll)].lengths.push_back({length, stretch});
+  }
+  state.pieces = pieces_from(order_, yield_of(order_, state, lengths_.pool()), state.pieces);
+  return state;
 }
 
 FillTools BatchSearch::tools(bool with_last) {
@@ -202,6 +216,7 @@ void BatchSearch::note_fill_bound(const std::vector<Offer>& offers, OrderPrices 
 void BatchSearch::bound(bool to_fill) {
   const ModelWeights weights = to_fill ? ModelWeights{0, 1, 0, 0} : weights_;
   Stage stage{OrderModel(order_, weights), to_fill, true, 0};
+  stage.model.set_state(base_, lengths_.pool());
   price_out(stage);
 }
 
@@ -219,15 +234,16 @@ void BatchSearch::dive_from(OrderState state, double share, bool with_last) {
   const FillTools fill = tools(with_last);
   OrderState next = dive(fill, cost_.model, std::move(state), {share, 400});
   drop_idle_lengths(order_, lengths_.pool(), next);
+  cut_required(order_, lengths_.pool(), next);
   consider(std::move(next));
-  cost_.model.set_state(empty_state(order_), lengths_.pool());
+  cost_.model.set_state(base_, lengths_.pool());
 }
 
 // Of the lengths of the pool those that cost least above what they sell for: few, so
 // that the model is soon solved.
 std::vector<int> BatchSearch::best_lengths() {
   std::vector<std::pair<double, int>> lost;
-  cost_.model.set_state(empty_state(order_), lengths_.pool());
+  cost_.model.set_state(base_, lengths_.pool());
   if (!cost_.model.solve()) return {};
   for (int i = 0; i < std::ssize(lengths_.pool()); ++i) {
     const OrderLength& length = lengths_.pool()[ix(i)];
@@ -277,10 +293,10 @@ void BatchSearch::improve() {
 void BatchSearch::run() {
   if (budget_.progress) budget_.progress->begin(budget_.rounds);
   add_first_lengths();
-  dive_from(empty_state(order_), 0.5, false);
+  dive_from(base_, 0.5, false);
   price_out(cost_);
   for (const double share : {0.5, 0.3, 0.7, 0.9})
-    if (!is_over()) dive_from(empty_state(order_), share, true);
+    if (!is_over()) dive_from(base_, share, true);
   if (!is_over() && score_.filled < bounds_.filled) bound(true);
   if (!is_over()) bound(false);
   if (!is_over()) improve();

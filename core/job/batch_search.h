@@ -45,6 +45,7 @@ class BatchSearch {
     bool end_to_end = false;
     std::size_t allowed = 0;  // lengths of the pool that its sources may be cut by
   };
+  OrderState kept_state();
   void add_first_lengths();
   void add_single_lengths(int kind);
   void add_by_area(const Market& market);
@@ -75,6 +76,7 @@ class BatchSearch {
   std::vector<std::int64_t> areas_;
   ModelWeights weights_;
   Stage cost_;
+  OrderState base_;  // the lengths that are kept
   OrderState best_;
   OrderScore score_;
   bool has_plan_ = false;

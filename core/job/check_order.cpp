@@ -5,6 +5,7 @@
 
 #include "cloth/cloth_of.h"
 #include "job/as_roll.h"
+#include "job/check_pins.h"
 
 namespace foldyard {
 namespace {
@@ -28,6 +29,7 @@ class OrderChecker {
     faults_.no_more("order.lines", job_.order.lines.size(), limits::kMostOrderLines);
     for (std::size_t i = 0; i < job_.order.lines.size(); ++i) line(at("order.lines", i) + ".", job_.order.lines[i]);
     aims();
+    check_pins(faults_, job_);
   }
 
  private:
@@ -209,10 +211,11 @@ class OrderChecker {
   void each_fits(const std::string& where, const OrderLine& line) {
     std::set<std::string> cloths;
     for (const Roll& roll : job_.rolls) {
+      if (!line.roll.empty() && roll.name != line.roll) continue;
       if (answers_to_any(roll, line.from)) cloths.insert(cloth_of(roll));
     }
     for (const CutPanels& cut : job_.on_hand) {
-      if (answers_to_any(as_roll(cut), line.from)) cloths.insert(cut.cloth);
+      if (line.roll.empty() && answers_to_any(as_roll(cut), line.from)) cloths.insert(cut.cloth);
     }
     const auto count = static_cast<std::int64_t>(cloths.size());
     if (line.each_at_least * count <= line.must + line.may) return;

@@ -1,5 +1,7 @@
 #include "job/length_pricer.h"
 
+#include <numeric>
+
 #include "job/cloth_to_cut.h"
 #include "job/write_pattern.h"
 
@@ -74,10 +76,17 @@ bool LengthPricer::may_cut(const FoldWay& way) const {
 }
 
 std::vector<PricedLength> LengthPricer::lengths(const std::vector<FoldWay>& ways) {
+  std::vector<int> all(ways.size());
+  std::iota(all.begin(), all.end(), 0);
+  return lengths(all, ways);
+}
+
+std::vector<PricedLength> LengthPricer::lengths(const std::vector<int>& asked, const std::vector<FoldWay>& ways) {
   std::vector<PricedLength> all;
-  for (std::size_t w = 0; planner_ && w < ways.size(); ++w) {
-    if (!may_cut(ways[w])) continue;
-    const auto of_way = priced(searched(ways[w]), static_cast<int>(w), ways[w].end_to_end);
+  for (const int w : asked) {
+    const FoldWay& way = ways[static_cast<std::size_t>(w)];
+    if (!planner_ || !may_cut(way)) continue;
+    const auto of_way = priced(searched(way), w, way.end_to_end);
     all.insert(all.end(), of_way.begin(), of_way.end());
   }
   return all;

@@ -38,6 +38,8 @@ class LengthPricer {
 
   // Those that give something, by way, then ascending; of a way that is refused none.
   std::vector<PricedLength> lengths(const std::vector<FoldWay>& ways);
+  // Of these ways of the list alone.
+  std::vector<PricedLength> lengths(const std::vector<int>& asked, const std::vector<FoldWay>& ways);
   // The same of open cloth, however deep the table, or of it folded end to end.
   std::vector<PricedLength> bounding(bool end_to_end);
   // REQUIRES a length from lengths(ways) of the same ways.

@@ -81,6 +81,9 @@ inline constexpr std::size_t kMostRecords = 1'000;
 inline constexpr std::size_t kMostSewingOrders = 10;  // of one product
 inline constexpr std::size_t kMostSteps = 50;
 inline constexpr std::size_t kMostTimes = 200;        // taken of one step
+inline constexpr std::size_t kMostKept = 500;         // of an order
+inline constexpr std::size_t kMostKeptSteps = 2'000;  // of one length
+inline constexpr NumberLimit kKeptCount{1, 1'000};
 inline constexpr LengthLimit kSeam{Length::mm(0), Length::mm(1'000'000), "0 cm to 1 km (1000 m)"};
 inline constexpr LengthLimit kReel{Length::mm(1'000), Length::mm(1'000'000), "1 m to 1 km (1000 m)"};
 inline constexpr NumberLimit kThreadTenths{10, 1'000};             // 1 to 100 times

@@ -6,6 +6,7 @@
 
 #include "cloth/cloth_of.h"
 #include "job/cloth_to_cut.h"
+#include "job/kept_length.h"
 #include "job/limits.h"
 
 namespace foldyard {
@@ -30,6 +31,7 @@ class Marking {
     for (const auto& [roll, lengths] : cut_) shorten(plan_.rolls[static_cast<std::size_t>(roll)], lengths);
     if (auto problem = take_found()) return *problem;
     put_remnants_on_shelf();
+    let_go();
     if (auto problem = take_spoilt()) return *problem;
     put_on_hand();
     clear_shelf();
@@ -141,6 +143,21 @@ class Marking {
     }
   }
 
+  // What was kept and is cut is kept no more; a roll that had to be cut is.
+  void let_go() {
+    for (const auto& [roll, lengths] : cut_) {
+      const Plan& plan = plan_.rolls[static_cast<std::size_t>(roll)];
+      roll_of(plan).in_batch = InBatch::may;
+      for (const int length : lengths)
+        for (KeptLength& kept : next_.order.kept) {
+          if (kept.count == 0 || kept.roll != roll_of(plan).name || !is_cut_as(kept, pattern_of(plan, length))) continue;
+          --kept.count;
+          break;
+        }
+    }
+    std::erase_if(next_.order.kept, [](const KeptLength& kept) { return kept.count == 0; });
+  }
+
   // Cloth that touches a flaw of its roll is not kept as a remnant.
   bool is_flawed(const Plan& plan, int length, const Rest& rest) const {
     const Roll& roll = job_.rolls[static_cast<std::size_t>(plan.roll)];
@@ -155,6 +172,7 @@ class Marking {
     if (is_flawed(plan, length, rest) || rest.flat.across.size() < roll.fabric.repeat.across) return;
     Roll remnant = roll;
     remnant.name = name_for(roll);
+    remnant.in_batch = InBatch::may;
     remnant.cloth = cloth_of(roll);
     remnant.fabric.width = rest.flat.across.size();
     remnant.fabric.selvedge = Length();
@@ -228,8 +246,10 @@ class Marking {
     for (std::size_t i = 0; i < job_.rolls.size(); ++i) {
       if (cloth_to_cut(next_.rolls[i], job_.losses).size() <= job_.losses.allowance) used_up_.insert(static_cast<int>(i));
     }
-    for (auto roll = used_up_.rbegin(); roll != used_up_.rend() && next_.rolls.size() > 1; ++roll)
+    for (auto roll = used_up_.rbegin(); roll != used_up_.rend() && next_.rolls.size() > 1; ++roll) {
+      forget_in_order(next_, next_.rolls[static_cast<std::size_t>(*roll)].name);
       next_.rolls.erase(next_.rolls.begin() + *roll);
+    }
     Roll& last = next_.rolls.front();
     last.length = std::max(last.length, limits::kRollLength.least);
   }

@@ -20,7 +20,9 @@
 // repeat, a length behind one that is not cut (its place on the roll would be
 // lost); a shelf that would be too full.
 //
-// The order stays as it is: planned again, it finds the panels on hand.
+// The order stays as it is: planned again, it finds the panels on hand. But lengths that
+// were kept and are cut are kept no more, a roll that had to be cut need not be any more,
+// and what was kept on a roll that leaves the shelf may come from any.
 //
 // Example: 10 m, squaring 10 cm, two lengths of 96 cm with 4 cm allowance: 7.9 m
 // stay, the free end square.

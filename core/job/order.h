@@ -10,6 +10,14 @@
 // each_at_least: of every cloth that may serve. rules: how many pieces of a
 // cloth, or of all cloths with a mark, there are to be.
 //
+// roll: all panels of a line's pieces, but those that name cloths of their own, come
+// from the roll of this name, and none that is on hand; empty: from any.
+//
+// kept: lengths that are cut as they stand here, whatever else is planned; what they
+// yield serves the order. steps: the cuts of one length in preorder (cutting/cut_tree.h):
+// what a step of kind cut parts is told by the steps after it, first the part below.
+// The levels of the folds are those of the way.
+//
 // aims: what to look for when the order is filled, most important first; each
 // once. What comes first is never given up for what comes later.
 //   cloth     least worth of cloth cut off (Roll::price by the metre), less the
@@ -20,11 +28,16 @@
 //
 // Example: "40 carriers, at least 6 of each colour, no more than 12 printed":
 //   {product 0, must 40, may 0, from {}, each_at_least 6, rules {{"printed", 0, 12}}}
+// Two lengths of 96 cm kept on "moss 1", slit at 45 cm, a body on the left of it:
+//   {"moss 1", 2, 96 cm, open, {}, {{cut, along, 45 cm}, {take, body}, {leave}}}
 
 #include <cstdint>
 #include <optional>
 #include <string>
 #include <vector>
+
+#include "cutting/cut_tree.h"
+#include "fold/fold_plan.h"
 
 namespace foldyard {
 
@@ -42,6 +55,7 @@ struct OrderLine {
   std::vector<std::string> from = {};
   std::int64_t each_at_least = 0;
   std::vector<ClothRule> rules = {};
+  std::string roll = {};
   bool operator==(const OrderLine&) const = default;
 };
 
@@ -63,11 +77,32 @@ struct CutRecord {
   bool operator==(const CutRecord&) const = default;
 };
 
+struct KeptStep {
+  NodeKind kind = NodeKind::leave;
+  Direction direction = Direction::along;  // kind cut
+  Length at = {};                          // kind cut
+  int panel = -1;                          // kind take: index into Job::panels
+  bool turned = false;
+  bool operator==(const KeptStep&) const = default;
+};
+
+// So many equal lengths of a roll, by its name.
+struct KeptLength {
+  std::string roll;
+  std::int64_t count = 1;
+  Length length;  // flat, along the roll, without allowance
+  FoldWay way = {};
+  std::vector<Length> lines = {};
+  std::vector<KeptStep> steps;
+  bool operator==(const KeptLength&) const = default;
+};
+
 enum class BatchAim { cloth, lifts, minutes, remnants };
 
 struct Order {
   std::vector<OrderLine> lines;
   std::vector<BatchAim> aims = {BatchAim::cloth, BatchAim::lifts, BatchAim::minutes, BatchAim::remnants};
+  std::vector<KeptLength> kept = {};
   bool operator==(const Order&) const = default;
 };
 

@@ -20,6 +20,11 @@ bool is_cut(const Job& job, int panel) {
                      [&](const CutRecord& record) { return are_among(record.panels, panel); });
 }
 
+bool is_kept(const KeptLength& kept, int panel) {
+  return std::any_of(kept.steps.begin(), kept.steps.end(),
+                     [&](const KeptStep& step) { return step.kind == NodeKind::take && step.panel == panel; });
+}
+
 Problem at_panel(int panel, std::string what, std::string next) {
   return {"panels[" + std::to_string(panel) + "]", std::move(what), std::move(next)};
 }
@@ -47,12 +52,18 @@ Result<Job> without_panel(const Job& job, int panel) {
     return at_panel(panel, "some of it are cut, on hand or in the records",
                     "keep it, or use them up and clear the records first");
   }
+  for (const KeptLength& kept : job.order.kept) {
+    if (!is_kept(kept, panel)) continue;
+    return at_panel(panel, "a length that is kept on \"" + kept.roll + "\" has it", "let that length go first");
+  }
   Job next = job;
   next.panels.erase(next.panels.begin() + panel);
   for (Product& product : next.products) {
     for (PanelCount& each : product.panels) move_up(each.panel, panel);
   }
   move_up(next.on_hand, panel);
+  for (KeptLength& kept : next.order.kept)
+    for (KeptStep& step : kept.steps) move_up(step.panel, panel);
   for (CutRecord& record : next.history) move_up(record.panels, panel);
   return next;
 }

@@ -4,8 +4,8 @@
 // it still means the same panel.
 //
 // Refused, Problem::where naming the panel: the last panel, for a job has at
-// least one; a panel that a product is sewn from, that is on hand, or that the
-// records of what was cut name.
+// least one; a panel that a product is sewn from, that is on hand, that a kept length has, or
+// that the records of what was cut name.
 //
 // Example: of panels 0, 1, 2 the panel 1 goes; a product of panels 0 and 2 is
 // then one of panels 0 and 1.

@@ -48,6 +48,7 @@ class Door {
 
   Result<BatchPlan> inspected() const {
     BatchPlan plan = written();
+    if (std::optional<Problem> problem = uncut()) return *std::move(problem);
     if (plan.made.empty())
       return Problem{"order", budget_.is_cancelled() ? "planning was stopped before a plan was found"
                                                      : "no panel of the order can be cut from any roll", ""};
@@ -55,6 +56,17 @@ class Door {
       return Problem{"order", "the plan found does not pass inspection: " + findings.front(),
                      "this is a fault of the program; please report it with the job file"};
     return plan;
+  }
+
+  // A roll that must be cut, and on which no length finds room.
+  std::optional<Problem> uncut() const {
+    for (std::size_t r = 0; r < case_.order.rolls.size(); ++r)
+      if (case_.order.rolls[r].must && search_.best().rolls[r].lengths.empty())
+        return Problem{"rolls[" + std::to_string(case_.rolls[r]) + "].in_batch",
+                       "\"" + job_.rolls[static_cast<std::size_t>(case_.rolls[r])].name +
+                           "\" must be cut, and no panel of the order can be cut from it",
+                       "let the batch choose, or order what this cloth can serve"};
+    return std::nullopt;
   }
 
   void tell() const {

@@ -11,7 +11,8 @@ namespace {
 const char* const kBatch = R"({
   "foldyard_job": 2,
   "rolls": [{"name": "Moss 1", "length": "20 m", "cloth": "moss", "marks": ["plain", "heavy"], "price_per_metre": "7.5", "squared": "free-end"},
-            {"name": "Fern", "length": "9 m", "marks": ["printed"]}],
+            {"name": "Fern", "length": "9 m", "marks": ["printed"], "in_batch": "must"},
+            {"name": "Old", "length": "9 m", "in_batch": "never"}],
   "panels": [{"name": "body", "across": "45 cm", "along": "90 cm"},
              {"name": "pocket", "across": "20 cm", "along": "20 cm"}],
   "webbing": [{"name": "cotton 30", "roll": "50 m", "price": "18", "ends": ["3.2 m", "80 cm"], "loss": "5 mm"}],
@@ -27,8 +28,12 @@ const char* const kBatch = R"({
   "on_hand": [{"panel": "pocket", "cloth": "felt", "marks": ["grey"], "count": 3}],
   "history": [{"when": "4 May", "lays": 2, "panels": [{"panel": "body", "cloth": "moss", "marks": ["plain", "heavy"], "count": 8}]}],
   "order": {"lines": [{"product": "carrier", "must": 40, "may": 2, "from": ["moss", "printed"], "each_at_least": 6,
-                       "rules": [{"of": "printed", "at_most": 12}, {"of": "heavy", "at_least": 1}]}],
-            "aims": ["cloth", "minutes"]},
+                       "rules": [{"of": "printed", "at_most": 12}, {"of": "heavy", "at_least": 1}]},
+                      {"product": "carrier", "must": 1, "roll": "Moss 1"}],
+            "aims": ["cloth", "minutes"],
+            "kept": [{"roll": "Fern", "count": 2, "length": "96 cm", "way": "selvedge-to-selvedge", "lines": ["70 cm"],
+                      "cuts": [{"cut": "along", "at": "45 cm"}, {"take": "body", "turned": true},
+                               {"cut": "across", "at": "20 cm"}, {"take": "pocket"}, {"leave": true}]}]},
   "cloth_price_per_square_metre": "8.25"
 })";
 
@@ -55,7 +60,14 @@ TEST(ReadOrder, ReadsEveryField) {
   EXPECT_EQ(job->on_hand, (std::vector<CutPanels>{{1, "felt", {"grey"}, 3}}));
   EXPECT_EQ(job->history, (std::vector<CutRecord>{{"4 May", 2, {{0, "moss", {"plain", "heavy"}, 8}}}}));
   const OrderLine line{0, 40, 2, {"moss", "printed"}, 6, {{"printed", 0, 12}, {"heavy", 1}}};
-  EXPECT_EQ(job->order, (Order{{line}, {BatchAim::cloth, BatchAim::minutes}}));
+  const OrderLine kept_on_roll{0, 1, 0, {}, 0, {}, "Moss 1"};
+  const KeptLength kept{"Fern", 2, Length::mm(960), {FoldKind::selvedge_to_selvedge, 2, false, true}, {Length::mm(700)},
+                        {{NodeKind::cut, Direction::along, Length::mm(450)}, {NodeKind::take, Direction::along, {}, 0, true},
+                         {NodeKind::cut, Direction::across, Length::mm(200)}, {NodeKind::take, Direction::along, {}, 1}, {}}};
+  EXPECT_EQ(job->order, (Order{{line, kept_on_roll}, {BatchAim::cloth, BatchAim::minutes}, {kept}}));
+  EXPECT_EQ(job->rolls[0].in_batch, InBatch::may);
+  EXPECT_EQ(job->rolls[1].in_batch, InBatch::must);
+  EXPECT_EQ(job->rolls[2].in_batch, InBatch::never);
   EXPECT_EQ(job->cloth_price, Worth::parts(82'500));
 }
 

@@ -4,6 +4,7 @@
 
 #include "core/inspect/sound_batch.h"
 #include "job/check_job.h"
+#include "job/kept_length.h"
 
 namespace foldyard {
 namespace {
@@ -34,6 +35,21 @@ TEST(MarkCut, ShortensTheRollsThatWereCut) {
   EXPECT_EQ(job.rolls[0].length, Length::mm(5'000 - 20 - 2 * 910));
   EXPECT_EQ(job.rolls[0].squared, Squared::free_end);
   EXPECT_EQ(job.rolls[1], batch.job.rolls[1]);
+}
+
+TEST(MarkCut, LetsGoOfWhatIsDone) {
+  SoundBatch batch = four_lays();
+  batch.job.order.kept = {kept_length(batch.job, batch.plan.rolls[0], 0, 2)};
+  batch.job.rolls[0].in_batch = InBatch::must;
+  batch.job.order.lines[0].roll = "blue";
+  const Result<Job> next = mark_cut(batch.job, batch.plan, {"Monday", {0}});
+  ASSERT_EQ(marked(next).order.kept.size(), 1u);
+  EXPECT_EQ(marked(next).order.kept[0].count, 1);
+  EXPECT_EQ(marked(next).rolls[0].in_batch, InBatch::may);
+  EXPECT_EQ(marked(next).order.lines[0].roll, "blue");
+  const Result<Job> rest = mark_cut(marked(next), batch.plan, {"Tuesday", {1}, {}, {{0, Length()}}});
+  EXPECT_TRUE(marked(rest).order.kept.empty());
+  EXPECT_EQ(marked(rest).order.lines[0].roll, "");  // the roll has left the shelf
 }
 
 TEST(MarkCut, SquaresTheFreeEndOnce) {

@@ -64,6 +64,43 @@ TEST(PlanBatch, TakesLiningsFromAnyOfTheirCloths) {
   EXPECT_TRUE(plan->shortfalls.empty());
 }
 
+TEST(PlanBatch, LeavesOutAndForcesRolls) {
+  Job job = test::order_job();
+  job.rolls[0].in_batch = InBatch::never;
+  const auto without = plan_batch(job, few_rounds());
+  EXPECT_EQ(found_in(job, without), std::vector<std::string>());
+  job.rolls[0].in_batch = InBatch::may;
+  const auto free = plan_batch(job, few_rounds());
+  for (Roll& roll : job.rolls) roll.in_batch = InBatch::must;
+  const auto all = plan_batch(job, few_rounds());
+  EXPECT_EQ(found_in(job, all), std::vector<std::string>());
+  EXPECT_EQ(all->rolls.size(), 3u);
+  EXPECT_GE(all->cost, free->cost);
+  EXPECT_GE(all->cost_bound, free->cost_bound);
+}
+
+TEST(PlanBatch, RefusesARollThatMustBeCutAndCannot) {
+  Job job = test::order_job();
+  job.rolls[1].fabric.width = Length::mm(200);
+  job.rolls[1].in_batch = InBatch::must;
+  const auto plan = plan_batch(job, few_rounds());
+  ASSERT_FALSE(plan);
+  EXPECT_EQ(plan.problem().where, "rolls[1].in_batch");
+}
+
+TEST(PlanBatch, KeepsALineOnItsRoll) {
+  Job job = test::order_job();
+  job.order.lines[0] = {0, 4, 0, {}, 0, {}, "moss 2"};
+  job.order.lines.push_back({1, 3, 0, {"moss"}, 0, {}});
+  job.on_hand = {{0, "moss", {}, 3}};
+  const auto plan = plan_batch(job, few_rounds());
+  EXPECT_EQ(found_in(job, plan), std::vector<std::string>());
+  EXPECT_TRUE(plan->shortfalls.empty());
+  EXPECT_EQ(made_of(*plan, 0, "moss"), 4);
+  EXPECT_EQ(made_of(*plan, 2, "moss"), 3);
+  EXPECT_LE(plan->cost_bound, plan->cost);
+}
+
 TEST(PlanBatch, SaysWhatLacks) {
   Job job = test::order_job();
   job.order.lines[0].must = 200;

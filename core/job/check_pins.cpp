@@ -1,0 +1,69 @@
+#include "job/check_pins.h"
+
+#include "cloth/cloth_of.h"
+#include "job/kept_length.h"
+
+namespace foldyard {
+
+namespace {
+
+std::string at(const std::string& list, std::size_t i) { return list + "[" + std::to_string(i) + "]"; }
+
+class PinChecker {
+ public:
+  PinChecker(FirstFault& faults, const Job& job) : faults_(faults), job_(job) {}
+
+  void run() {
+    for (std::size_t i = 0; i < job_.order.lines.size(); ++i) line(at("order.lines", i) + ".", job_.order.lines[i]);
+    faults_.no_more("order.kept", job_.order.kept.size(), limits::kMostKept);
+    for (std::size_t i = 0; i < job_.order.kept.size(); ++i) kept(at("order.kept", i) + ".", job_.order.kept[i]);
+  }
+
+ private:
+  void line(const std::string& where, const OrderLine& line) {
+    if (line.roll.empty() || !names_roll(where + "roll", line.roll)) return;
+    if (answers_to_any(job_.rolls[static_cast<std::size_t>(roll_named(job_, line.roll))], line.from)) return;
+    faults_.keep(where + "roll", "\"" + line.roll + "\" is of a cloth that may not serve this line",
+                 "name its cloth in \"from\" too, or another roll");
+  }
+
+  bool names_roll(const std::string& where, const std::string& name) {
+    const int roll = roll_named(job_, name);
+    if (roll < 0)
+      faults_.keep(where, "no roll is called \"" + name + "\"", "name a roll of the job");
+    else if (job_.rolls[static_cast<std::size_t>(roll)].in_batch == InBatch::never)
+      faults_.keep(where, "\"" + name + "\" is left out of batches", "let it be cut, or name another roll");
+    else
+      return true;
+    return false;
+  }
+
+  void kept(const std::string& where, const KeptLength& kept) {
+    names_roll(where + "roll", kept.roll);
+    faults_.number(where + "count", kept.count, limits::kKeptCount, 0);
+    faults_.length(where + "length", kept.length, limits::kRollLength);
+    faults_.count(where + "cuts", kept.steps.size(), limits::kMostKeptSteps);
+    if (std::ssize(kept.lines) + 1 != kept.way.legs && !(kept.way.kind == FoldKind::open && kept.lines.empty()))
+      faults_.keep(where + "lines", "the way has another number of folds", "give each its place");
+    std::int64_t open = 1;  // parts that no step has told of
+    for (std::size_t i = 0; i < kept.steps.size(); ++i) step(at(where + "cuts", i), kept.steps[i], open);
+    if (open > 0) faults_.keep(where + "cuts", "they end before all of the length is told of", "say what becomes of each part");
+  }
+
+  void step(const std::string& where, const KeptStep& step, std::int64_t& open) {
+    if (open == 0) faults_.keep(where, "all of the length is told of before", "leave it out");
+    open += step.kind == NodeKind::cut ? 1 : -1;
+    if (step.kind == NodeKind::cut && step.at <= Length()) faults_.keep(where + ".at", "the cut lies outside its cloth", "say where");
+    if (step.kind == NodeKind::take && (step.panel < 0 || step.panel >= std::ssize(job_.panels)))
+      faults_.keep(where + ".take", "it names no panel of the job", "choose a panel");
+  }
+
+  FirstFault& faults_;
+  const Job& job_;
+};
+
+}  // namespace
+
+void check_pins(FirstFault& faults, const Job& job) { PinChecker(faults, job).run(); }
+
+}  // namespace foldyard

@@ -1,0 +1,65 @@
+#include "batch/order_required.h"
+
+#include <gtest/gtest.h>
+
+#include "batch/order_pieces.h"
+#include "core/support/small_case.h"
+
+namespace foldyard {
+namespace {
+
+// Two lengths of 6 from the first roll make the second line's pieces.
+OrderState from_first(const OrderCase& order, const LengthPool& pool) {
+  OrderState state = empty_state(order);
+  for (int n = 0; n < 2; ++n) EXPECT_TRUE(cut_from(order.rolls[0], state.rolls[0], pool, 1));
+  state.pieces = pieces_from(order, yield_of(order, state, pool), state.pieces);
+  return state;
+}
+
+TEST(OrderRequired, LeavesRollsThatNeedNotBeCut) {
+  const OrderCase order = test::small_case();
+  const LengthPool pool = test::small_pool();
+  OrderState state = from_first(order, pool);
+  const auto before = state.rolls;
+  cut_required(order, pool, state);
+  EXPECT_EQ(state.rolls, before);
+}
+
+// Both lines can be made of the first cloth only in part; a length moved to the second
+// roll, cheaper cloth, would lose pieces of the second line, so one more is cut.
+TEST(OrderRequired, CutsOneMoreWhereMovingLosesPieces) {
+  OrderCase order = test::small_case();
+  order.rolls[1].must = true;
+  const LengthPool pool = test::small_pool();
+  OrderState state = from_first(order, pool);
+  EXPECT_EQ(score_of(order, state, pool).uncut, 1);
+  cut_required(order, pool, state);
+  EXPECT_EQ(score_of(order, state, pool).uncut, 0);
+  EXPECT_EQ(state.rolls[0].lengths.size(), 2u);
+  EXPECT_EQ(pieces_of(state.pieces, 1), 2);
+}
+
+TEST(OrderRequired, MovesALengthThatServesAsWellThere) {
+  OrderCase order = test::small_case();
+  order.rolls[1].must = true;
+  order.rolls[1].cloth = 0;
+  order.lines[0].must = order.lines[1].may = 0;
+  const LengthPool pool = test::small_pool();
+  OrderState state = from_first(order, pool);
+  cut_required(order, pool, state);
+  EXPECT_EQ(state.rolls[0].lengths.size() + state.rolls[1].lengths.size(), 2u);
+  EXPECT_EQ(score_of(order, state, pool).uncut, 0);
+}
+
+TEST(OrderRequired, LeavesUncutWhatHoldsNothing) {
+  OrderCase order = test::small_case();
+  order.rolls[1].must = true;
+  order.rolls[1].stretches = {{Length::units(2), Length::units(5)}};
+  const LengthPool pool = test::small_pool();
+  OrderState state = from_first(order, pool);
+  cut_required(order, pool, state);
+  EXPECT_EQ(score_of(order, state, pool).uncut, 1);
+}
+
+}  // namespace
+}  // namespace foldyard

@@ -1,0 +1,93 @@
+#include "job/batch_kept.h"
+
+#include <gtest/gtest.h>
+
+#include "core/support/order_job.h"
+#include "inspect/inspect_batch.h"
+#include "job/kept_length.h"
+#include "job/plan_batch.h"
+
+namespace foldyard {
+namespace {
+
+// A body and the rest left, 960 long: with its allowance 1 m of roll.
+KeptLength one_body(const std::string& roll, std::int64_t count) {
+  return {roll, count, Length::mm(960), {}, {},
+          {{NodeKind::cut, Direction::along, Length::mm(10)}, {},
+           {NodeKind::cut, Direction::along, Length::mm(460)},
+           {NodeKind::cut, Direction::across, Length::mm(900)}, {NodeKind::take, Direction::along, {}, 0}, {}, {}}};
+}
+
+BatchBudget few_rounds() {
+  BatchBudget budget;
+  budget.rounds = 20;
+  return budget;
+}
+
+void expect_sound(const Job& job, const Result<BatchPlan>& plan) {
+  ASSERT_TRUE(plan) << plan.problem().sentence();
+  EXPECT_EQ(inspect_batch(job, *plan), std::vector<std::string>());
+}
+
+TEST(BatchKept, PutsThemOnTheirRoll) {
+  Job job = test::order_job();
+  job.order.kept = {one_body("moss 2", 3)};
+  const Result<BatchCase> c = batch_case(job);
+  ASSERT_TRUE(c) << c.problem().sentence();
+  EXPECT_EQ(c->order.rolls[1].kept, 3);
+  EXPECT_EQ(c->order.rolls[1].kept_size, Length::mm(3'000));
+  EXPECT_EQ(c->order.rolls[1].kept_yield, (std::vector<std::int64_t>{3, 0, 0}));
+  ASSERT_EQ(c->kept.size(), 1u);
+  EXPECT_EQ(c->kept[0].stretches, (std::vector<int>{0, 0, 0}));
+}
+
+TEST(BatchKept, RefusesMoreThanFindRoom) {
+  Job job = test::order_job();
+  job.order.kept = {one_body("moss 2", 5)};  // 4.8 m lie between the squared ends
+  const Result<BatchCase> c = batch_case(job);
+  ASSERT_FALSE(c);
+  EXPECT_EQ(c.problem().sentence(), "order.kept: lengths kept on \"moss 2\" do not find room on it; let one of them go and plan again.");
+}
+
+TEST(BatchKept, RefusesTwoWaysOnOneRoll) {
+  Job job = test::order_job();
+  KeptLength folded = one_body("moss 2", 1);
+  folded.way = {FoldKind::selvedge_to_selvedge, 2, false, true};
+  folded.lines = {Length::mm(700)};
+  folded.steps = {{}};
+  job.order.kept = {one_body("moss 2", 1), folded};
+  const Result<BatchCase> c = batch_case(job);
+  ASSERT_FALSE(c);
+  EXPECT_NE(c.problem().sentence().find("folded in two ways"), std::string::npos) << c.problem().sentence();
+}
+
+TEST(BatchKept, StaysInThePlanWhateverItCosts) {
+  Job job = test::order_job();
+  job.order.kept = {one_body("sand 1", 2), one_body("moss 2", 1)};
+  expect_sound(job, plan_batch(job, few_rounds()));
+}
+
+// What is cut of a plan is kept: planned again, it costs what it did or less.
+TEST(BatchKept, KeepsWhatWasPlanned) {
+  Job job = test::order_job();
+  const Result<BatchPlan> first = plan_batch(job, few_rounds());
+  ASSERT_TRUE(first);
+  for (const Plan& roll : first->rolls)
+    for (int i = 0; i < std::ssize(roll.lengths); ++i) job.order.kept.push_back(kept_length(job, roll, i));
+  const Result<BatchPlan> again = plan_batch(job, few_rounds());
+  expect_sound(job, again);
+  EXPECT_EQ(again->cost, first->cost);
+  EXPECT_EQ(again->filled, first->filled);
+  EXPECT_LE(again->cost_bound, again->cost);
+}
+
+TEST(BatchKept, KeepsWhatNoPieceNeeds) {
+  Job job = test::order_job();
+  job.order.lines = {{1, 1, 0, {}, 0, {}}};  // a pouch: no body
+  job.order.kept = {one_body("moss 1", 2)};
+  const Result<BatchPlan> plan = plan_batch(job, few_rounds());
+  expect_sound(job, plan);
+}
+
+}  // namespace
+}  // namespace foldyard

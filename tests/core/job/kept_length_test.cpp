@@ -1,0 +1,92 @@
+#include "job/kept_length.h"
+
+#include <gtest/gtest.h>
+
+#include "core/inspect/sound_plans.h"
+#include "core/support/order_job.h"
+#include "job/check_job.h"
+#include "job/plan_roll.h"
+
+namespace foldyard {
+namespace {
+
+// The first length of the best plan of the order's first roll, folded this way.
+struct OnFirstRoll {
+  Job job = test::order_job();
+  Plan plan;
+  explicit OnFirstRoll(const FoldWay& way = {}) {
+    const Result<Plan> found = plan_roll(job, 0, way, Aim::most_worth);
+    EXPECT_TRUE(found);
+    plan = *found;
+  }
+  const Pattern& pattern() const { return plan.patterns[static_cast<std::size_t>(plan.lays[0].pattern)]; }
+};
+
+TEST(KeptLength, ComesBackAsTheSamePattern) {
+  for (const FoldWay& way : {FoldWay{}, FoldWay{FoldKind::selvedge_to_selvedge, 2, false, true},
+                             FoldWay{FoldKind::both_edges_in, 3, false, false}, FoldWay{FoldKind::open, 1, true, true}}) {
+    const OnFirstRoll of(way);
+    const KeptLength kept = kept_length(of.job, of.plan, 0, 2);
+    EXPECT_EQ(kept.roll, "moss 1");
+    EXPECT_EQ(kept.count, 2);
+    EXPECT_TRUE(is_cut_as(kept, of.pattern())) << way_name(way);
+    const Result<Pattern> back = kept_pattern(of.job, kept);
+    ASSERT_TRUE(back) << way_name(way) << ": " << back.problem().sentence();
+    EXPECT_EQ(back->cuts, of.pattern().cuts) << way_name(way);
+    EXPECT_EQ(back->panels, of.pattern().panels) << way_name(way);
+    EXPECT_EQ(back->fold, of.pattern().fold) << way_name(way);
+    EXPECT_TRUE(is_cut_as(kept, *back)) << way_name(way);
+  }
+}
+
+TEST(KeptLength, TellsAnotherLengthFromIt) {
+  const OnFirstRoll of;
+  KeptLength kept = kept_length(of.job, of.plan, 0);
+  kept.steps.back().kind = NodeKind::take;
+  kept.steps.back().panel = 0;
+  EXPECT_FALSE(is_cut_as(kept, of.pattern()));
+}
+
+struct Row {
+  const char* name;
+  void (*damage)(Job&, KeptLength&);
+  const char* why;
+};
+
+const Row kRows[] = {
+    {"a panel grew", [](Job& j, KeptLength&) { for (Panel& p : j.panels) p.along += Length::mm(1); }, "a panel has another size now"},
+    {"a shorter roll", [](Job& j, KeptLength&) { j.rolls[0].length = Length::mm(700); }, "the roll is too short for it"},
+    {"a cut outside", [](Job&, KeptLength& k) { k.steps[0].at = Length::mm(9'000); }, "a cut lies outside its cloth"},
+    {"no such fold", [](Job&, KeptLength& k) { k.way = {FoldKind::selvedge_to_selvedge, 2, false, true}; },
+     "1 fold line is needed, and 0 given"},
+    {"a short table", [](Job& j, KeptLength&) { j.table.length = Length::mm(100); }, "table"},
+};
+
+TEST(KeptLength, RefusesWhatCanNoLongerBeCutSo) {
+  for (const Row& row : kRows) {
+    OnFirstRoll of;
+    KeptLength kept = kept_length(of.job, of.plan, 0);
+    row.damage(of.job, kept);
+    const Result<Pattern> pattern = kept_pattern(of.job, kept);
+    ASSERT_FALSE(pattern) << row.name;
+    EXPECT_NE(pattern.problem().sentence().find(row.why), std::string::npos) << row.name << ": " << pattern.problem().sentence();
+  }
+}
+
+TEST(KeptLength, IsRenamedAndForgottenWithItsRoll) {
+  OnFirstRoll of;
+  of.job.order.kept = {kept_length(of.job, of.plan, 0)};
+  of.job.order.lines[0].roll = "moss 1";
+  EXPECT_EQ(roll_named(of.job, "moss 1"), 0);
+  EXPECT_EQ(roll_named(of.job, "moss"), -1);
+  of.job.rolls[0].name = "moss A";
+  rename_in_order(of.job, "moss 1", "moss A");
+  EXPECT_EQ(check_job(of.job), std::nullopt);
+  EXPECT_EQ(of.job.order.kept[0].roll, "moss A");
+  forget_in_order(of.job, "moss A");
+  EXPECT_TRUE(of.job.order.kept.empty());
+  EXPECT_EQ(of.job.order.lines[0].roll, "");
+}
+
+}  // namespace
+}  // namespace foldyard
