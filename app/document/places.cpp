@@ -9,7 +9,7 @@ Places usual_places() {
     const QString folder = QStandardPaths::writableLocation(kind);
     return folder.isEmpty() ? QString() : folder + QLatin1String(name);
   };
-  return {in(QStandardPaths::GenericConfigLocation, "/foldyard/foldyard.ini"),
+  return {in(QStandardPaths::GenericConfigLocation, "/foldyard/settings.json"),
           in(QStandardPaths::GenericDataLocation, "/foldyard/recovery")};
 }
 

@@ -13,7 +13,7 @@ struct Places {
 };
 
 // Those of the person who runs the program (XDG base directories):
-// ~/.config/foldyard/foldyard.ini and ~/.local/share/foldyard/recovery.
+// ~/.config/foldyard/settings.json and ~/.local/share/foldyard/recovery.
 Places usual_places();
 
 }  // namespace foldyard

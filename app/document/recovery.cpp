@@ -20,13 +20,6 @@ constexpr char kDamaged[] = ".damaged";
 // A side file is a job file as one text: at worst every byte is written as two.
 constexpr qint64 kLargestSideFile = 2 * kLargestJobFile + 64 * 1024;
 
-// A safe write that was killed leaves its temporary file behind.
-void remove_litter(const QDir& folder) {
-  const auto an_hour_ago = QDateTime::currentDateTime().addSecs(-3600);
-  for (const QFileInfo& info : folder.entryInfoList({QStringLiteral(".foldyard-*")}, QDir::Files | QDir::Hidden))
-    if (info.lastModified() < an_hour_ago) QFile::remove(info.filePath());
-}
-
 QString new_id() { return QUuid::createUuid().toString(QUuid::WithoutBraces); }
 
 QString free_name(const QDir& folder, const QString& name) {
@@ -78,7 +71,7 @@ std::vector<LeftSide> Recovery::left() {
   put_aside_.clear();
   std::vector<LeftSide> found;
   if (!is_on()) return found;
-  remove_litter(QDir(folder_));
+  remove_litter(folder_);
   for (const QString& name : QDir(folder_).entryList({QStringLiteral("*.side")}, QDir::Files)) {
     const QString id = name.chopped(static_cast<qsizetype>(sizeof kSide) - 1);
     if (id == id_) continue;

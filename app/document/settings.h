@@ -2,20 +2,19 @@
 
 // Settings: the few things the program remembers between starts.
 //
-// Kept in one file; with an empty name only as long as the program runs. A
-// file that is broken or cannot be written costs nothing but the settings:
-// each then has the value it had at the first start. Two windows that run at
-// the same time see each other's recent files.
+// Kept in one JSON file, written safely (file/safe_write.h); with an empty name
+// only as long as the program runs. A file that is broken costs nothing but the
+// settings: each then has the value it had at the first start. What cannot be
+// written holds as long as the program runs, and is written with the next setting
+// that can be. Two windows that run at the same time see each other's recent files.
 
 #include <QByteArray>
+#include <QJsonObject>
 #include <QString>
 #include <QStringList>
-#include <QVariant>
 
-#include <memory>
 #include <optional>
-
-QT_FORWARD_DECLARE_CLASS(QSettings)
+#include <utility>
 
 namespace foldyard {
 
@@ -23,8 +22,10 @@ class Settings {
  public:
   static constexpr int kMostRecent = 10;
 
-  explicit Settings(const QString& path = {});
-  ~Settings();
+  explicit Settings(QString path = {}) : path_(std::move(path)) {}
+
+  // Whether every setting of this run is on the disk; without a file none is.
+  bool is_written() const { return unwritten_.isEmpty(); }
 
   // Job files, the last one first: absolute paths, none twice. A file may be
   // gone since.
@@ -47,11 +48,11 @@ class Settings {
   void set_guide_closed(bool closed);
 
  private:
-  QVariant value(const char* key) const;
-  void set(const char* key, const QVariant& value);
+  QJsonValue value(const char* key) const;
+  void set(const char* key, const QJsonValue& value);
 
-  std::unique_ptr<QSettings> file_;
-  mutable QVariantMap here_;
+  QString path_;
+  QJsonObject unwritten_;
 };
 
 }  // namespace foldyard

@@ -1,5 +1,7 @@
 #include "file/safe_write.h"
 
+#include <QDateTime>
+#include <QDir>
 #include <QFile>
 #include <cerrno>
 #include <cstdlib>
@@ -9,6 +11,8 @@
 
 namespace foldyard {
 namespace {
+
+constexpr char kInPlace[] = "the file is saved, but a power cut could still take it: the disk reported a fault";
 
 Problem problem_of(const std::string& where, int error) {
   switch (error) {
@@ -125,15 +129,14 @@ int force_folder(const std::string& folder) {
   return error;
 }
 
-int write_to(const Target& target, const QByteArray& bytes) {
-  const std::string folder = folder_of(target.path);
-  TemporaryFile file(folder);
+// Up to and with the move: 0 or the error number.
+int put_in_place(const Target& target, const QByteArray& bytes) {
+  TemporaryFile file(folder_of(target.path));
   if (!file.is_open()) return errno;
   if (const int error = file.write_all(bytes)) return error;
   if (const int error = file.keep_mode(target.mode)) return error;
   if (const int error = file.finish()) return error;
-  if (const int error = file.move_to(target.path)) return error;
-  return force_folder(folder);
+  return file.move_to(target.path);
 }
 
 }  // namespace
@@ -142,8 +145,20 @@ std::optional<Problem> safe_write(const QString& path, const QByteArray& bytes) 
   const std::string where = QFile::encodeName(path).toStdString();
   const Result<Target> target = find_target(where);
   if (!target) return target.problem();
-  if (const int error = write_to(*target, bytes)) return problem_of(where, error);
-  return {};
+  if (const int error = put_in_place(*target, bytes)) return problem_of(where, error);
+  const std::string folder = folder_of(target->path);
+  remove_litter(QFile::decodeName(folder.c_str()));
+  if (force_folder(folder) == 0) return {};
+  return Problem{where, kInPlace, "save once more, or elsewhere"};
+}
+
+bool is_in_place(const Problem& problem) { return problem.what == kInPlace; }
+
+void remove_litter(const QString& folder) {
+  const auto an_hour_ago = QDateTime::currentDateTime().addSecs(-3600);
+  const QDir there(folder);
+  for (const QFileInfo& info : there.entryInfoList({QStringLiteral(".foldyard-*")}, QDir::Files | QDir::Hidden))
+    if (info.lastModified() < an_hour_ago) QFile::remove(info.filePath());
 }
 
 }  // namespace foldyard

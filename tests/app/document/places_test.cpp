@@ -16,7 +16,7 @@ TEST(PlacesTest, FollowTheBaseDirectories) {
   const Places places = usual_places();
   config.isNull() ? qunsetenv("XDG_CONFIG_HOME") : qputenv("XDG_CONFIG_HOME", config);
   data.isNull() ? qunsetenv("XDG_DATA_HOME") : qputenv("XDG_DATA_HOME", data);
-  EXPECT_EQ(places.settings, "/somewhere/config/foldyard/foldyard.ini");
+  EXPECT_EQ(places.settings, "/somewhere/config/foldyard/settings.json");
   EXPECT_EQ(places.recovery, "/somewhere/data/foldyard/recovery");
 }
 

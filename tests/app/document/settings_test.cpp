@@ -12,7 +12,7 @@ namespace {
 class SettingsTest : public testing::Test {
  protected:
   QTemporaryDir folder;
-  QString path = folder.filePath("foldyard/foldyard.ini");
+  QString path = folder.filePath("foldyard/settings.json");
 };
 
 void expect_first_start(const Settings& settings) {
@@ -80,8 +80,9 @@ TEST_F(SettingsTest, TwoWindowsSeeEachOthersFiles) {
 
 TEST_F(SettingsTest, ABrokenFileCostsOnlyTheSettings) {
   QDir().mkpath(QFileInfo(path).path());
-  for (const QByteArray& broken : {QByteArray("[General\nrecent=\x80"), QByteArray("\0\0\0\0", 4), QByteArray("]]]]\n===="),
-                                   QByteArray("recent=@Variant(\\0\\0)\ncolours=17\nguide=@ByteArray(x)\n")}) {
+  for (const QByteArray& broken :
+       {QByteArray("{\"recent\": [\x80"), QByteArray("\0\0\0\0", 4), QByteArray("]]]]\n===="), QByteArray("[1, 2]"),
+        QByteArray(R"({"recent": "x", "geometry": 7, "colours": 17, "guide": [], "panel_columns": {}})")}) {
     QFile file(path);
     ASSERT_TRUE(file.open(QIODevice::WriteOnly));
     file.write(broken);
@@ -97,7 +98,7 @@ TEST_F(SettingsTest, RelativePathsInTheFileAreNotShown) {
   QDir().mkpath(QFileInfo(path).path());
   QFile file(path);
   ASSERT_TRUE(file.open(QIODevice::WriteOnly));
-  file.write("[General]\nrecent=a.json, /jobs/b.json\n");
+  file.write(R"({"recent": ["a.json", "/jobs/b.json"]})");
   file.close();
   EXPECT_EQ(Settings(path).recent(), QStringList{"/jobs/b.json"});
 }
@@ -110,12 +111,19 @@ TEST_F(SettingsTest, WithoutAFileTheyLastAsLongAsTheProgram) {
   EXPECT_EQ(settings.is_dark(), true);
 }
 
-TEST_F(SettingsTest, AFolderInTheWayHindersNothing) {
+TEST_F(SettingsTest, WhatCannotBeWrittenHoldsUntilItCan) {
   QDir().mkpath(path);
   Settings settings(path);
   settings.set_dark(true);
   settings.add_recent("/jobs/a.json");
   EXPECT_TRUE(QDir(path).exists());
+  EXPECT_EQ(settings.is_dark(), true);
+  ASSERT_TRUE(QDir().rmdir(path));
+  settings.set_guide_closed(true);
+  const Settings next(path);
+  EXPECT_EQ(next.is_dark(), true);
+  EXPECT_EQ(next.recent(), QStringList{"/jobs/a.json"});
+  EXPECT_TRUE(next.is_guide_closed());
 }
 
 }  // namespace
