@@ -1,6 +1,7 @@
 #include "window/run_window.h"
 
 #include <QApplication>
+#include <QIcon>
 
 #include "window/cloth_style.h"
 #include "window/main_window.h"
@@ -10,6 +11,8 @@ namespace foldyard {
 int run_window(int argc, char** argv) {
   QApplication app(argc, argv);
   QApplication::setApplicationName(QStringLiteral("Foldyard"));
+  QGuiApplication::setDesktopFileName(QStringLiteral("org.foldyard.foldyard"));
+  QApplication::setWindowIcon(QIcon(QStringLiteral(":/desktop/org.foldyard.foldyard.svg")));
   QApplication::setStyle(new ClothStyle);
   MainWindow window(compare, usual_places());
   window.start(QApplication::arguments().value(1));
