@@ -1,5 +1,6 @@
 #include "file/field_reader.h"
 
+#include <algorithm>
 #include <charconv>
 #include <limits>
 
@@ -35,6 +36,12 @@ std::string shown(const std::string& text) {
   return text.substr(0, end) + "…";
 }
 
+// A refusal is one line, whatever it quotes.
+std::string one_line(std::string text) {
+  std::replace_if(text.begin(), text.end(), [](unsigned char c) { return c < ' ' || c == 127; }, ' ');
+  return text;
+}
+
 }  // namespace
 
 FieldReader::FieldReader(QJsonObject object, std::string path, std::optional<Problem>& fault)
@@ -43,7 +50,7 @@ FieldReader::FieldReader(QJsonObject object, std::string path, std::optional<Pro
 bool FieldReader::is_absent(const char* key) const { return fault_->has_value() || !has(key); }
 
 void FieldReader::refuse(const char* key, const std::string& what, const std::string& next) {
-  if (!*fault_) *fault_ = Problem{path_ + key, what, next};
+  if (!*fault_) *fault_ = Problem{one_line(path_ + key), one_line(what), next};
 }
 
 void FieldReader::only(const QStringList& known) {

@@ -51,7 +51,7 @@ QJsonValue value_of(const QString& column, const QString& field) {
 std::optional<Problem> wrong_columns(const QStringList& head) {
   for (const QString& column : head) {
     if (!kColumns.contains(column))
-      return Problem{"line 1", "no column \"" + column.left(40).toStdString() + "\" is known",
+      return Problem{"line 1", "no column \"" + column.simplified().left(40).toStdString() + "\" is known",
                      "use " + kColumns.join(QStringLiteral(", ")).toStdString()};
   }
   if (head.contains(QStringLiteral("name"))) return {};

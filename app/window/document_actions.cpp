@@ -84,7 +84,7 @@ void DocumentActions::begin_with_own_roll() {
 void DocumentActions::choose_and_open() {
   if (!may_leave()) return;
   const auto path = QFileDialog::getOpenFileName(window_, tr("Open a job"), QFileInfo(document_.path()).path(),
-                                                 tr("Jobs (*.json);;All files (*)"));
+                                                 tr("Jobs (*.foldyard *.json);;All files (*)"));
   if (!path.isEmpty()) open_file(path);
 }
 
@@ -98,9 +98,9 @@ bool DocumentActions::save() {
 }
 
 bool DocumentActions::choose_and_save() {
-  const auto path = QFileDialog::getSaveFileName(window_, tr("Save the job"), document_.path(), tr("Jobs (*.json)"));
+  const auto path = QFileDialog::getSaveFileName(window_, tr("Save the job"), document_.path(), tr("Jobs (*.foldyard *.json)"));
   if (path.isEmpty()) return false;
-  return save_to(QFileInfo(path).suffix().isEmpty() ? path + QLatin1String(".json") : path);
+  return save_to(QFileInfo(path).suffix().isEmpty() ? path + QLatin1String(".foldyard") : path);
 }
 
 bool DocumentActions::save_to(const QString& path) {

@@ -59,5 +59,13 @@ TEST(ShelfCsv, SaysWhatIsWrongAndWhere) {
   EXPECT_EQ(fault_of("name\nFern\nFern\n").substr(0, 14), "rolls[1].name:");
 }
 
+TEST(ShelfCsv, ARefusalIsOneLineWhateverItQuotes) {
+  for (const char* table : {"name,\"a\nb\"\r\nMoss,1\r\n", "name,length,nap\r\nNew,3 m,\"one\nway\"\r\n"}) {
+    const auto refused = with_shelf(workshop(), table);
+    ASSERT_FALSE(refused);
+    EXPECT_EQ(refused.problem().sentence().find('\n'), std::string::npos) << refused.problem().sentence();
+  }
+}
+
 }  // namespace
 }  // namespace foldyard
