@@ -255,7 +255,7 @@ void BoardView::step_line(int steps) {
 void BoardView::step_patch(Qt::Key key) {
   if (!cloth() || cloth()->patches.empty()) return;
   const auto centre = [&](int patch) {
-    const std::vector<Rect> rects = rects_of(cloth()->patches[static_cast<std::size_t>(patch)], side_);
+    const std::span<const Rect> rects = rects_of(cloth()->patches[static_cast<std::size_t>(patch)], side_);
     return rects.empty() ? QPointF() : scene_rect(rects.front()).center();
   };
   int next = lit() < 0 ? 0 : lit();

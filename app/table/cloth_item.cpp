@@ -9,7 +9,6 @@
 
 #include "drawing/words.h"
 #include "table/board_colours.h"
-#include "table/cloth_strokes.h"
 
 namespace foldyard {
 namespace {
@@ -62,8 +61,8 @@ QRectF scene_rect(const Rect& cloth) {
 Length across_at(const QPointF& scene) { return Length::units(std::llround(scene.x() * 320)); }
 Length along_at(const QPointF& scene) { return Length::units(std::llround(-scene.y() * 320)); }
 
-std::vector<Rect> rects_of(const Patch& patch, Side side) {
-  return side == Side::folded ? std::vector<Rect>{patch.folded} : patch.flats;
+std::span<const Rect> rects_of(const Patch& patch, Side side) {
+  return side == Side::folded ? std::span<const Rect>(&patch.folded, 1) : std::span<const Rect>(patch.flats);
 }
 
 QString patch_words(const LaidCloth& cloth, const Patch& patch) {
@@ -115,9 +114,8 @@ void ClothItem::paint(QPainter* painter, const QStyleOptionGraphicsItem* option,
   painter->save();
   painter->setWorldTransform(QTransform());
   painter->setRenderHint(QPainter::Antialiasing, false);
-  for (int i = 3; i >= 1; --i)
-    painter->fillRect(cloth.translated(i, i).adjusted(-i, -i, i, i), QColor(0, 0, 0, 22));
-  paint_weave(*painter, cloth, look_of(*cloth_, dark_));
+  paint_shadow(*painter, cloth);
+  paint_weave(*painter, cloth, to_screen.mapRect(option->exposedRect), look_of(*cloth_, dark_));
   paint_patches(*painter, to_screen, option->exposedRect);
   paint_selvedges(*painter, to_screen);
   painter->setRenderHint(QPainter::Antialiasing, true);
@@ -126,20 +124,28 @@ void ClothItem::paint(QPainter* painter, const QStyleOptionGraphicsItem* option,
 }
 
 void ClothItem::paint_patches(QPainter& painter, const QTransform& to_screen, const QRectF& shown) const {
-  for (std::size_t i = 0; i < cloth_->patches.size(); ++i)
-    for (const Rect& rect : rects_of(cloth_->patches[i], side_)) {
+  const ClothLook look = look_of(*cloth_, dark_);
+  SmallPatches small;
+  for (std::size_t i = 0; i < cloth_->patches.size(); ++i) {
+    const Patch& patch = cloth_->patches[i];
+    const bool lit = static_cast<int>(i) == lit_;
+    for (const Rect& rect : rects_of(patch, side_)) {
       const QRectF place = scene_rect(rect);
       if (!place.intersects(shown)) continue;
-      paint_patch(painter, to_screen.mapRect(place), cloth_->patches[i], static_cast<int>(i) == lit_);
+      const QRectF box = to_screen.mapRect(place);
+      if (lit || !small.takes(box, patch.is_rest())) paint_patch(painter, box, patch, look, lit);
     }
+  }
+  small.paint(painter, look);
 }
 
-void ClothItem::paint_patch(QPainter& painter, const QRectF& box, const Patch& patch, bool lit) const {
-  const ClothLook look = look_of(*cloth_, dark_);
+void ClothItem::paint_patch(QPainter& painter, const QRectF& box, const Patch& patch, const ClothLook& look,
+                            bool lit) const {
   if (patch.is_rest()) {
     const bool remnant = is_remnant(*cloth_, patch.folded);
     return paint_rest(painter, box, look, size_words(patch.folded, cloth_->job->unit), remnant, lit);
   }
+  if (!has_words(box)) return paint_panel(painter, box, look, patch.panel, {}, lit);
   const Panel& panel = cloth_->job->panels[static_cast<std::size_t>(patch.panel)];
   const QString detail = side_ == Side::folded ? copies_words(patch)
                                                : size_words(patch.flats.front(), cloth_->job->unit);

@@ -6,10 +6,13 @@
 // a place v along lies at −v, so that the near end is at the bottom.
 //
 // One item for all panels, so that ten thousand draw in a frame; words and
-// outlines go first where they become too small.
+// outlines go first where they become too small (cloth_strokes.h).
 
 #include <QGraphicsItem>
 
+#include <span>
+
+#include "table/cloth_strokes.h"
 #include "table/laid_cloth.h"
 
 namespace foldyard {
@@ -21,8 +24,8 @@ QRectF scene_rect(const Rect& cloth);
 Length across_at(const QPointF& scene);
 Length along_at(const QPointF& scene);
 
-// The rectangles that a patch has on this side of the picture.
-std::vector<Rect> rects_of(const Patch& patch, Side side);
+// The rectangles that a patch has on this side of the picture, inside the patch.
+std::span<const Rect> rects_of(const Patch& patch, Side side);
 // "Log carrier, 52 × 96 cm, × 4, 2 on the fold"; "offcut, 31 × 12 cm".
 QString patch_words(const LaidCloth& cloth, const Patch& patch);
 
@@ -43,7 +46,7 @@ class ClothItem : public QGraphicsItem {
 
  private:
   void paint_patches(QPainter& painter, const QTransform& to_screen, const QRectF& shown) const;
-  void paint_patch(QPainter& painter, const QRectF& box, const Patch& patch, bool lit) const;
+  void paint_patch(QPainter& painter, const QRectF& box, const Patch& patch, const ClothLook& look, bool lit) const;
   void paint_edges(QPainter& painter, const QTransform& to_screen) const;
   void paint_selvedges(QPainter& painter, const QTransform& to_screen) const;
 

@@ -8,13 +8,15 @@ bool holds(const Rect& rect, Length across, Length along) {
          along < rect.along.to;
 }
 
-void add_panels(Patch& patch, const Pattern& pattern) {
-  for (const PlacedPanel& placed : pattern.panels) {
-    if (!patch.folded.covers(placed.folded)) continue;
-    ++patch.copies;
-    patch.on_fold += placed.on_fold ? 1 : 0;
-    patch.flats.push_back(placed.flat);
+// The rectangle that is not cut any more, at a place of the folded cloth.
+std::size_t leaf_at(const CutTree& tree, const Rect& place) {
+  std::size_t node = 0;
+  while (tree.nodes[node].kind == NodeKind::cut) {
+    const CutNode& cut = tree.nodes[node];
+    const Length from = cut.direction == Direction::along ? place.across.from : place.along.from;
+    node = static_cast<std::size_t>(from < cut.at ? cut.first : cut.second);
   }
+  return node;
 }
 
 void add_rest(Patch& patch, const FoldMap& map) {
@@ -22,17 +24,37 @@ void add_rest(Patch& patch, const FoldMap& map) {
     for (const Span along : map.along.places_of(patch.folded.along)) patch.flats.push_back({across, along});
 }
 
-Patch patch_of(const CutNode& node, const Pattern& pattern, const FoldMap& map) {
+Patch patch_of(const CutNode& node, const FoldMap& map) {
   Patch patch;
   patch.folded = node.rect;
   if (node.kind == NodeKind::take) {
     patch.panel = node.panel;
     patch.turned = node.turned;
-    add_panels(patch, pattern);
   } else {
     add_rest(patch, map);
   }
   return patch;
+}
+
+void add_panel(Patch& patch, const PlacedPanel& placed) {
+  if (patch.is_rest() || !patch.folded.covers(placed.folded)) return;
+  ++patch.copies;
+  patch.on_fold += placed.on_fold ? 1 : 0;
+  patch.flats.push_back(placed.flat);
+}
+
+std::vector<Patch> patches_of(const Pattern& cloth, const FoldMap& map) {
+  const std::vector<CutNode>& nodes = cloth.tree.nodes;
+  std::vector<Patch> patches;
+  std::vector<std::size_t> patch_of_node(nodes.size());
+  for (std::size_t i = 0; i < nodes.size(); ++i) {
+    if (nodes[i].kind == NodeKind::cut) continue;
+    patch_of_node[i] = patches.size();
+    patches.push_back(patch_of(nodes[i], map));
+  }
+  for (const PlacedPanel& placed : cloth.panels)
+    add_panel(patches[patch_of_node[leaf_at(cloth.tree, placed.folded)]], placed);
+  return patches;
 }
 
 }  // namespace
@@ -54,9 +76,7 @@ LaidClothPtr lay_cloth(std::shared_ptr<const Job> job, std::shared_ptr<const Pla
   const Pattern& cloth = plan->patterns[static_cast<std::size_t>(pattern)];
   const Fabric& fabric = job->rolls[static_cast<std::size_t>(plan->roll)].fabric;
   const FoldMap map = fold_map(cloth.fold, fabric.width, cloth.length);
-  std::vector<Patch> patches;
-  for (const CutNode& node : cloth.tree.nodes)
-    if (node.kind != NodeKind::cut) patches.push_back(patch_of(node, cloth, map));
+  std::vector<Patch> patches = patches_of(cloth, map);
   return std::make_shared<const LaidCloth>(
       LaidCloth{std::move(job), std::move(plan), pattern, map, std::move(patches)});
 }

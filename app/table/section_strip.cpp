@@ -12,7 +12,7 @@
 namespace foldyard {
 namespace {
 
-constexpr double kRim = 30;    // pixels at the sides, for the bends
+constexpr double kRim = 14;    // pixels at the sides, besides the bends
 constexpr double kWords = 20;  // for the line above
 
 // Thinner ribbons where many plies lie.
@@ -64,16 +64,17 @@ void SectionStrip::paintEvent(QPaintEvent*) {
   const AxisMap& axis = cloth_->map.across;
   const int highest = highest_level(axis);
   const RibbonShape shape = shape_for(highest, height() - kWords - 10);
-  const double scale = axis.folded_size().in_mm() / std::max(1.0, width() - 2 * kRim);
+  const double rim = kRim + ribbon_bulge(axis, shape);
+  const double scale = axis.folded_size().in_mm() / std::max(1.0, width() - 2 * rim);
   painter.setPen(palette().color(QPalette::WindowText));
   painter.drawText(QRectF(6, 0, width() - 12, kWords), Qt::AlignLeft | Qt::AlignVCenter,
                    painter.fontMetrics().elidedText(
                        tr("Section at %1, seen from the near end; plies drawn thicker than they are")
                            .arg(length_words(along_, cloth_->job->unit)),
                        Qt::ElideRight, width() - 12));
-  painter.translate(kRim, height() - 8);
+  painter.translate(rim, height() - 8);
   painter.setPen(QPen(palette().color(QPalette::WindowText), 2));
-  painter.drawLine(QLineF(-kRim + 4, 2, width() - kRim - 4, 2));
+  painter.drawLine(QLineF(-rim + 4, 2, width() - rim - 4, 2));
   const QColor cloth = cloth_colour(cloth_->fabric().colour);
   painter.setPen(QPen(palette().color(QPalette::WindowText), 1));
   painter.setBrush(cloth);

@@ -3,6 +3,7 @@
 #include <gtest/gtest.h>
 
 #include "laid_sample.h"
+#include "laid_squares.h"
 
 namespace foldyard {
 namespace {
@@ -50,6 +51,16 @@ TEST(LaidCloth, APanelOnTheFoldHasOnePlaceAndTheNextTwo) {
   }
   EXPECT_EQ(creased, 1);
   EXPECT_EQ(loose, 2);
+}
+
+TEST(LaidCloth, TenThousandPanelsEachFindTheirOwnPatch) {
+  const LaidClothPtr cloth = sample::squares(100);
+  EXPECT_EQ(panels(*cloth), 10'000);
+  for (const Patch& patch : cloth->patches) {
+    if (patch.is_rest()) continue;
+    ASSERT_EQ(patch.flats.size(), 1u);
+    ASSERT_EQ(patch.flats.front(), patch.folded);
+  }
 }
 
 }  // namespace
