@@ -101,11 +101,22 @@ BatchTable lays_table(const BatchAnswer& a) {
   return table;
 }
 
+// Of the lengths of a roll, each way once.
+QString ways_words(const Plan& plan) {
+  QStringList ways;
+  for (const LengthOnRoll& length : plan.lengths) {
+    const Lay& lay = plan.lays[static_cast<std::size_t>(length.lay)];
+    const QString way = text(way_name(plan.patterns[static_cast<std::size_t>(lay.pattern)].fold.way));
+    if (!ways.contains(way)) ways << way;
+  }
+  return ways.join(QStringLiteral("; "));
+}
+
 BatchTable rolls_table(const BatchAnswer& a) {
   BatchTable table{BatchTableKind::rolls, QStringLiteral("Rolls"),
                    {QStringLiteral("roll"), QStringLiteral("lengths"), QStringLiteral("folded"), QStringLiteral("cut off"), QStringLiteral("left on it")}, {}, {}};
   for (const Plan& plan : a.plan.rolls)
-    table.rows.push_back({text(roll_of(a, plan).name), lengths_words(a, plan), text(way_name(plan.way)),
+    table.rows.push_back({text(roll_of(a, plan).name), lengths_words(a, plan), ways_words(plan),
                           length_words(plan.remnant.from, a.job.unit), left_words(a, plan)});
   return table;
 }

@@ -71,6 +71,7 @@ Plan with_lays(Plan plan, int pattern, const std::vector<int>& stacks) {
   plan.lays.erase(std::remove_if(plan.lays.begin(), plan.lays.end(), [&](const Lay& lay) { return lay.pattern == pattern; }),
                   plan.lays.end());
   for (const int stack : stacks) plan.lays.push_back({pattern, stack});
+  plan.way = plan.patterns[static_cast<std::size_t>(pattern)].fold.way;
   return plan;
 }
 

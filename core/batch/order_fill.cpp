@@ -87,13 +87,11 @@ class Fill {
     return best;
   }
 
-  // Of rolls that are cut this way or not at all.
-  Length longest_room(int s, int way) const {
+  Length longest_room(int s) const {
     Length longest;
     for (const int r : source(s).rolls) {
       const CaseRoll& roll = tools_.order.rolls[ix(r)];
-      const int is_cut = way_of(state_.rolls[ix(r)], tools_.pool);
-      for (int st = 0; (is_cut < 0 || is_cut == way) && st < std::ssize(roll.stretches); ++st)
+      for (int st = 0; st < std::ssize(roll.stretches); ++st)
         longest = std::max(longest, room_left(roll, state_.rolls[ix(r)], tools_.pool, st));
     }
     return longest;
@@ -104,7 +102,7 @@ class Fill {
     if (!tools_.last || best.length < 0) return last;
     for (int s = 0; s < std::ssize(tools_.order.sources); ++s)
       for (int way = 0; source(s).cloth == cloth_ && way < tools_.ways[ix(source(s).kind)]; ++way) {
-        const std::optional<int> length = tools_.last(source(s).kind, way, needs_, longest_room(s, way));
+        const std::optional<int> length = tools_.last(source(s).kind, way, needs_, longest_room(s));
         if (!length || !fits(s, *length)) continue;
         const Choice choice{s, *length, useful_area(at(*length), needs_, tools_.areas),
                             Wide(price(s).of(at(*length).size, 1 << 10)) + 1};

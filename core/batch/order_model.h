@@ -36,6 +36,7 @@ class OrderModel {
   // What is cut already: it yields what it does, and its rolls have less room.
   void set_state(const OrderState& state, const LengthPool& pool);
   bool solve();
+  const ModelWeights& weights() const { return weights_; }
   double cost() const { return lp_.cost(); }
 
   struct Cut {

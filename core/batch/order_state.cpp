@@ -26,17 +26,11 @@ OrderState empty_state(const OrderCase& order) {
           PiecesMade(order.lines.size(), std::vector<std::int64_t>(order.cloths.size(), 0))};
 }
 
-int way_of(const RollState& roll, const LengthPool& pool) {
-  return roll.lengths.empty() ? -1 : at(pool, roll.lengths.front().length).way;
-}
-
 Length room_left(const CaseRoll& roll, const RollState& state, const LengthPool& pool, int stretch) {
   return roll.stretches[static_cast<std::size_t>(stretch)].size() - used_of(state, pool, stretch);
 }
 
 bool cut_from(const CaseRoll& roll, RollState& state, const LengthPool& pool, int length) {
-  const int way = way_of(state, pool);
-  if (way >= 0 && way != at(pool, length).way) return false;
   for (int s = 0; s < std::ssize(roll.stretches); ++s) {
     if (at(pool, length).size > room_left(roll, state, pool, s)) continue;
     state.lengths.push_back({length, s});
@@ -46,8 +40,6 @@ bool cut_from(const CaseRoll& roll, RollState& state, const LengthPool& pool, in
 }
 
 std::int64_t times_it_fits(const CaseRoll& roll, const RollState& state, const LengthPool& pool, int length) {
-  const int way = way_of(state, pool);
-  if (way >= 0 && way != at(pool, length).way) return 0;
   std::int64_t times = 0;
   for (int s = 0; s < std::ssize(roll.stretches); ++s)
     times += room_left(roll, state, pool, s) / at(pool, length).size;

@@ -2,7 +2,7 @@
 
 // OrderState: which lengths are cut from which rolls, and the pieces made of them.
 //
-// All lengths of a roll are of one way; those that are kept come first. `lengths` are indices into the pool.
+// Lengths of a roll that are kept come first. `lengths` are indices into the pool.
 // Worth and cost as in a batch plan; short_of_rules: the worth of the pieces that
 // rules ask for and do not get. lifts: lengths of one index lie over each other;
 // ticks: basic time, without allowance. remnants: worth of the cloth that is kept.
@@ -40,11 +40,9 @@ struct OrderScore {
 };
 
 OrderState empty_state(const OrderCase& order);
-// The way of a roll that is cut, else −1.
-int way_of(const RollState& roll, const LengthPool& pool);
 Length room_left(const CaseRoll& roll, const RollState& state, const LengthPool& pool, int stretch);
 // Cuts a length from a roll, in its first stretch with room; false where there is
-// none, or the roll is cut another way.
+// none.
 bool cut_from(const CaseRoll& roll, RollState& state, const LengthPool& pool, int length);
 // How often it still fits.
 std::int64_t times_it_fits(const CaseRoll& roll, const RollState& state, const LengthPool& pool, int length);

@@ -34,7 +34,7 @@ bool inspect_made(const Job& job, const BatchPlan& plan, Findings& findings);
 void inspect_served(const Job& job, const BatchPlan& plan, Findings& findings);
 
 // inspect_pins: what is set by hand: rolls that are left out or must be cut, lengths
-// that are kept, lines that are kept on a roll. REQUIRES the same, and sound rolls.
+// that are kept, lines that are kept on a roll, limits on copies. REQUIRES the same, and sound rolls.
 void inspect_pins(const Job& job, const BatchPlan& plan, Findings& findings);
 
 // inspect_lays: every length in one lay, equal patterns, the cutter's height and

@@ -36,6 +36,12 @@ std::vector<Cloth> cloths_of(const Job& job) {
 
 namespace {
 
+// REQUIRES a length.
+const FoldWay& first_way(const Plan& plan) {
+  const Lay& lay = plan.lays[static_cast<std::size_t>(plan.lengths[0].lay)];
+  return plan.patterns[static_cast<std::size_t>(lay.pattern)].fold.way;
+}
+
 // Whether every roll's plan is sound enough for sums.
 bool inspect_rolls(const Job& job, const BatchPlan& plan, Findings& findings) {
   bool all = true;
@@ -46,9 +52,10 @@ bool inspect_rolls(const Job& job, const BatchPlan& plan, Findings& findings) {
     all &= findings.require(last < each.roll, name, "it does not stand in the order of the job's rolls");
     all &= findings.require(!each.lengths.empty(), name, "nothing is cut from it");
     last = each.roll;
-    for (const std::string& sentence : inspect_plan(job, each)) {
+    for (const std::string& sentence : inspect_plan(job, each, PlanOf::batch)) {
       all = findings.require(false, name, sentence.substr(0, sentence.size() - 1));
     }
+    if (all) findings.require(each.way == first_way(each), name, "its way is not that of its first length");
   }
   return all;
 }

@@ -74,7 +74,7 @@ Duration time_of_batch(const Job& job, const BatchPlan& plan) {
 void inspect_bounds(const BatchPlan& plan, Findings& findings) {
   const bool is_filled = plan.filled == plan.filled_bound;
   findings.require(plan.filled <= plan.filled_bound, "More is filled than its bound of ", plan.filled_bound);
-  findings.require(!is_filled || plan.cost_bound <= plan.cost, "The bound of the cost, ", plan.cost_bound,
+  findings.require(plan.cost_bound <= plan.cost, "The bound of the cost, ", plan.cost_bound,
                    ", lies above the cost reached");
   findings.require(!plan.proved || (is_filled && plan.cost == plan.cost_bound),
                    "The plan is said to be proved but does not reach its bounds");

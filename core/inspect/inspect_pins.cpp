@@ -38,6 +38,7 @@ class PinCheck {
 
   void run() {
     for (std::size_t r = 0; r < job_.rolls.size(); ++r) in_or_out(static_cast<int>(r));
+    for (std::size_t p = 0; p < job_.panels.size(); ++p) limit(p);
     for (std::size_t i = 0; i < job_.order.kept.size(); ++i) kept(job_.order.kept[i]);
     for (std::size_t r = 0; r < job_.rolls.size(); ++r) lines_kept_on(static_cast<int>(r));
   }
@@ -54,6 +55,14 @@ class PinCheck {
     const bool is_cut = plan_of(r) != nullptr;
     findings_.require(!is_cut || roll.in_batch != InBatch::never, roll.name, " is cut, but it is left out of batches");
     findings_.require(is_cut || roll.in_batch != InBatch::must, roll.name, " is not cut, but it must be");
+  }
+
+  // Of all rolls together.
+  void limit(std::size_t p) {
+    std::int64_t cut = 0;
+    for (const Plan& plan : plan_.rolls) cut += plan.yield[p];
+    const std::int64_t most = job_.panels[p].at_most.value_or(cut);
+    findings_.require(cut <= most, "Of ", job_.panels[p].name, ", ", cut, " are cut from all rolls, but at most ", most, " are wanted");
   }
 
   std::int64_t times_cut(const Roll& roll, const KeptLength& kept) const {

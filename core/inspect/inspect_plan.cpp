@@ -39,12 +39,13 @@ bool inspect_pattern(const Subject& subject, Findings& findings) {
   return named;
 }
 
-bool inspect_patterns(const Job& job, const Plan& plan, Findings& findings) {
+bool inspect_patterns(const Job& job, const Plan& plan, PlanOf of, Findings& findings) {
   const Fabric& fabric = job.rolls[static_cast<std::size_t>(plan.roll)].fabric;
   bool sums = true;
   for (std::size_t i = 0; i < plan.patterns.size(); ++i) {
     const std::string name = "Pattern " + std::to_string(i + 1) + ": ";
-    sums &= inspect_pattern({job, fabric, plan.way, plan.patterns[i], name}, findings);
+    const FoldWay& way = of == PlanOf::batch ? plan.patterns[i].fold.way : plan.way;
+    sums &= inspect_pattern({job, fabric, way, plan.patterns[i], name}, findings);
   }
   return sums;
 }
@@ -53,11 +54,11 @@ bool inspect_patterns(const Job& job, const Plan& plan, Findings& findings) {
 
 }  // namespace inspection
 
-std::vector<std::string> inspect_plan(const Job& job, const Plan& plan) {
+std::vector<std::string> inspect_plan(const Job& job, const Plan& plan, PlanOf of) {
   inspection::Findings findings(job.unit);
   const bool has_roll = 0 <= plan.roll && plan.roll < static_cast<int>(job.rolls.size());
   if (findings.require(has_roll, "The plan names no roll of the job")) {
-    const bool patterns = inspection::inspect_patterns(job, plan, findings);
+    const bool patterns = inspection::inspect_patterns(job, plan, of, findings);
     const bool roll = inspection::inspect_roll(job, plan, findings);
     if (roll) inspection::inspect_limits(job, plan, findings);
     if (patterns && roll) {

@@ -20,6 +20,10 @@
 
 namespace foldyard {
 
-std::vector<std::string> inspect_plan(const Job& job, const Plan& plan);
+// What a plan is of: one roll under one way, or a roll of a batch, of which each length
+// is folded its own way.
+enum class PlanOf { one_way, batch };
+
+std::vector<std::string> inspect_plan(const Job& job, const Plan& plan, PlanOf of = PlanOf::one_way);
 
 }  // namespace foldyard

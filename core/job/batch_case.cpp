@@ -154,7 +154,7 @@ class CaseWriter {
       known.fabric.thickness = std::max(known.fabric.thickness, roll.fabric.thickness);
       return k;
     }
-    case_.kinds.push_back({roll, {}, false});
+    case_.kinds.push_back({roll, {}, 0, false});
     case_.kinds.back().cloth.flaws.clear();
     return static_cast<int>(case_.kinds.size()) - 1;
   }
@@ -237,6 +237,9 @@ class CaseWriter {
         if (pricer.may_cut(way)) kind.ways.push_back(way);
         break;
       }
+      kind.priced = static_cast<int>(kind.ways.size());
+      const FoldWay half{FoldKind::selvedge_to_selvedge, 2, false, true};
+      if (std::find(kind.ways.begin(), kind.ways.end(), half) == kind.ways.end() && pricer.may_cut(half)) kind.ways.push_back(half);
     }
   }
 

@@ -38,8 +38,6 @@ class KeptWriter {
     Result<Pattern> pattern = kept_pattern(job_, kept);
     if (!pattern) return pattern.problem();
     KeptOnRoll on_roll{roll, way_of_kind(case_.order.rolls[ix(roll)].kind, kept.way), *pattern, {}};
-    for (const KeptOnRoll& other : case_.kept)
-      if (other.roll == roll && other.way != on_roll.way) return of_kept(kept, "are folded in two ways");
     for (std::int64_t n = 0; n < kept.count; ++n)
       if (!put(on_roll)) return of_kept(kept, "do not find room on it");
     case_.kept.push_back(std::move(on_roll));

@@ -6,7 +6,7 @@
 // become ways of their kind.
 //
 // Refused, in one sentence: one that can no longer be cut so (job/kept_length.h), more
-// than find room, lengths of one roll that are folded in two ways.
+// than find room.
 
 #include "job/batch_case.h"
 

@@ -55,7 +55,7 @@ std::vector<PricedLength> worth_adding(const std::vector<PricedLength>& all, con
 
 std::vector<int> asked_ways(const ClothKind& kind, const Asking& asking) {
   std::vector<int> ways;
-  for (int w = 0; w < std::ssize(kind.ways); ++w)
+  for (int w = 0; w < kind.priced; ++w)
     if (asking.end_to_end || !kind.ways[ix(w)].end_to_end) ways.push_back(w);
   return ways;
 }

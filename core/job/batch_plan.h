@@ -24,8 +24,8 @@
 // it asks for, what it lacks; none for a line that is served.
 //
 // Bounds, proved by exact arithmetic: no plan fills more of what must be made,
-// in worth, than filled_bound; none that fills filled_bound costs less than
-// cost_bound. Every roll is cut as its Plan may be (docs/decisions/strips-first.md).
+// in worth, than filled_bound; none that fills as much as this one costs
+// less than cost_bound. Every roll is cut as its Plan may be (docs/decisions/strips-first.md).
 // proved: this plan reaches both.
 
 #include <cstdint>

@@ -1,8 +1,10 @@
 #include "job/batch_search.h"
 
 #include <algorithm>
+#include <cmath>
 
 #include "batch/order_pieces.h"
+#include "batch/order_refold.h"
 #include "batch/order_required.h"
 #include "job/length_pricer.h"
 
@@ -14,9 +16,11 @@ std::size_t ix(int i) { return static_cast<std::size_t>(i); }
 
 constexpr int kMostPriceRounds = 60;
 constexpr int kMostBoundRounds = 2;
+constexpr int kServedTurns = 24;
 constexpr int kMostToImprove = 400;  // lengths in the model of the steps
 constexpr int kMostFewRounds = 10;
 constexpr std::int64_t kFewSteps = 3'000'000;  // of a table that need not hold every place
+constexpr int kMostRefolds = 60;
 constexpr std::int64_t kLastSteps = 4'000;
 constexpr std::int64_t kRollSteps = 2'000'000;  // of a roll's series in the bound
 constexpr std::int64_t kSquareMm5 = 25 * 320 * 320;
@@ -97,7 +101,7 @@ void BatchSearch::add_single_lengths(int kind) {
     prices[ix(p)] = 1000;
     LengthPricer pricer(job_, of.cloth, prices, budget_.steps, budget_.cancelled);
     std::map<int, std::int64_t> most;  // by way
-    for (const PricedLength& l : pricer.lengths(of.ways)) {
+    for (const PricedLength& l : pricer.lengths({of.ways.begin(), of.ways.begin() + of.priced})) {
       if (l.value <= most[l.way]) continue;
       most[l.way] = l.value;
       lengths_.add(kind, l.way, pricer.pattern(l, of.ways));
@@ -130,7 +134,7 @@ bool BatchSearch::is_for(const Stage& stage, const OrderLength& length) const {
   return stage.end_to_end || !ways[ix(length.way)].end_to_end;
 }
 
-void BatchSearch::allow_all(Stage& stage) {
+void BatchSearch::allow_all(Stage& stage) const {
   for (; stage.allowed < lengths_.pool().size(); ++stage.allowed)
     for (int s = 0; s < std::ssize(order_.sources); ++s) {
       const OrderLength& length = lengths_.pool()[stage.allowed];
@@ -150,21 +154,31 @@ void BatchSearch::price_out(Stage& stage) {
     if (!price(stage, true, budget_.steps)) break;
 }
 
+std::vector<Offer> BatchSearch::offers_at(const Stage& stage, const OrderPrices& prices, bool for_bound, std::int64_t steps) const {
+  Asking asking{job_, case_, prices, {}, stage.end_to_end, for_bound, steps, budget_.cancelled};
+  for (int s = 0; s < std::ssize(order_.sources); ++s) asking.metre_prices.push_back(stage.model.metre_price(s));
+  return offers_of(markets_, asking);
+}
+
+// False where all were known.
+bool BatchSearch::add_offered(const std::vector<Offer>& offers) {
+  const std::size_t known = lengths_.pool().size();
+  for (std::size_t m = 0; m < markets_.size(); ++m)
+    for (const auto& [way, pattern] : offers[m].lengths) lengths_.add(markets_[m].kind, way, pattern);
+  return lengths_.pool().size() > known;
+}
+
 // One round at the model's prices. False where no length is worth adding.
 bool BatchSearch::price(Stage& stage, bool for_bound, std::int64_t steps) {
   allow_all(stage);
   if (!stage.model.solve()) return false;
   const OrderPrices prices = whole_prices(order_, stage.model);
-  Asking asking{job_, case_, prices, {}, stage.end_to_end, for_bound, steps, budget_.cancelled};
-  for (int s = 0; s < std::ssize(order_.sources); ++s) asking.metre_prices.push_back(stage.model.metre_price(s));
-  const std::vector<Offer> offers = offers_of(markets_, asking);
+  const std::vector<Offer> offers = offers_at(stage, prices, for_bound, steps);
   if (budget_.is_cancelled()) return false;
-  const std::size_t known = lengths_.pool().size();
-  for (std::size_t m = 0; m < markets_.size(); ++m)
-    for (const auto& [way, pattern] : offers[m].lengths) lengths_.add(markets_[m].kind, way, pattern);
+  const bool is_more = add_offered(offers);
   allow_all(stage);
   if (for_bound) note_bound(stage, offers, prices);
-  return lengths_.pool().size() > known;
+  return is_more;
 }
 
 // What rounding each roll's cost down may take off in all.
@@ -220,6 +234,49 @@ void BatchSearch::bound(bool to_fill) {
   price_out(stage);
 }
 
+// At the least weight of what must be made at which the model fills as much as the best plan.
+double BatchSearch::weight_that_serves() const {
+  double low = 1e-6, high = weights_.must;
+  for (int turn = 0; turn < kServedTurns; ++turn) {
+    const double weight = std::sqrt(low * high);
+    Stage stage{OrderModel(order_, {1, weight, 1, 0}), false, true, 0};
+    stage.model.set_state(base_, lengths_.pool());
+    allow_all(stage);
+    if (!stage.model.solve()) return high;
+    double filled = 0;
+    for (int l = 0; l < std::ssize(order_.lines); ++l) {
+      double pieces = 0;
+      for (int c = 0; c < std::ssize(order_.cloths); ++c) pieces += stage.model.pieces(l, c);
+      filled += std::min(pieces, static_cast<double>(order_.lines[ix(l)].must)) * static_cast<double>(order_.lines[ix(l)].worth);
+    }
+    (filled + 0.5 < static_cast<double>(score_.filled) ? low : high) = weight;
+  }
+  return high;
+}
+
+// A plan costs no less than the least of cost less what is filled, that weighed, and what
+// plans of interest fill besides: whatever the weight.
+void BatchSearch::bound_served() {
+  Stage stage{OrderModel(order_, {1, weight_that_serves(), 1, 0}), false, true, 0};
+  stage.model.set_state(base_, lengths_.pool());
+  const double weight = stage.model.weights().must;
+  for (int round = 0; round < kMostBoundRounds && !budget_.is_cancelled(); ++round) {
+    allow_all(stage);
+    if (!stage.model.solve()) return;
+    OrderPrices prices = whole_prices(order_, stage.model);
+    const std::vector<Offer> offers = offers_at(stage, prices, true, budget_.steps);
+    prices.must = std::llround(weight * static_cast<double>(prices.scale));
+    for (auto& rules : prices.rules)
+      for (RulePrice& rule : rules) rule.at_least = 0;
+    const auto least = least_of_all(order_, markets_, offers, prices, kRollSteps, budget_.cancelled);
+    if (!least) return;
+    const Wide bound = *least + Wide(prices.must) * score_.filled;
+    const auto cost = static_cast<std::int64_t>(divided_up(bound, prices.scale)) - uneven_cost();
+    bounds_.served_cost = std::max(bounds_.served_cost.value_or(cost), cost);
+    if (!add_offered(offers)) return;
+  }
+}
+
 void BatchSearch::consider(OrderState state) {
   const OrderScore score = score_of(order_, state, lengths_.pool());
   if (has_plan_ && !is_better(order_, score, score_)) return;
@@ -269,7 +326,7 @@ std::vector<int> BatchSearch::best_lengths() {
 void BatchSearch::improve() {
   const FillTools fill = tools(true);
   OrderImprove improve(fill, best_);
-  Stage few{OrderModel(order_, weights_), false, false, 0};
+  Stage few{OrderModel(order_, weights_), false, cost_.end_to_end, 0};
   for (const int length : best_lengths())
     for (int s = 0; s < std::ssize(order_.sources); ++s) {
       const CaseSource& source = order_.sources[ix(s)];
@@ -290,6 +347,14 @@ void BatchSearch::improve() {
   }
 }
 
+// The best plan cut other ways where that is better by the aims.
+void BatchSearch::refold_best() {
+  std::vector<int> ways;
+  for (const ClothKind& kind : case_.kinds) ways.push_back(static_cast<int>(kind.ways.size()));
+  OrderState state = best_;
+  if (refold(tools(true), ways, kMostRefolds, state)) consider(std::move(state));
+}
+
 void BatchSearch::run() {
   if (budget_.progress) budget_.progress->begin(budget_.rounds);
   add_first_lengths();
@@ -299,7 +364,14 @@ void BatchSearch::run() {
     if (!is_over()) dive_from(base_, share, true);
   if (!is_over() && score_.filled < bounds_.filled) bound(true);
   if (!is_over()) bound(false);
+  cost_.end_to_end = true;
+  cost_.allowed = 0;
+  for (const double share : {0.5, 0.3, 0.7, 0.9})
+    if (!is_over()) dive_from(base_, share, true);
+  if (!is_over()) refold_best();
   if (!is_over()) improve();
+  if (!budget_.is_cancelled()) refold_best();
+  if (!budget_.is_cancelled() && score_.filled < bounds_.filled) bound_served();
 }
 
 }  // namespace foldyard

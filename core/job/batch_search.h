@@ -4,8 +4,8 @@
 //
 // Lengths are found by prices (batch_market.h) for the linear model of the order
 // until none is worth adding; dives make whole plans of what the model says; a second
-// model, with lengths folded end to end, gives the bound; then the best is bettered step
-// by step. All on one thread but the markets.
+// model, with lengths folded end to end, gives the bound; dives with these come next; then
+// the best is bettered step by step, and cut other ways where that is better. All on one thread but the markets.
 
 #include "batch/order_dive.h"
 #include "batch/order_improve.h"
@@ -21,6 +21,8 @@ struct BatchBounds {
   std::int64_t cost = 0;
   bool has_cost = false;
   bool keeps_rules = true;
+  // Of plans that fill as much as the best found, where that is less than `filled`.
+  std::optional<std::int64_t> served_cost = {};
 };
 
 class BatchSearch {
@@ -32,13 +34,13 @@ class BatchSearch {
   const OrderState& best() const { return best_; }
   const OrderScore& score() const { return score_; }
   BatchBounds bounds() const { return bounds_; }
-  const BatchLengths& lengths() const { return lengths_; }
+  BatchLengths& lengths() { return lengths_; }
   bool is_proved() const;
 
  private:
   // The linear model for one end: to fill the order, or with least cost besides; with
-  // lengths folded end to end, as a bound needs them, or without, as plans are made: their
-  // tables are large, and they save little that a plan can use.
+  // lengths folded end to end, as a bound needs them, or without, as plans are begun: their
+  // tables are large.
   struct Stage {
     OrderModel model;
     bool to_fill = false;
@@ -49,18 +51,23 @@ class BatchSearch {
   void add_first_lengths();
   void add_single_lengths(int kind);
   void add_by_area(const Market& market);
-  void allow_all(Stage& stage);
+  void allow_all(Stage& stage) const;
   void price_out(Stage& stage);
   bool price(Stage& stage, bool for_bound, std::int64_t steps);
+  std::vector<Offer> offers_at(const Stage& stage, const OrderPrices& prices, bool for_bound, std::int64_t steps) const;
+  bool add_offered(const std::vector<Offer>& offers);
   bool is_for(const Stage& stage, const OrderLength& length) const;
   void note_bound(const Stage& stage, const std::vector<Offer>& offers, OrderPrices prices);
   void note_cost_bound(const std::vector<Offer>& offers, OrderPrices prices);
   void note_fill_bound(const std::vector<Offer>& offers, OrderPrices prices);
   void bound(bool to_fill);
+  double weight_that_serves() const;
+  void bound_served();
   void consider(OrderState state);
   void dive_from(OrderState state, double share, bool with_last);
   std::vector<int> best_lengths();
   void improve();
+  void refold_best();
   std::int64_t uneven_cost() const;
   bool is_over() const { return budget_.is_cancelled() || is_proved(); }
   FillTools tools(bool with_last);

@@ -115,7 +115,7 @@ struct Unmatched {
 
 struct Plan {
   int roll = 0;  // index into Job::rolls
-  FoldWay way;
+  FoldWay way;    // of every length; of a batch's roll that of its first
   Aim aim = Aim::most_worth;
   std::vector<Pattern> patterns;
   std::vector<Lay> lays;

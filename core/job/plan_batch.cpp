@@ -1,6 +1,7 @@
 #include "job/plan_batch.h"
 
 #include "inspect/inspect_batch.h"
+#include "job/batch_limits.h"
 #include "job/batch_search.h"
 #include "job/write_batch.h"
 
@@ -10,8 +11,9 @@ namespace {
 
 class Door {
  public:
-  Door(const Job& job, const BatchCase& c, const BatchBudget& budget)
-      : job_(job), case_(c), budget_(budget), search_(job_, case_, budget, [this] { tell(); }) {}
+  // limited: the job with its limits on copies.
+  Door(const Job& job, const Job& limited, const BatchCase& c, const BatchBudget& budget)
+      : job_(job), limited_(limited), case_(c), budget_(budget), search_(job_, case_, budget, [this] { tell(); }) {}
 
   Result<BatchPlan> plan() {
     search_.run();
@@ -19,13 +21,15 @@ class Door {
   }
 
  private:
-  BatchPlan written() const {
-    BatchPlan plan = write_batch(job_, case_, search_.lengths(), search_.best());
+  BatchPlan written() {
+    const OrderState held = hold_limits(limited_, case_, search_.lengths(), search_.best());
+    BatchPlan plan = write_batch(job_, case_, search_.lengths(), held);
     const BatchBounds bounds = search_.bounds();
     plan.filled_bound = Worth::parts(bounds.filled);
     plan.cost_bound = least_cost();
     if (is_filled() && bounds.has_cost && bounds.keeps_rules == (search_.score().short_of_rules == 0))
       plan.cost_bound = std::max(plan.cost_bound, Worth::parts(bounds.cost));
+    if (!is_filled() && bounds.served_cost) plan.cost_bound = std::max(plan.cost_bound, Worth::parts(*bounds.served_cost));
     plan.proved = is_filled() && search_.is_proved();
     plan.note = plan.proved ? "no plan that makes as much costs less: prices of panels prove it"
                             : "this is the best found; prices of panels bound what any plan costs";
@@ -46,13 +50,14 @@ class Door {
     return cost;
   }
 
-  Result<BatchPlan> inspected() const {
+  Result<BatchPlan> inspected() {
     BatchPlan plan = written();
     if (std::optional<Problem> problem = uncut()) return *std::move(problem);
+    if (std::optional<Problem> problem = over(plan)) return *std::move(problem);
     if (plan.made.empty())
       return Problem{"order", budget_.is_cancelled() ? "planning was stopped before a plan was found"
                                                      : "no panel of the order can be cut from any roll", ""};
-    if (const auto findings = inspect_batch(job_, plan); !findings.empty())
+    if (const auto findings = inspect_batch(limited_, plan); !findings.empty())
       return Problem{"order", "the plan found does not pass inspection: " + findings.front(),
                      "this is a fault of the program; please report it with the job file"};
     return plan;
@@ -69,18 +74,33 @@ class Door {
     return std::nullopt;
   }
 
-  void tell() const {
+  // A limit that could not be held.
+  std::optional<Problem> over(const BatchPlan& plan) const {
+    for (std::size_t p = 0; p < job_.panels.size(); ++p) {
+      std::int64_t cut = 0;
+      for (const Plan& roll : plan.rolls) cut += roll.yield[p];
+      if (cut <= limited_.panels[p].at_most.value_or(cut)) continue;
+      return Problem{"panels[" + std::to_string(p) + "].at_most",
+                     "the lengths that serve the order give " + std::to_string(cut) + " of " + job_.panels[p].name +
+                         ", and at most " + std::to_string(*limited_.panels[p].at_most) + " may be cut",
+                     "take the limit off the panel, or let lengths go that are kept"};
+    }
+    return std::nullopt;
+  }
+
+  void tell() {
     if (!budget_.found) return;
     if (const Result<BatchPlan> plan = inspected()) budget_.found(*plan);
   }
 
   const Job& job_;
+  const Job& limited_;
   const BatchCase& case_;
   const BatchBudget& budget_;
   BatchSearch search_;
 };
 
-// A limit on copies is for plans of one roll; an order says itself what it needs.
+// The search counts no copies: limits are held when the plan is written.
 Job without_limits(Job job) {
   for (Panel& panel : job.panels) panel.at_most.reset();
   return job;
@@ -89,10 +109,11 @@ Job without_limits(Job job) {
 }  // namespace
 
 Result<BatchPlan> plan_batch(const Job& job, const BatchBudget& budget) {
+  if (std::optional<Problem> problem = over_limit(job)) return *std::move(problem);
   const Job unlimited = without_limits(job);
   const Result<BatchCase> c = batch_case(unlimited);
   if (!c) return c.problem();
-  return Door(unlimited, *c, budget).plan();
+  return Door(unlimited, job, *c, budget).plan();
 }
 
 }  // namespace foldyard

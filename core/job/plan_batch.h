@@ -7,11 +7,11 @@
 // rounds are spent, or the search is stopped; then the best so far is the answer.
 // How: docs/decisions/batch.md and docs/method.md.
 //
-// Panel::at_most is a limit for plans of one roll and is not looked at: the order
-// says what it needs.
+// Panel::at_most holds for all rolls together (job/batch_limits.h).
 //
 // Refused, in one sentence: an order of nothing; a line that no roll can serve; an
-// order of which nothing can be cut; panels that must match a pattern.
+// order of which nothing can be cut; panels that must match a pattern; what job/batch_case.h refuses; a limit on copies
+// that the order passes, or that could not be held.
 //
 // REQUIRES the invariants of Job.
 

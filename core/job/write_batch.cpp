@@ -49,10 +49,10 @@ class RollWriter {
   // Lays of as many lengths as go under the cutter, in the order in which their
   // first length comes.
   void add_lays() {
-    const std::int64_t most =
-        std::max<std::int64_t>(1, lengths_per_lift(job_.cutter, roll().fabric.thickness, most_plies(plan_.way)));
     std::vector<std::pair<int, int>> open;  // length in the pool, its lay that has room
     for (const StateLength& l : along_) {
+      const int plies = most_plies(lengths_.way(l.length));
+      const std::int64_t most = std::max<std::int64_t>(1, lengths_per_lift(job_.cutter, roll().fabric.thickness, plies));
       auto found = std::find_if(open.begin(), open.end(), [&](const auto& o) { return o.first == l.length; });
       if (found == open.end()) {
         plan_.patterns.push_back(lengths_.pattern(l.length));
@@ -136,7 +136,8 @@ Duration with_allowance(Duration basic, int percent) {
 void sum_time(const Job& job, BatchPlan& plan, Work work) {
   for (const Plan& roll : plan.rolls) {
     work.lengths += std::ssize(roll.lengths);
-    work.folds += std::ssize(roll.lengths) * folds_made(roll.way);
+    for (const LengthOnRoll& length : roll.lengths)
+      work.folds += folds_made(roll.patterns[ix(roll.lays[ix(length.lay)].pattern)].fold.way);
     work.panels += std::accumulate(roll.yield.begin(), roll.yield.end(), std::int64_t{0}) + std::ssize(roll.lost);
     work.cross_cut_travel += job.rolls[ix(roll.roll)].fabric.width * std::ssize(roll.lengths);
   }

@@ -28,13 +28,22 @@ TEST(InspectBatchSums, HoldsThePlanAgainstItsBounds) {
                  {"The plan is said to be proved but does not reach its bounds."}}});
 }
 
-// The cost's bound speaks of plans that fill as much as can be filled.
-TEST(InspectBatchSums, LetsAPlanThatFillsLessCostLess) {
-  expect_found({{"less filled", [](SoundBatch& b) {
+// The cost's bound speaks of plans that fill as much as this one.
+TEST(InspectBatchSums, HoldsAPlanThatFillsLessToItsBound) {
+  expect_found({{"a bound below",
+                 [](SoundBatch& b) {
+                   b.plan.filled_bound = Worth::whole(60);
+                   b.plan.cost_bound = Worth::whole(20);
+                   b.plan.proved = false;
+                 },
+                 {}},
+                {"a bound above",
+                 [](SoundBatch& b) {
                    b.plan.filled_bound = Worth::whole(60);
                    b.plan.cost_bound = Worth::whole(40);
                    b.plan.proved = false;
-                 }, {}}});
+                 },
+                 {"The bound of the cost, 400000 ten-thousandths, lies above the cost reached."}}});
 }
 
 }  // namespace

@@ -14,7 +14,8 @@ TEST(BatchCase, TellsClothsKindsAndLines) {
   EXPECT_EQ(c->order.cloths, (std::vector<std::string>{"moss", "sand"}));
   EXPECT_EQ(c->order.kinds, 1);
   EXPECT_EQ(c->kinds[0].cloth.length, Length::mm(8'000));
-  EXPECT_EQ(c->kinds[0].ways, (std::vector<FoldWay>{FoldWay{}, {FoldKind::open, 1, true, true}}));
+  EXPECT_EQ(c->kinds[0].ways, (std::vector<FoldWay>{FoldWay{}, {FoldKind::open, 1, true, true}, {FoldKind::selvedge_to_selvedge, 2, false, true}}));
+  EXPECT_EQ(c->kinds[0].priced, 2);
   EXPECT_EQ(c->rolls, (std::vector<int>{0, 1, 2}));
   EXPECT_EQ(c->order.rolls[1].room, Length::mm(4'800));
   EXPECT_EQ(c->order.rolls[1].stretches, (std::vector<Span>{{Length::mm(100), Length::mm(4'900)}}));

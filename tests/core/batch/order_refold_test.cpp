@@ -1,0 +1,69 @@
+#include "batch/order_refold.h"
+
+#include <gtest/gtest.h>
+
+#include "batch/order_pieces.h"
+#include "core/support/small_case.h"
+
+namespace foldyard {
+namespace {
+
+const std::vector<std::int64_t> kAreas = {4, 3};
+
+// Two lengths of 6 from the first roll.
+OrderState two_of_six(const OrderCase& order, const LengthPool& pool) {
+  OrderState state = empty_state(order);
+  for (int n = 0; n < 2; ++n) EXPECT_TRUE(cut_from(order.rolls[0], state.rolls[0], pool, 1));
+  state.pieces = pieces_from(order, yield_of(order, state, pool), state.pieces);
+  return state;
+}
+
+// A length of 11 that holds twice what the one of 6 does: an allowance less.
+FillTools with_one_of_eleven(const OrderCase& order, LengthPool& pool) {
+  pool.push_back({0, 1, Length::units(11), {2, 4}, 2, Duration::ticks(7), Duration::ticks(100)});
+  return {order, pool, kAreas, [](int, int way, const std::vector<std::int64_t>& needs, Length most) -> std::optional<int> {
+            if (way == 1 && needs[0] <= 2 && needs[1] <= 4 && most >= Length::units(11)) return 3;
+            return std::nullopt;
+          }};
+}
+
+TEST(OrderRefold, CutsTwoLengthsAsOne) {
+  const OrderCase order = test::small_case();
+  LengthPool pool = test::small_pool();
+  const FillTools tools = with_one_of_eleven(order, pool);
+  OrderState state = two_of_six(order, pool);
+  EXPECT_TRUE(refold(tools, {2}, 100, state));
+  EXPECT_EQ(state.rolls[0].lengths, (std::vector<StateLength>{{3, 0}}));
+  EXPECT_EQ(score_of(order, state, pool).cost, 3 * (2 + 11));
+}
+
+TEST(OrderRefold, LeavesWhatIsKept) {
+  OrderCase order = test::small_case();
+  order.rolls[0].kept = 1;
+  LengthPool pool = test::small_pool();
+  const FillTools tools = with_one_of_eleven(order, pool);
+  OrderState state = two_of_six(order, pool);
+  EXPECT_FALSE(refold(tools, {2}, 100, state));
+  EXPECT_EQ(state.rolls[0].lengths.size(), 2u);
+}
+
+// The same cloth in less time: open both lengths lie in one lay of 100, folded they take two
+// of 20.
+TEST(OrderRefold, TakesAnotherWayForTheAimThatComesNext) {
+  OrderCase order = test::small_case();
+  order.aims = {CaseAim::cost, CaseAim::minutes};
+  LengthPool pool = test::small_pool();
+  pool.push_back({0, 1, Length::units(6), {1, 2}, 2, Duration::ticks(7), Duration::ticks(20)});
+  const FillTools tools{order, pool, kAreas, [](int, int way, const std::vector<std::int64_t>&, Length) -> std::optional<int> {
+                          return way == 1 ? std::optional<int>(3) : std::nullopt;
+                        }};
+  OrderState state = two_of_six(order, pool);
+  const OrderScore before = score_of(order, state, pool);
+  EXPECT_TRUE(refold(tools, {2}, 1, state));
+  const OrderScore after = score_of(order, state, pool);
+  EXPECT_EQ(after.cost, before.cost);
+  EXPECT_LT(after.ticks, before.ticks);
+}
+
+}  // namespace
+}  // namespace foldyard
