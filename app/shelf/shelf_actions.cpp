@@ -3,6 +3,8 @@
 #include <QCoreApplication>
 #include <QWidget>
 
+#include "fields/trade_icon.h"
+
 namespace foldyard {
 namespace {
 
@@ -32,6 +34,10 @@ ShelfActions::ShelfActions(QWidget* list)
       take_away(on_list(list, tr("&Take away"), QKeySequence::Delete)),
       up(on_list(list, tr("Move &up"), tr("Ctrl+Shift+Up"))), down(on_list(list, tr("Move d&own"), tr("Ctrl+Shift+Down"))),
       find(in_window(list, tr("&Find a roll"), QKeySequence::Find)) {
+  put->setIcon(trade_icon(TradeIcon::roll_on_table));
+  all_about->setIcon(trade_icon(TradeIcon::roll_tag));
+  measure->setIcon(trade_icon(TradeIcon::roll_measure));
+  take_away->setIcon(trade_icon(TradeIcon::take_away));
   for (QAction* made : in_order()) {
     if (made) {
       list->addAction(made);

@@ -3,6 +3,8 @@
 #include <QContextMenuEvent>
 #include <QKeyEvent>
 
+#include "fields/trade_icon.h"
+
 namespace foldyard {
 
 CompareLarge::CompareLarge(WayTable* table, WayCards* cards, QWidget* graph, PlanView* view, ByHand* by_hand, QObject* parent)
@@ -19,6 +21,7 @@ CompareLarge::CompareLarge(WayTable* table, WayCards* cards, QWidget* graph, Pla
   connect(pinned_, &PinnedWays::changed, this, &CompareLarge::refresh);
   connect(by_hand, &ByHand::shown, this, &CompareLarge::refresh);
   connect(button_, &QPushButton::clicked, this, &CompareLarge::set_shown);
+  button_->setIcon(trade_icon(TradeIcon::compare, IconPlace::button));
   connect(page_, &SideBySide::left, this, [this] { set_shown(false); });
   refresh();
 }

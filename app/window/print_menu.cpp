@@ -3,6 +3,7 @@
 #include <QAction>
 #include <QMenu>
 
+#include "fields/trade_icon.h"
 #include "printing/clipboard.h"
 #include "printing/print_dialog.h"
 #include "printing/sheet_file.h"
@@ -11,17 +12,18 @@
 namespace foldyard {
 namespace {
 
-void entry(QMenu* menu, const QString& text, const QKeySequence& keys, QObject* owner,
+QAction* entry(QMenu* menu, const QString& text, const QKeySequence& keys, QObject* owner,
            const std::function<void()>& act) {
   auto* action = menu->addAction(text);
   action->setShortcut(keys);
   QObject::connect(action, &QAction::triggered, owner, act);
+  return action;
 }
 
 }  // namespace
 
 void MainWindow::add_print_entries(QMenu* menu) {
-  entry(menu, tr("Pr&int…"), QKeySequence::Print, this, [this] { print(); });
+  entry(menu, tr("Pr&int…"), QKeySequence::Print, this, [this] { print(); })->setIcon(trade_icon(TradeIcon::paper));
   entry(menu, tr("Diagram as &PDF…"), tr("Ctrl+E"), this, [this] { choose_and_export(QStringLiteral(".pdf")); });
   entry(menu, tr("Diagram as S&VG…"), tr("Ctrl+Shift+E"), this,
         [this] { choose_and_export(QStringLiteral(".svg")); });
