@@ -13,6 +13,15 @@ TEST(Cautions, PutTheManualFirstAndAreWholeSentences) {
   for (std::string_view line : cautions()) EXPECT_EQ(line.back(), '.') << line;
 }
 
+// What has to be said wherever the tool leads to a blade.
+TEST(Cautions, LeaveNothingOut) {
+  std::string all;
+  for (std::string_view line : cautions()) all += line;
+  for (const char* word : {"manual", "local rules", "trained people", "Guard down", "Free hand away", "Cut-resistant",
+                           "Switch off after each cut", "Unplug", "rated height", "table", "light"})
+    EXPECT_NE(all.find(word), std::string::npos) << word;
+}
+
 TEST(Cautions, NameTheRatedHeightInTheUnitOfTheJob) {
   EXPECT_EQ(height_caution(default_job()),
             "The cutter of this job is rated for a stack of 2.5 cm and at most 12 plies.");
