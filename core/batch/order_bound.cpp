@@ -70,6 +70,7 @@ Wide least_of_pieces(const OrderCase& order, const OrderPrices& prices) {
   Wide sum = 0;
   for (std::size_t c = 0; c < order.on_hand.size(); ++c)
     for (std::size_t p = 0; p < order.on_hand[c].size(); ++p) sum -= Wide(prices.panel[c][p]) * order.on_hand[c][p];
+  for (const std::int64_t price : prices.opening) sum += price;
   for (std::size_t l = 0; l < order.lines.size(); ++l) sum += least_of_line(order, order.lines[l], prices.rules[l], prices);
   return sum;
 }
@@ -85,13 +86,13 @@ std::int64_t least_of_roll(const CaseRoll& roll, const std::vector<SoldLength>& 
   }
   const std::int64_t most = entries.empty() ? 0 : best_series(entries, room, steps, cancelled).bound;
   if (is_settled) return settled(roll, prices) - most;
-  return std::min<std::int64_t>(0, roll.price.of(roll.squaring, prices.cloth) - most);
+  return std::min<std::int64_t>(0, roll.price.of(roll.squaring, prices.cloth) - prices.opening_of(roll.cloth) - most);
 }
 
 Wide least_of_roll_by_density(const CaseRoll& roll, Wide value, Length of, const OrderPrices& prices) {
   const Wide most = of.is_zero() ? 0 : value * (roll.room - roll.kept_size).units() / of.units() + 1;
   if (roll.must || roll.kept > 0) return settled(roll, prices) - most;
-  return std::min<Wide>(0, Wide(roll.price.of(roll.room, prices.cloth)) - most);
+  return std::min<Wide>(0, Wide(roll.price.of(roll.room, prices.cloth)) - most) - prices.opening_of(roll.cloth);
 }
 
 }  // namespace foldyard

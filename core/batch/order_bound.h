@@ -14,6 +14,8 @@
 // All is counted `scale` times finer than parts. weights: what a part counts in
 // cloth, in the worth of pieces that must be made, in that of the others.
 // all_must: only plans that make all that must be made are bound.
+// opening: a plan cuts one roll or more of each such cloth; each that it cuts is paid the
+// price, and one of them is charged.
 //
 // Example: one line of 10 pieces worth 9, one panel each, price 5; weights of
 // cloth 1 and of all else 0, all_must: the pieces' side is 50. A roll from which
@@ -39,6 +41,11 @@ struct OrderPrices {
   bool all_must = false;
   ByClothAndPanel panel;
   std::vector<std::vector<RulePrice>> rules;  // by line
+  // By cloth: for cutting some roll of it at all (cloths_opened); empty: 0. The pieces pay
+  // it once, the first roll gets it, so it is only for plans that open all these cloths.
+  std::vector<std::int64_t> opening = {};
+
+  std::int64_t opening_of(int of) const { return opening.empty() ? 0 : opening[static_cast<std::size_t>(of)]; }
 };
 
 // What a length of this size sells for at the most.

@@ -131,6 +131,10 @@ struct OrderLength {
 // By line, then by cloth (all cloths of the case).
 using PiecesMade = std::vector<std::vector<std::int64_t>>;
 
+// By cloth, whether some roll of it is cut in every plan that makes all that must be made and
+// keeps the rules: a rule or a line asks for it alone, no panel of it is on hand, and no
+// roll is set apart, must be cut or keeps lengths.
+std::vector<bool> cloths_opened(const OrderCase& order);
 // Which panels of a cloth go into any piece.
 std::vector<std::vector<bool>> panels_wanted(const OrderCase& order);
 

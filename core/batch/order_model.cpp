@@ -21,6 +21,7 @@ OrderModel::OrderModel(const OrderCase& order, const ModelWeights& weights) : or
     balance_.emplace_back();
     for (const bool w : wanted[c]) balance_.back().push_back(w ? lp_.add_row(0, kNoLimit) : -1);
   }
+  add_openings();
   add_sources();
   for (int c = 0; c < std::ssize(order.cloths); ++c)
     for (const int apart : order.also_for(c)) add_moves(apart, c);
@@ -50,8 +51,24 @@ void OrderModel::add_sources() {
     for (const int r : source.rolls) {
       const CaseRoll& roll = order_.rolls[ix(r)];
       metre_costs_[ix(r)] = metre_cost(roll, false);
-      roll_columns_[ix(r)] = lp_.add_column(metre_costs_[ix(r)], in_metres(roll.room), {{source_rows_.back(), -1}});
+      std::vector<LpTerm> terms{{source_rows_.back(), -1}};
+      if (const int row = opening_rows_[ix(roll.cloth)]; row >= 0) terms.push_back({row, 1 / std::max(in_metres(roll.room), 1e-6)});
+      roll_columns_[ix(r)] = lp_.add_column(metre_costs_[ix(r)], in_metres(roll.room), terms);
     }
+  }
+}
+
+// Parts of rolls that are cut, and what lacks to one whole at the least squaring.
+void OrderModel::add_openings() {
+  const std::vector<bool> opened = cloths_opened(order_);
+  opening_rows_.assign(order_.cloths.size(), -1);
+  for (std::size_t c = 0; c < opened.size(); ++c) {
+    double least = kNoLimit;
+    for (const CaseRoll& roll : order_.rolls)
+      if (ix(roll.cloth) == c) least = std::min(least, roll.price.by_metre() * in_metres(roll.squaring) * weights_.cloth);
+    if (!opened[c] || least == kNoLimit || least <= 0) continue;
+    opening_rows_[c] = lp_.add_row(1, kNoLimit);
+    lp_.add_column(least, 1, {{opening_rows_[c], 1}});
   }
 }
 
@@ -123,6 +140,11 @@ void OrderModel::set_state(const OrderState& state, const LengthPool& pool) {
     lp_.set_cost(roll_columns_[r], cost);
     metre_costs_[r] = cost;
   }
+  for (std::size_t c = 0; c < opening_rows_.size(); ++c) {
+    bool is_cut = false;
+    for (std::size_t r = 0; r < order_.rolls.size(); ++r) is_cut |= ix(order_.rolls[r].cloth) == c && !state.rolls[r].lengths.empty();
+    if (opening_rows_[c] >= 0) lp_.set_row(opening_rows_[c], is_cut ? 0 : 1, kNoLimit);
+  }
   for (const Known& known : known_) {
     std::int64_t most = 0;
     for (const int r : order_.sources[ix(known.source)].rolls)
@@ -157,6 +179,11 @@ double OrderModel::panel_price(int cloth, int panel) const {
 }
 
 double OrderModel::metre_price(int source) const { return std::max(0.0, -lp_.price(source_rows_[ix(source)])); }
+
+double OrderModel::opening_price(int cloth) const {
+  const int row = opening_rows_[ix(cloth)];
+  return row < 0 ? 0 : std::max(0.0, lp_.price(row));
+}
 
 RulePrice OrderModel::rule_price(int line, int rule, std::int64_t scale) const {
   const auto whole = [&](int row, double sign) {

@@ -7,7 +7,7 @@
 // Unknowns: how often each length is cut from each source, how much of each roll
 // is cut off, how many pieces of each line are made of each cloth, and where the
 // panels that name cloths come from. Squaring counts for a roll as far as it is
-// cut, and no more once it is. What a rule lacks is allowed at a price.
+// cut, and no more once it is; of a cloth that must be cut, for one whole roll or more. What a rule lacks is allowed at a price.
 //
 // Amounts are in whole currency and metres.
 
@@ -52,6 +52,8 @@ class OrderModel {
   double panel_price(int cloth, int panel) const;  // ≥ 0
   // What a metre of the source's cloth counts for, at the least.
   double metre_price(int source) const;
+  // For cutting some roll of a cloth at all, ≥ 0 (batch/order_bound.h).
+  double opening_price(int cloth) const;
   RulePrice rule_price(int line, int rule, std::int64_t scale) const;
 
  private:
@@ -65,6 +67,7 @@ class OrderModel {
   void add_sources();
   // Panels of a roll set apart that serve for the cloth it is of.
   void add_moves(int apart, int cloth);
+  void add_openings();
   double metre_cost(const CaseRoll& roll, bool is_cut) const;
 
   const OrderCase& order_;
@@ -73,6 +76,7 @@ class OrderModel {
   std::vector<LineRows> lines_;
   std::vector<std::vector<int>> balance_;  // rows by cloth and panel; −1: not wanted
   std::vector<int> source_rows_;
+  std::vector<int> opening_rows_;  // by cloth; −1: none
   std::vector<int> roll_columns_;
   std::vector<double> metre_costs_;  // by roll, as the model has them
   struct Known {

@@ -69,7 +69,7 @@ class CaseWriter {
     add_on_hand();
     for (int l = 0; l < std::ssize(job_.order.lines); ++l)
       if (std::optional<Problem> problem = add_line(l)) return *std::move(problem);
-    if (std::optional<Problem> problem = against_match()) return *std::move(problem);
+    note_unmatched();
     case_.order.kinds = static_cast<int>(case_.kinds.size());
     find_ways();
     if (std::optional<Problem> problem = add_kept(job_, case_)) return *std::move(problem);
@@ -211,19 +211,13 @@ class CaseWriter {
     return std::nullopt;
   }
 
-  std::optional<Problem> against_match() const {
+  // Panels that are wanted of cloth whose pattern they would have to match.
+  void note_unmatched() {
     const auto wanted = panels_wanted(case_.order);
-    for (std::size_t i = 0; i < case_.rolls.size(); ++i) {
-      const Roll& roll = job_.rolls[ix(case_.rolls[i])];
-      if (!needs_matching(job_, case_.rolls[i])) continue;
+    for (std::size_t i = 0; i < case_.rolls.size(); ++i)
       for (std::size_t p = 0; p < job_.panels.size(); ++p)
-        if (job_.panels[p].match != Match::none && wanted[ix(case_.order.rolls[i].cloth)][p])
-          return Problem{"rolls[" + std::to_string(case_.rolls[i]) + "].repeat",
-                         "an order is not yet planned where a panel must match a pattern, and " + job_.panels[p].name +
-                             " must match that of " + roll.name,
-                         "plan this roll by itself, or let the panel match nothing"};
-    }
-    return std::nullopt;
+        if (needs_matching(job_, case_.rolls[i]) && job_.panels[p].match != Match::none && wanted[ix(case_.order.rolls[i].cloth)][p])
+          case_.unmatched.push_back({case_.rolls[i], static_cast<int>(p)});
   }
 
   void find_ways() {

@@ -10,8 +10,7 @@
 // where more of its cloth serves (batch/order_case.h).
 //
 // Refused: an order of nothing; a roll that must be cut and cannot be; what
-// batch_kept.h refuses; a line that no cloth on a roll can serve; panels
-// that must match a pattern on cloth that repeats.
+// batch_kept.h refuses; a line that no cloth on a roll can serve.
 
 #include "batch/order_case.h"
 #include "fold/fold_plan.h"
@@ -45,6 +44,9 @@ struct BatchCase {
   std::vector<int> rolls;  // of the job, by roll of the case
   std::vector<ClothKind> kinds;
   std::vector<KeptOnRoll> kept = {};
+  // Rolls and panels of the job: wanted of a roll whose pattern they must match, and so
+  // not cut from it.
+  std::vector<std::pair<int, int>> unmatched = {};
 };
 
 Result<BatchCase> batch_case(const Job& job);

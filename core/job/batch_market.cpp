@@ -127,6 +127,7 @@ OrderPrices whole_prices(const OrderCase& order, const OrderModel& model) {
     for (int r = 0; r < std::ssize(order.lines[ix(l)].rules); ++r)
       prices.rules.back().push_back(model.rule_price(l, r, prices.scale));
   }
+  for (int c = 0; c < std::ssize(order.cloths); ++c) prices.opening.push_back(whole(model.opening_price(c)));
   prices.cloth = prices.may = prices.scale;
   return prices;
 }

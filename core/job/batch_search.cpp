@@ -207,6 +207,7 @@ void BatchSearch::note_cost_bound(const std::vector<Offer>& offers, OrderPrices 
       if (!bounds_.keeps_rules) rule.at_least = 0;
   const auto weight = static_cast<std::int64_t>(weights_.must);
   prices.all_must = all;
+  if (!all || !keeps_rules) prices.opening.clear();
   prices.must = all ? 0 : weight * prices.scale;
   const auto least = least_of_all(order_, markets_, offers, prices, kRollSteps, budget_.cancelled);
   if (!least) return;
@@ -218,6 +219,7 @@ void BatchSearch::note_cost_bound(const std::vector<Offer>& offers, OrderPrices 
 
 void BatchSearch::note_fill_bound(const std::vector<Offer>& offers, OrderPrices prices) {
   prices.cloth = prices.may = 0;
+  prices.opening.clear();
   prices.must = prices.scale;
   for (auto& rules : prices.rules)
     for (RulePrice& rule : rules) rule.at_least = 0;
@@ -265,6 +267,7 @@ void BatchSearch::bound_served() {
     if (!stage.model.solve()) return;
     OrderPrices prices = whole_prices(order_, stage.model);
     const std::vector<Offer> offers = offers_at(stage, prices, true, budget_.steps);
+    prices.opening.clear();
     prices.must = std::llround(weight * static_cast<double>(prices.scale));
     for (auto& rules : prices.rules)
       for (RulePrice& rule : rules) rule.at_least = 0;

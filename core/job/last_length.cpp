@@ -125,6 +125,9 @@ class WantedWriter {
 }  // namespace
 
 std::optional<int> LastLengthFinder::operator()(int kind, int way, const std::vector<std::int64_t>& needs, Length most) {
+  if (case_.kinds[ix(kind)].cloth.fabric.repeat.is_any())
+    for (std::size_t p = 0; p < needs.size(); ++p)
+      if (needs[p] > 0 && job_.panels[p].match != Match::none) return std::nullopt;
   Known& known = known_[{kind, way, needs}];
   if (!known.length && known.tried < most) search(kind, way, needs, most, known);
   if (known.length && lengths_.pool()[ix(*known.length)].size > most) return std::nullopt;

@@ -9,6 +9,11 @@ namespace foldyard {
 
 namespace {
 
+// Lengths of a batch are laid without regard to the pattern.
+bool must_match_on(const Roll& cloth, const Panel& panel) {
+  return cloth.fabric.repeat.is_any() && panel.match != Match::none;
+}
+
 Roll bare(Roll cloth) {
   cloth.flaws.clear();
   return cloth;
@@ -22,7 +27,7 @@ LengthPricer::LengthPricer(const Job& job, const Roll& cloth, const std::vector<
   sold_.rolls = {bare(cloth)};
   sold_.panels.clear();
   for (std::size_t p = 0; p < prices.size(); ++p) {
-    if (prices[p] <= 0) continue;
+    if (prices[p] <= 0 || must_match_on(cloth, job.panels[p])) continue;
     sold_.panels.push_back(job.panels[p]);
     sold_.panels.back().worth = Worth::parts(prices[p]);
     sold_.panels.back().at_most.reset();

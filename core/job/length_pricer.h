@@ -3,7 +3,7 @@
 // LengthPricer: what every length of one kind of cloth gives at the most when
 // each panel sells at a price, and the pattern that gives it.
 //
-// Panels of price 0 or less are not cut. Lengths are those worth cutting: sums
+// Panels of price 0 or less are not cut, nor, from cloth that repeats, those that must match. Lengths are those worth cutting: sums
 // along of the panels that sell (cutting/grid.h), up to the table's length and
 // the roll's. Copies are free of limits.
 //

@@ -33,7 +33,15 @@ class Door {
     plan.proved = is_filled() && search_.is_proved();
     plan.note = plan.proved ? "no plan that makes as much costs less: prices of panels prove it"
                             : "this is the best found; prices of panels bound what any plan costs";
+    if (!case_.unmatched.empty()) plan.note += "; " + unmatched();
     return plan;
+  }
+
+  std::string unmatched() const {
+    const auto [roll, panel] = case_.unmatched.front();
+    const std::string more = case_.unmatched.size() > 1 ? ", and more of that kind" : "";
+    return job_.panels[static_cast<std::size_t>(panel)].name + " must match the pattern of " +
+           job_.rolls[static_cast<std::size_t>(roll)].name + ", so a batch cuts none of it there" + more;
   }
 
   // The bound on cost is one of plans that make all that must be made.

@@ -9,8 +9,11 @@
 //
 // Panel::at_most holds for all rolls together (job/batch_limits.h).
 //
+// Panels that must match a pattern are cut from no roll that repeats; the note says so, and
+// bounds speak of plans that keep to it. Plan such a roll by itself (job/plan_roll.h).
+//
 // Refused, in one sentence: an order of nothing; a line that no roll can serve; an
-// order of which nothing can be cut; panels that must match a pattern; what job/batch_case.h refuses; a limit on copies
+// order of which nothing can be cut; what job/batch_case.h refuses; a limit on copies
 // that the order passes, or that could not be held.
 //
 // REQUIRES the invariants of Job.

@@ -46,7 +46,7 @@ void add_row(Table& table, const Case& c, int rounds) {
   const auto at = [&](std::size_t i) { return static_cast<double>(outcome.numbers[i]); };
   const auto time = [&](std::size_t i) { return milliseconds(at(i) * 1e-9); };
   table.add({std::to_string(c.rolls), std::to_string(c.goods), std::to_string(c.pieces),
-             percent(at(0) / std::max(at(1), 1.0)), percent(at(2) / std::max(at(3), 1.0) - 1),
+             percent(at(0) / std::max(at(1), 1.0)), fixed((at(2) / std::max(at(3), 1.0) - 1) * 100, 1) + " %",
              std::to_string(outcome.numbers[4]), time(5), time(6), time(7), fixed(outcome.megabytes, 0)});
 }
 
@@ -59,7 +59,7 @@ std::string batch_section(bool quick) {
     if (!quick || c.rolls <= 16) add_row(table, c, quick ? 40 : 200);
   return "## An order over many rolls\n\n"
          "Rolls of eight cloths in two widths, goods of one panel or of three, some lines from marked cloth, some\n"
-         "with a least number of each cloth. The bound counts lengths folded end to end, too.\n\n" +
+         "with a least number of each cloth.\n\n" +
          table.text();
 }
 

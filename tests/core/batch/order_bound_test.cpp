@@ -25,6 +25,23 @@ TEST(OrderBound, IsLeastOfPiecesAndLeastOfRolls) {
   EXPECT_EQ(least_of_roll(roll, {{Length::units(50), 52}}, prices, 1'000'000), 0);  // would cost more than it sells
 }
 
+// Opening a cloth is charged once and paid to each of its rolls: no roll then cuts more than
+// its squaring is worth, and the squaring stands in the bound.
+TEST(OrderBound, ChargesTheOpeningOfAClothOnce) {
+  OrderCase order = test::small_case();
+  order.lines = {{9, 10, 0, {0}, {{0, 1, {}}}, {}}};
+  OrderPrices prices;
+  prices.all_must = true;
+  prices.panel = {{5, 0}, {7, 0}};
+  prices.rules = {{}};
+  prices.opening = {2, 0};
+  EXPECT_EQ(static_cast<std::int64_t>(least_of_pieces(order, prices)), 52);
+  const CaseRoll roll = test::case_roll(0, 50, 1);  // squaring 2
+  EXPECT_EQ(least_of_roll(roll, {{Length::units(50), 50}}, prices, 1'000'000), 0);
+  EXPECT_EQ(least_of_roll(roll, {{Length::units(50), 60}}, prices, 1'000'000), -10);
+  EXPECT_LE(static_cast<std::int64_t>(least_of_roll_by_density(roll, 60, Length::units(50), prices)), -10);
+}
+
 TEST(OrderBound, MakesPiecesOnlyWhereTheyPayWithoutMust) {
   OrderCase order = test::small_case();
   OrderPrices prices;

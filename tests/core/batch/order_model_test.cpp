@@ -40,6 +40,20 @@ TEST(OrderModel, PricesPanelsByTheCheapestCloth) {
   EXPECT_NEAR(model.cost(), 2.5 * 2 - 10 * 10 * 100, 1e-6);
 }
 
+// Only blue may serve, 2.5 of its 3 m: its squaring of 0.6 m at 2 counts whole, not for 2.5/3.
+TEST(OrderModel, PaysForAWholeRollOfAClothThatMustBeCut) {
+  OrderCase order = plain_case();
+  order.lines[0].cloths = {1};
+  order.rolls[1].squaring = Length::mm(600);
+  OrderModel model(order, {1, 100, 1, 10});
+  model.allow(1, 0, kPool);
+  ASSERT_TRUE(model.solve());
+  EXPECT_NEAR(model.cost(), 2.5 * 2 + 0.6 * 2 - 10 * 10 * 100, 1e-6);
+  EXPECT_NEAR(model.opening_price(1), 1.2, 1e-6);
+  EXPECT_NEAR(model.metre_price(1), 2, 1e-6);  // the last of them costs no more squaring
+  EXPECT_NEAR(model.opening_price(0), 0, 1e-6);
+}
+
 TEST(OrderModel, CountsWhatIsCutAlready) {
   const OrderCase order = plain_case();
   OrderModel model(order, {1, 100, 1, 10});

@@ -168,6 +168,18 @@ TEST(PlanBatch, BoundsTheCostOfWhatCanBeServed) {
   EXPECT_LE(plan->cost_bound, plan->cost);
 }
 
+// The moss that repeats serves pockets and fronts; bodies come from elsewhere.
+TEST(PlanBatch, CutsNothingThatMustMatchFromClothThatRepeats) {
+  Job job = test::order_job();
+  job.rolls[0].fabric.repeat = {Length::mm(320), {}, {}, {}, false};
+  job.panels[0].match = Match::start;
+  job.order.lines[1].from.clear();
+  const auto plan = plan_batch(job, few_rounds());
+  EXPECT_EQ(found_in(job, plan), std::vector<std::string>());
+  EXPECT_NE(plan->note.find("body must match the pattern of moss 1, so a batch cuts none of it there"), std::string::npos) << plan->note;
+  for (const Plan& roll : plan->rolls) EXPECT_TRUE(roll.roll != 0 || roll.yield[0] == 0);
+}
+
 TEST(PlanBatch, HoldsALimitOnCopies) {
   Job job = test::order_job();
   job.panels[1].at_most = 24;  // twelve carriers of two pockets each
