@@ -36,7 +36,7 @@ void OrderModel::add_moves(int apart, int cloth) {
 }
 
 // A roll is paid for by the metre, squaring shared out over all that it has; once it
-// is cut squaring is paid.
+// is cut, or must be, squaring is paid.
 double OrderModel::metre_cost(const CaseRoll& roll, bool is_cut) const {
   const double room = std::max(in_metres(roll.room), 1e-6);
   const double squaring = is_cut ? 0 : in_metres(roll.squaring);
@@ -50,7 +50,7 @@ void OrderModel::add_sources() {
     source_rows_.push_back(lp_.add_row(-kNoLimit, 0));
     for (const int r : source.rolls) {
       const CaseRoll& roll = order_.rolls[ix(r)];
-      metre_costs_[ix(r)] = metre_cost(roll, false);
+      metre_costs_[ix(r)] = metre_cost(roll, roll.must);
       std::vector<LpTerm> terms{{source_rows_.back(), -1}};
       if (const int row = opening_rows_[ix(roll.cloth)]; row >= 0) terms.push_back({row, 1 / std::max(in_metres(roll.room), 1e-6)});
       roll_columns_[ix(r)] = lp_.add_column(metre_costs_[ix(r)], in_metres(roll.room), terms);
@@ -135,7 +135,7 @@ void OrderModel::set_state(const OrderState& state, const LengthPool& pool) {
     Length left;
     for (int s = 0; s < std::ssize(roll.stretches); ++s) left += room_left(roll, state.rolls[r], pool, s);
     lp_.set_most(roll_columns_[r], in_metres(left));
-    const double cost = metre_cost(roll, !state.rolls[r].lengths.empty());
+    const double cost = metre_cost(roll, roll.must || !state.rolls[r].lengths.empty());
     if (cost == metre_costs_[r]) continue;
     lp_.set_cost(roll_columns_[r], cost);
     metre_costs_[r] = cost;
