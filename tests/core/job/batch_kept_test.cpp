@@ -2,8 +2,10 @@
 
 #include <gtest/gtest.h>
 
+#include "core/support/dice.h"
 #include "core/support/order_job.h"
 #include "inspect/inspect_batch.h"
+#include "job/check_job.h"
 #include "job/kept_length.h"
 #include "job/plan_batch.h"
 
@@ -85,6 +87,48 @@ TEST(BatchKept, KeepsWhatNoPieceNeeds) {
   job.order.kept = {one_body("moss 1", 2)};
   const Result<BatchPlan> plan = plan_batch(job, few_rounds());
   expect_sound(job, plan);
+}
+
+// Orders by dice, with rolls left out or forced, a line kept on a roll, flaws, a repeat, panels
+// on hand and limits.
+Job order_by_dice(unsigned seed) {
+  test::Dice dice(seed);
+  Job job = test::order_job();
+  job.order.lines[0].must = dice.from_to(1, 20);
+  job.order.lines[1].must = dice.from_to(0, 20);
+  for (Roll& roll : job.rolls) {
+    roll.length = Length::mm(dice.from_to(2'000, 12'000));
+    if (dice.from_to(0, 4) == 0) roll.in_batch = dice.coin() ? InBatch::must : InBatch::never;
+    if (dice.from_to(0, 5) == 0) roll.flaws = {{{Length::mm(700), Length::mm(720)}, {Length(), Length::mm(1'400)}, ""}};
+    if (dice.from_to(0, 6) == 0) roll.fabric.repeat.along = Length::mm(320);
+  }
+  if (dice.from_to(0, 3) == 0) job.panels[1].match = Match::start;
+  if (dice.from_to(0, 3) == 0) job.panels[1].at_most = 30;
+  if (dice.from_to(0, 2) == 0) job.order.lines[0].roll = job.rolls[dice.coin() ? 0 : 1].name;
+  if (dice.from_to(0, 3) == 0) job.on_hand = {{0, "moss", {}, dice.from_to(1, 5)}};
+  return job;
+}
+
+// Every plan passes the inspector, with some of its lengths kept too.
+TEST(BatchKept, StandsWithAllElseThatIsSetByHand) {
+  int planned = 0;
+  for (unsigned seed = 1; seed <= 30; ++seed) {
+    Job job = order_by_dice(seed);
+    if (check_job(job)) continue;
+    const Result<BatchPlan> first = plan_batch(job, few_rounds());
+    if (!first) {
+      EXPECT_EQ(first.problem().sentence().find("does not pass inspection"), std::string::npos) << "seed " << seed;
+      continue;
+    }
+    EXPECT_EQ(inspect_batch(job, *first), std::vector<std::string>()) << "seed " << seed;
+    for (const Plan& roll : first->rolls)
+      for (int i = 0; i < std::ssize(roll.lengths); i += 2) job.order.kept.push_back(kept_length(job, roll, i));
+    const Result<BatchPlan> again = plan_batch(job, few_rounds());
+    ASSERT_TRUE(again) << "seed " << seed << ": " << again.problem().sentence();
+    EXPECT_EQ(inspect_batch(job, *again), std::vector<std::string>()) << "seed " << seed;
+    ++planned;
+  }
+  EXPECT_GE(planned, 15);
 }
 
 }  // namespace
