@@ -4,6 +4,7 @@
 
 #include <algorithm>
 
+#include "fields/reading_order.h"
 #include "shelf/mark_signs.h"
 #include "shelf/swatch.h"
 #include "table/board_colours.h"
@@ -95,7 +96,7 @@ void RollDelegate::paint_words(QPainter& painter, const QStyleOptionViewItem& op
   painter.setFont(option.font);
   painter.setPen(soft(option.palette));
   painter.drawText(at.size, Qt::AlignLeft | Qt::AlignVCenter,
-                   elided(option.font, roll_size_words(roll, rolls_.unit()), at.size.width()));
+                   elided(option.font, in_own_order(roll_size_words(roll, rolls_.unit())), at.size.width()));
 }
 
 double RollDelegate::tape_length(const Roll& roll, double room) const {

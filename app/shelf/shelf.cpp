@@ -1,12 +1,12 @@
 #include "shelf/shelf.h"
 
-#include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QSignalBlocker>
 #include <QStyle>
 #include <QVBoxLayout>
 
 #include "fields/field_text.h"
+#include "fields/flow_row.h"
 #include "job/start_job.h"
 #include "shelf/roll_dialog.h"
 #include "shelf/roll_edits.h"
@@ -42,18 +42,16 @@ Shelf::Shelf(Document& document, QWidget* parent)
 }
 
 void Shelf::arrange() {
-  auto* buttons = new QHBoxLayout;
-  buttons->setSpacing(6);
+  auto* row = new FlowBar;
   for (QWidget* target : std::initializer_list<QWidget*>{search_, put_, add_, about_}) target->setMinimumHeight(kLeastTarget);
-  for (QPushButton* button : {put_, add_, about_}) buttons->addWidget(button);
-  buttons->addStretch(1);
+  for (QPushButton* button : {put_, add_, about_}) row->row()->addWidget(button);
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(0, 0, 0, 0);
   layout->setSpacing(5);
   layout->addWidget(search_);
   layout->addWidget(list_, 1);
   layout->addWidget(words_);
-  layout->addLayout(buttons);
+  layout->addWidget(row);
   layout->addWidget(form_);
 }
 

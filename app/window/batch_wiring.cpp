@@ -2,6 +2,7 @@
 
 #include <QAction>
 #include <QMenu>
+#include <QScrollArea>
 #include <QSignalBlocker>
 #include <QStackedWidget>
 #include <QVBoxLayout>
@@ -9,6 +10,22 @@
 #include "window/main_window.h"
 
 namespace foldyard {
+namespace {
+
+// Neither page decides how small the window may be: not the one that is not seen, and
+// where words are long or the screen is small, the other is scrolled.
+QScrollArea* scrolled(QWidget* page, Qt::ScrollBarPolicy across) {
+  auto* scroller = new QScrollArea;
+  scroller->setWidget(page);
+  scroller->setWidgetResizable(true);
+  scroller->setFocusPolicy(Qt::NoFocus);
+  scroller->setHorizontalScrollBarPolicy(across);
+  scroller->viewport()->setAutoFillBackground(false);
+  page->setAutoFillBackground(false);
+  return scroller;
+}
+
+}  // namespace
 
 QWidget* MainWindow::with_batch(QWidget* roll_page) {
   auto* side = new QWidget;
@@ -21,8 +38,8 @@ QWidget* MainWindow::with_batch(QWidget* roll_page) {
   page_tabs_->addTab(tr("One roll"));
   page_tabs_->addTab(tr("Batch"));
   page_tabs_->setTabToolTip(1, tr("An order planned over all rolls of the shelf (Ctrl+B)"));
-  pages->addWidget(roll_page);
-  pages->addWidget(batch_page_);
+  pages->addWidget(scrolled(roll_page, Qt::ScrollBarAlwaysOff));
+  pages->addWidget(scrolled(batch_page_, Qt::ScrollBarAsNeeded));
   auto* column = new QVBoxLayout(side);
   column->setContentsMargins(0, 0, 0, 0);
   column->setSpacing(4);

@@ -1,12 +1,12 @@
 #include "window/figures.h"
 
-#include <QHBoxLayout>
 #include <QVBoxLayout>
 
 #include <cmath>
 #include <numeric>
 
 #include "drawing/words.h"
+#include "fields/flow_row.h"
 
 namespace foldyard {
 namespace {
@@ -70,9 +70,8 @@ QString name_of(int figure) {
 }  // namespace
 
 Figures::Figures(QWidget* parent) : QWidget(parent) {
-  auto* row = new QHBoxLayout(this);
+  auto* row = new FlowRow(this, 26);
   row->setContentsMargins(4, 0, 4, 0);
-  row->setSpacing(26);
   for (std::size_t i = 0; i < count; ++i) {
     auto* column = new QVBoxLayout;
     column->setSpacing(0);
@@ -82,9 +81,8 @@ Figures::Figures(QWidget* parent) : QWidget(parent) {
     words_[i]->setProperty("soft", true);
     column->addWidget(values_[i]);
     column->addWidget(words_[i]);
-    row->addLayout(column);
+    row->add(column);
   }
-  row->addStretch(1);
 }
 
 void Figures::show_plan(const Job& job, const Plan* plan) {

@@ -1,8 +1,8 @@
 #include "window/guide_strip.h"
 
-#include <QHBoxLayout>
-
 #include <algorithm>
+
+#include "fields/flow_row.h"
 
 namespace foldyard {
 namespace {
@@ -21,7 +21,7 @@ GuideStrip::GuideStrip(QWidget* parent)
     : QFrame(parent), own_roll_(new QPushButton(tr("Begin with your own roll…"))), closer_(new QPushButton(tr("Close"))) {
   setProperty("strip", true);
   setAccessibleName(tr("First steps"));
-  auto* row = new QHBoxLayout(this);
+  auto* row = new FlowRow(this);
   row->setContentsMargins(8, 3, 8, 3);
   for (int i = 0; i < kSteps; ++i) {
     steps_[static_cast<std::size_t>(i)] = new QPushButton;
@@ -30,7 +30,7 @@ GuideStrip::GuideStrip(QWidget* parent)
     connect(steps_[static_cast<std::size_t>(i)], &QPushButton::clicked, this, [this, i] { emit wanted(i); });
     show_step(static_cast<Step>(i));
   }
-  row->addStretch(1);
+  row->add_gap();
   row->addWidget(own_roll_);
   row->addWidget(closer_);
   own_roll_->setToolTip(tr("Its width and length and what you sew: then there is a plan"));

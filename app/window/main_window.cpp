@@ -7,6 +7,7 @@
 #include <QStatusBar>
 #include <QVBoxLayout>
 
+#include "fields/flow_row.h"
 #include "window/linen.h"
 
 namespace foldyard {
@@ -136,21 +137,20 @@ QWidget* MainWindow::ways_side() {
 }
 
 QWidget* MainWindow::aim_row() {
-  auto* row = new QWidget;
-  auto* layout = new QHBoxLayout(row);
-  layout->setContentsMargins(0, 0, 0, 0);
+  auto* row = new FlowBar;
+  FlowRow* layout = row->row();
   auto* label = new QLabel(tr("Best for"));
+  label->setIndent(8);
   auto* group = new QButtonGroup(row);
   group->setExclusive(true);
   group->addButton(most_worth_);
   group->addButton(less_time_);
   most_worth_->setChecked(true);
   layout->addWidget(way_tabs_);
-  layout->addSpacing(12);
   layout->addWidget(label);
   layout->addWidget(most_worth_);
   layout->addWidget(less_time_);
-  layout->addStretch(1);
+  layout->add_gap();
   layout->addWidget(compare_large_->button());
   return row;
 }
@@ -201,6 +201,7 @@ void MainWindow::set_tab_order() {
 }
 
 void MainWindow::set_aim(Aim aim) {
+  show_batch(false);
   if (aim == aim_) return;
   aim_ = aim;
   aim_button(aim)->setChecked(true);

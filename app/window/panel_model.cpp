@@ -7,6 +7,7 @@
 #include "job/resize_goods.h"
 #include "job/start_job.h"
 #include "fields/field_text.h"
+#include "fields/reading_order.h"
 #include "window/window_colours.h"
 
 #include <QGuiApplication>
@@ -66,7 +67,10 @@ bool& flag_of(Panel& panel, int column) {
   return column == PanelModel::may_turn ? panel.may_turn : panel.on_fold;
 }
 
-QString shown_text(const QString& text, int role) { return role == Qt::DisplayRole ? breakable(text) : text; }
+QString shown_text(const QString& text, int column, int role) {
+  if (role != Qt::DisplayRole) return text;
+  return column == PanelModel::name ? breakable(text) : in_own_order(breakable(text));
+}
 
 QString field_key(const QModelIndex& index) {
   return QStringLiteral("panels[%1].%2").arg(index.row()).arg(QLatin1String(kKeys[index.column()]));
@@ -99,7 +103,7 @@ QVariant PanelModel::data(const QModelIndex& index, int role) const {
     case Qt::DisplayRole:
     case Qt::EditRole:
       if (is_flag(index.column())) return {};
-      return shown_text(refused ? refused->text : cell_text(panel, index.column()), role);
+      return shown_text(refused ? refused->text : cell_text(panel, index.column()), index.column(), role);
     case Qt::CheckStateRole:
       if (!is_flag(index.column())) return {};
       return (index.column() == may_turn ? panel.may_turn : panel.on_fold) ? Qt::Checked : Qt::Unchecked;

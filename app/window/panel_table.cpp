@@ -1,12 +1,12 @@
 #include "window/panel_table.h"
 
-#include <QHBoxLayout>
 #include <QHeaderView>
 #include <QVBoxLayout>
 
 #include "drawing/goods_words.h"
 #include "fields/cell_editor.h"
 #include "fields/field_text.h"
+#include "fields/flow_row.h"
 
 namespace foldyard {
 
@@ -50,18 +50,17 @@ void PanelTable::arrange() {
   reason_->setProperty("fault", true);
   goods_->setMenu(goods_menu());
   goods_->setToolTip(tr("Panels of ready goods, from their finished sizes"));
-  auto* buttons = new QHBoxLayout;
-  buttons->addWidget(add_);
-  buttons->addWidget(goods_);
-  buttons->addWidget(take_);
-  buttons->addStretch();
+  auto* row = new FlowBar;
+  row->row()->addWidget(add_);
+  row->row()->addWidget(goods_);
+  row->row()->addWidget(take_);
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(0, 0, 0, 0);
   more_->setToolTip(tr("The most that is cut of a panel, how it lies to a repeat, and its grain on railroaded cloth"));
   layout->addWidget(view_, 1);
   layout->addWidget(more_);
   layout->addWidget(reason_);
-  layout->addLayout(buttons);
+  layout->addWidget(row);
 }
 
 // The sizes in the unit that the job has when the menu opens.

@@ -82,7 +82,7 @@ void PlanView::show_words() {
   const auto* found = plan();
   const auto& result = answer_->comparison.ways[static_cast<std::size_t>(way_)];
   words_->setText(found ? answer_words(answer_->job, *found) + QLatin1Char(' ') + proof_words(*found)
-                        : tr("Not possible %1: %2")
+                        : tr("“%1” is not possible here: %2.")
                               .arg(QString::fromStdString(way_name(result.way)), QString::fromStdString(result.refused)));
 }
 

@@ -8,6 +8,7 @@
 #include <algorithm>
 
 #include "drawing/words.h"
+#include "fields/reading_order.h"
 #include "table/small_cloth.h"
 #include "window/cloth_style.h"
 #include "window/window_colours.h"
@@ -73,7 +74,7 @@ class CardDelegate : public QStyledItemDelegate {
     double y = words.top() + used + 3;
     for (int i = 0; i < lines.size(); ++i) {
       painter.setPen(i < 3 ? colours.ink : colours.soft_ink);
-      painter.drawText(QRectF(words.left(), y, words.width(), option.fontMetrics.height()), Qt::AlignLeft, lines[i]);
+      painter.drawText(QRectF(words.left(), y, words.width(), option.fontMetrics.height()), Qt::AlignLeft, in_own_order(lines[i]));
       y += option.fontMetrics.height() + 1;
     }
     if (ways.on_frontier(row))

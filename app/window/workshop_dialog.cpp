@@ -172,7 +172,7 @@ void WorkshopDialog::add_row(QGridLayout* grid, const QString& label, QWidget* f
   auto* title = new QLabel(label);
   title->setBuddy(focus);
   grid->addWidget(title, row, 0);
-  grid->addWidget(field, row, 1);
+  grid->addWidget(field, row, 1, 1, key.isEmpty() ? 2 : 1);
   if (key.isEmpty()) return;
   grid->addWidget(notes_[key] = wrapped("soft"), row, 2);
 }
