@@ -47,15 +47,15 @@ void OwnRollDialog::arrange() {
   add(tr("&Length on the roll"), length_field_, length_field_->line());
   add(tr("What you &sew"), goods_, goods_);
   auto* buttons = new QDialogButtonBox;
-  buttons->addButton(tr("Cancel"), QDialogButtonBox::RejectRole);
+  buttons->addButton(tr("Cancel"), QDialogButtonBox::RejectRole)->setAutoDefault(false);
   buttons->addButton(confirmer_, QDialogButtonBox::AcceptRole);
-  confirmer_->setDefault(true);
   connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
   connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
   auto* column = new QVBoxLayout(this);
   column->addLayout(form);
   column->addWidget(reason_);
   column->addWidget(buttons);
+  confirmer_->setDefault(true);  // only inside its dialog does that make Return its key
   width_field_->line()->setFocus();
   width_field_->line()->selectAll();
 }

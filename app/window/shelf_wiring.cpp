@@ -17,7 +17,9 @@ void MainWindow::make_roll_menu() {
 }
 
 void MainWindow::connect_shelf() {
+  connect(documents_, &DocumentActions::begun, this, [this] { show_batch(false); });
   connect(shelf_, &Shelf::put, this, [this] {
+    show_batch(false);
     way_table_->forget_choice();
     ask();
   });

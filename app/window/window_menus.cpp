@@ -76,8 +76,14 @@ void MainWindow::make_view_menu() {
   measure->setShortcut(tr("Ctrl+M"));
   connect(measure, &QAction::toggled, plan_view_->table(), &ClothTable::set_measuring);
   menu->addSeparator();
-  entry(menu, tr("&Pin the way to compare, or take it out"), {}, compare_large_, [this] { compare_large_->toggle(way_table_->row()); });
-  entry(menu, tr("Compare lar&ge, or back"), {}, compare_large_, [this] { compare_large_->set_shown(!compare_large_->is_shown()); });
+  entry(menu, tr("&Pin the way to compare, or take it out"), {}, compare_large_, [this] {
+    show_batch(false);
+    compare_large_->toggle(way_table_->row());
+  });
+  entry(menu, tr("Compare lar&ge, or back"), {}, compare_large_, [this] {
+    show_batch(false);
+    compare_large_->set_shown(!compare_large_->is_shown());
+  });
   menu->addSeparator();
   add_batch_entry(menu);
   auto* dark = menu->addAction(tr("&Dark colours"));

@@ -36,8 +36,15 @@ TEST_F(OwnRollDialogTest, TakesSizesAsPeopleWriteThem) {
   EXPECT_EQ(job.rolls[0].length, Length::mm(8500));
   EXPECT_TRUE(dialog.confirmer()->isEnabled());
   dialog.show();
-  QTest::keyClick(dialog.confirmer(), Qt::Key_Space);
+  QTest::keyClick(dialog.length_field()->line(), Qt::Key_Return);
   EXPECT_EQ(dialog.result(), QDialog::Accepted);
+}
+
+TEST_F(OwnRollDialogTest, ReturnDoesNothingWhileItCannotBeConfirmed) {
+  type(dialog.width_field(), "wide");
+  dialog.show();
+  QTest::keyClick(dialog.width_field()->line(), Qt::Key_Return);
+  EXPECT_TRUE(dialog.isVisible());
 }
 
 TEST_F(OwnRollDialogTest, CannotBeConfirmedWithTextThatIsNoLength) {
