@@ -39,14 +39,15 @@ std::string Table::text() const {
   return text + "\n";
 }
 
-bool write_between_marks(const std::string& path, const std::string& text) {
+bool write_between_marks(const std::string& path, const std::string& text, const std::string& first,
+                         const std::string& last) {
   std::ifstream file(path);
   std::ostringstream content;
   content << file.rdbuf();
   std::string page = content.str();
-  const auto begin = page.find(kBegin), end = page.find(kEnd);
+  const auto begin = page.find(first), end = page.find(last);
   if (!file || begin == std::string::npos || end == std::string::npos || end < begin) return false;
-  const auto start = begin + std::string(kBegin).size();
+  const auto start = begin + first.size();
   page.replace(start, end - start, "\n" + text);
   return static_cast<bool>(std::ofstream(path, std::ios::trunc) << page);
 }

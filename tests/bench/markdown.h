@@ -29,6 +29,7 @@ inline constexpr const char* kBegin = "<!-- tables: begin -->\n";
 inline constexpr const char* kEnd = "<!-- tables: end -->\n";
 
 // Puts the text between the marks of the file; false where it has none.
-bool write_between_marks(const std::string& path, const std::string& text);
+bool write_between_marks(const std::string& path, const std::string& text, const std::string& first = kBegin,
+                         const std::string& last = kEnd);
 
 }  // namespace foldyard::bench
