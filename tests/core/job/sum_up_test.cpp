@@ -95,6 +95,7 @@ TEST_F(TwoLays, TakeTheTimeOfEveryStep) {
   // Each step a power of ten of seconds, so each count is a digit.
   job_.pace = {s(1), s(10), s(100), s(1000), s(10000), 0, s(100000), 0, Worth::whole(36)};
   plan_.way = {FoldKind::selvedge_to_selvedge, 2, false, true};
+  for (Pattern& each : plan_.patterns) each.fold.way = plan_.way;
   lay_along(job_, plan_);
   sum_up(job_, plan_);
   // 1 unrolled, 3 cross-cut, 3 folded, 2 lifts, 4 cuts, 5 panels.
