@@ -6,6 +6,7 @@
 
 #include "batch/cut_dialog.h"
 #include "batch/order_words.h"
+#include "batch/pin_edits.h"
 #include "batch/tickets.h"
 
 namespace foldyard {
@@ -19,7 +20,7 @@ constexpr int kNarrow = 960;
 BatchPage::BatchPage(Document& document, PlanOrder plan, QWidget* parent)
     : QWidget(parent), document_(document), planner_(std::move(plan)), split_(new QSplitter(Qt::Horizontal)),
       pages_(new QStackedWidget), sides_(new PageTabs(tr("What the batch is planned from"))), order_(new OrderTable(document)),
-      products_(new ProductPage(document)), sewing_(new SewingPage(document)), webbing_(new WebbingPage(document)), view_(new BatchView(planner_)),
+      products_(new ProductPage(document)), sewing_(new SewingPage(document)), webbing_(new WebbingPage(document)), hand_(new HandPage(document)), cut_(new CutPage(document)), view_(new BatchView(planner_)),
       make_(new QPushButton(tr("Make an order from the panels"))) {
   add_sides();
   pages_->addWidget(invitation());
@@ -35,13 +36,14 @@ BatchPage::BatchPage(Document& document, PlanOrder plan, QWidget* parent)
   layout->addWidget(split_);
   connect(&document_, &Document::opened, this, [this] {
     answer_.reset();
-    left_out_.clear();
   });
   connect(&document_, &Document::changed, this, &BatchPage::take_job);
   connect(&planner_, &BatchPlanner::found, this, &BatchPage::take_answer);
   connect(&planner_, &BatchPlanner::answered, this, &BatchPage::take_answer);
   connect(&planner_, &BatchPlanner::failed, view_, &BatchView::show_fault);
-  connect(view_, &BatchView::roll_ticked, this, &BatchPage::tick_roll);
+  connect(view_, &BatchView::roll_ticked, this, [this](int roll, bool on) { set_in_batch(roll, on ? InBatch::may : InBatch::never); });
+  connect(view_, &BatchView::must_wanted, this, [this](int roll, bool on) { set_in_batch(roll, on ? InBatch::must : InBatch::may); });
+  connect(view_, &BatchView::keep_wanted, this, &BatchPage::keep_lay);
   connect(view_, &BatchView::mark_wanted, this, &BatchPage::mark_as_cut);
   connect(view_, &BatchView::tickets_wanted, this, &BatchPage::choose_and_write_tickets);
   connect(make_, &QPushButton::clicked, order_, &OrderTable::order_all);
@@ -53,6 +55,8 @@ void BatchPage::add_sides() {
   sides_->add(products_, tr("Products"));
   sides_->add(sewing_, tr("Sewing"));
   sides_->add(webbing_, tr("Webbing"));
+  sides_->add(hand_, tr("By hand"));
+  sides_->add(cut_, tr("Cut so far"));
 }
 
 QWidget* BatchPage::invitation() {
@@ -70,7 +74,7 @@ QWidget* BatchPage::invitation() {
 
 std::vector<QWidget*> BatchPage::tab_order() const {
   std::vector<QWidget*> all{sides_->tabs()};
-  for (const auto& page : {order_->tab_order(), products_->tab_order(), sewing_->tab_order(), webbing_->tab_order()})
+  for (const auto& page : {order_->tab_order(), products_->tab_order(), sewing_->tab_order(), webbing_->tab_order(), hand_->tab_order(), cut_->tab_order()})
     all.insert(all.end(), page.begin(), page.end());
   all.push_back(make_);
   for (QWidget* widget : view_->tab_order()) all.push_back(widget);
@@ -96,16 +100,19 @@ void BatchPage::resizeEvent(QResizeEvent* event) {
   split_->setOrientation(width() < kNarrow ? Qt::Vertical : Qt::Horizontal);
 }
 
+// A good answer stays good when only what is sewn, sold or bought besides changes.
 void BatchPage::ask() {
-  BatchQuestion question{document_.job(), left_out_};
-  if (question.job.order.lines.empty()) {
+  const Job& job = document_.job();
+  if (job.order.lines.empty()) {
     asked_.reset();
     return planner_.forget();
   }
-  if (!isVisible() || question == asked_) return;
-  asked_ = question;
+  if (!isVisible() || job == asked_) return;
+  const bool is_planned = !planner_.is_busy() && answer_ && asked_ && answer_->job == *asked_ && as_planned(job) == as_planned(*asked_);
+  asked_ = job;
   view_->show_fault({});
-  planner_.ask(std::move(question));
+  if (is_planned) take_answer(std::make_shared<const BatchAnswer>(batch_answer(job, answer_->plan)));
+  else planner_.ask(job);
 }
 
 void BatchPage::take_answer(const BatchAnswerPtr& answer) {
@@ -115,7 +122,7 @@ void BatchPage::take_answer(const BatchAnswerPtr& answer) {
 }
 
 void BatchPage::show_last() {
-  view_->show_answer(document_.job(), left_out_, answer_);
+  view_->show_answer(document_.job(), answer_);
   sewing_->set_pieces(pieces_of_batch());
 }
 
@@ -128,23 +135,36 @@ std::vector<std::int64_t> BatchPage::pieces_of_batch() const {
   return pieces;
 }
 
-void BatchPage::tick_roll(int roll, bool on) {
-  const std::string& name = document_.job().rolls[static_cast<std::size_t>(roll)].name;
-  if (on) left_out_.erase(name);
-  else left_out_.insert(name);
-  ask();
+void BatchPage::edit(const Job& next, const QString& words) {
+  const auto problem = document_.edit(next, words);
+  if (!problem) return;
+  show_last();
+  view_->show_fault(order_problem_text(*problem, next));
+}
+
+void BatchPage::set_in_batch(int roll, InBatch how) {
+  if (roll < 0 || roll >= std::ssize(document_.job().rolls)) return;
+  const QString name = QString::fromStdString(document_.job().rolls[static_cast<std::size_t>(roll)].name);
+  const QString words = how == InBatch::never  ? tr("leave “%1” out of the batch")
+                        : how == InBatch::must ? tr("cut from “%1” in any case")
+                                               : tr("let the batch cut from “%1”");
+  edit(with_in_batch(document_.job(), roll, how), words.arg(name));
+}
+
+void BatchPage::keep_lay(int lay) {
+  if (!answer_ || answer_->job != document_.job() || lay < 0 || lay >= std::ssize(answer_->plan.lays)) return;
+  edit(with_lay_kept(document_.job(), answer_->plan, lay), tr("keep lay %1").arg(lay + 1));
 }
 
 void BatchPage::mark_as_cut() {
   if (!answer_ || answer_->job != document_.job()) return;
   CutDialog dialog(answer_, this);
   if (dialog.exec() != QDialog::Accepted) return;
-  const auto problem = document_.edit(dialog.job(), dialog.words());
-  if (problem) view_->show_fault(order_problem_text(*problem, dialog.job()));
+  edit(dialog.job(), dialog.words());
 }
 
 void BatchPage::choose_and_write_tickets() {
-  const auto path = QFileDialog::getSaveFileName(this, tr("Write the tickets"), QString(), tr("Tickets (*.pdf)"));
+  const auto path = QFileDialog::getSaveFileName(this, tr("Write the tickets"), QString(), tr("Tickets as PDF (*.pdf);;Pages as SVG (*.svg);;Pages as PNG (*.png)"));
   if (!path.isEmpty()) write_tickets_to(QFileInfo(path).suffix().isEmpty() ? path + QLatin1String(".pdf") : path);
 }
 

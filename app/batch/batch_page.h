@@ -13,6 +13,8 @@
 
 #include "batch/batch_planner.h"
 #include "batch/batch_view.h"
+#include "batch/cut_page.h"
+#include "batch/hand_page.h"
 #include "batch/order_table.h"
 #include "batch/page_tabs.h"
 #include "batch/product_page.h"
@@ -36,7 +38,8 @@ class BatchPage : public QWidget {
   BatchView* view() const { return view_; }
   BatchPlanner& planner() { return planner_; }
   QPushButton* order_maker() const { return make_; }
-  const RollNames& left_out() const { return left_out_; }
+  CutPage* cut() const { return cut_; }
+  HandPage* hand() const { return hand_; }
   std::vector<QWidget*> tab_order() const;
 
   // Writes the tickets of the answer as PDF; false, with the reason shown, where
@@ -46,6 +49,9 @@ class BatchPage : public QWidget {
  public slots:
   void mark_as_cut();
   void choose_and_write_tickets();
+  // Whether a batch cuts from the roll.
+  void set_in_batch(int roll, foldyard::InBatch how);
+  void keep_lay(int lay);
 
  protected:
   void showEvent(QShowEvent* event) override;
@@ -59,13 +65,12 @@ class BatchPage : public QWidget {
   void show_last();
   std::vector<std::int64_t> pieces_of_batch() const;
   void take_answer(const BatchAnswerPtr& answer);
-  void tick_roll(int roll, bool on);
+  void edit(const Job& next, const QString& words);
 
   Document& document_;
   BatchPlanner planner_;
-  RollNames left_out_;
   BatchAnswerPtr answer_;
-  std::optional<BatchQuestion> asked_;
+  std::optional<Job> asked_;
   QSplitter* split_;
   QStackedWidget* pages_;
   PageTabs* sides_;
@@ -73,6 +78,8 @@ class BatchPage : public QWidget {
   ProductPage* products_;
   SewingPage* sewing_;
   WebbingPage* webbing_;
+  HandPage* hand_;
+  CutPage* cut_;
   BatchView* view_;
   QPushButton* make_;
 };

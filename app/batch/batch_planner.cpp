@@ -9,19 +9,29 @@
 
 namespace foldyard {
 
-Result<BatchPlan> plan_order(const BatchQuestion& question, BatchBudget budget) {
-  const RollsIn in = without_rolls(question.job, question.left_out);
-  const auto in_words = [&](const Problem& problem) { return told_in_words(problem, in.job); };
-  if (in.job.rolls.empty())
-    return Problem{"", BatchPlanner::tr("Every roll is left out of the batch").toStdString(),
-                   BatchPlanner::tr("tick one in the table of rolls").toStdString()};
-  if (const auto problem = check_job(in.job)) return in_words(*problem);
-  if (budget.found) {
-    budget.found = [&in, found = budget.found](const BatchPlan& plan) { found(in_whole_job(plan, in.places)); };
+Result<BatchPlan> plan_order(const Job& job, BatchBudget budget) {
+  if (const auto problem = check_job(job)) return told_in_words(*problem, job);
+  auto plan = plan_batch(job, budget);
+  if (!plan) return told_in_words(plan.problem(), job);
+  return plan;
+}
+
+Job as_planned(Job job) {
+  const Job usual;
+  job.name = usual.name;
+  job.unit = usual.unit;
+  job.webbings.clear();
+  job.notions = usual.notions;
+  job.sitting = usual.sitting;
+  job.history.clear();
+  for (Product& product : job.products) {
+    Product bare;
+    bare.name = product.name;
+    bare.panels = product.panels;
+    bare.worth = product.worth;
+    product = std::move(bare);
   }
-  auto plan = plan_batch(in.job, budget);
-  if (!plan) return in_words(plan.problem());
-  return in_whole_job(std::move(plan).value(), in.places);
+  return job;
 }
 
 BatchPlanner::BatchPlanner(PlanOrder plan, QObject* parent) : QObject(parent), plan_(std::move(plan)) {
@@ -33,16 +43,16 @@ BatchPlanner::~BatchPlanner() {
   pool_.waitForDone();
 }
 
-void BatchPlanner::ask(BatchQuestion question) {
+void BatchPlanner::ask(Job job) {
   ++wanted_;
   if (is_running_) {
-    waiting_ = std::move(question);
+    waiting_ = std::move(job);
     stopped_ = true;
     return;
   }
   is_running_ = true;
   emit busy_changed(true);
-  run(std::move(question));
+  run(std::move(job));
 }
 
 void BatchPlanner::forget() {
@@ -51,19 +61,19 @@ void BatchPlanner::forget() {
   stopped_ = true;
 }
 
-void BatchPlanner::run(BatchQuestion question) {
+void BatchPlanner::run(Job job) {
   stopped_ = false;
   progress_.begin(0);
-  pool_.start([this, question = std::move(question), number = wanted_] {
-    const Ending ending = planned(question, number);
+  pool_.start([this, job = std::move(job), number = wanted_] {
+    const Ending ending = planned(job, number);
     QMetaObject::invokeMethod(this, [this, ending, number] { finish(ending, number); }, Qt::QueuedConnection);
   });
 }
 
 // On the thread that plans.
-BatchPlanner::Ending BatchPlanner::planned(const BatchQuestion& question, int number) {
+BatchPlanner::Ending BatchPlanner::planned(const Job& job, int number) {
   const auto answer_of = [&](const BatchPlan& plan) {
-    return std::make_shared<const BatchAnswer>(batch_answer(question.job, plan));
+    return std::make_shared<const BatchAnswer>(batch_answer(job, plan));
   };
   BatchBudget budget;
   budget.cancelled = &stopped_;
@@ -73,7 +83,7 @@ BatchPlanner::Ending BatchPlanner::planned(const BatchQuestion& question, int nu
         this, [this, answer = answer_of(plan), number] { tell_found(answer, number); }, Qt::QueuedConnection);
   };
   try {
-    const auto plan = plan_(question, budget);
+    const auto plan = plan_(job, budget);
     if (!plan) return {nullptr, QString::fromStdString(plan.problem().sentence())};
     return {answer_of(*plan), {}};
   } catch (const std::exception& problem) {

@@ -4,8 +4,8 @@
 //
 // Each better plan is told as it is found, then the last one as the answer. One
 // order is planned at a time; a question asked meanwhile stops it, and what it
-// still tells is dropped: the latest question wins. Every answer carries the whole
-// job that was asked, the rolls that are left out included.
+// still tells is dropped: the latest question wins. Every answer carries the job that
+// was asked.
 
 #include <QObject>
 #include <QThreadPool>
@@ -16,25 +16,20 @@
 #include <optional>
 #include <utility>
 
-#include "batch/left_out.h"
 #include "drawing/batch_tables.h"
 #include "job/plan_batch.h"
 #include "measure/result.h"
 
 namespace foldyard {
 
-struct BatchQuestion {
-  Job job;
-  RollNames left_out = {};
-  bool operator==(const BatchQuestion&) const = default;
-};
-
 using BatchAnswerPtr = std::shared_ptr<const BatchAnswer>;
-using PlanOrder = std::function<Result<BatchPlan>(const BatchQuestion&, BatchBudget)>;
+using PlanOrder = std::function<Result<BatchPlan>(const Job&, BatchBudget)>;
 
-// plan_batch of the job room, without the rolls that are left out. A problem is
-// told in words of the window.
-Result<BatchPlan> plan_order(const BatchQuestion& question, BatchBudget budget);
+// plan_batch of the job room. A problem is told in words of the window.
+Result<BatchPlan> plan_order(const Job& job, BatchBudget budget);
+// The job with all left out that changes no plan of it: how goods are sewn and sold, and
+// what they take besides cloth. Jobs that are equal then have equal plans.
+Job as_planned(Job job);
 
 class BatchPlanner : public QObject {
   Q_OBJECT
@@ -43,7 +38,7 @@ class BatchPlanner : public QObject {
   explicit BatchPlanner(PlanOrder plan = plan_order, QObject* parent = nullptr);
   ~BatchPlanner() override;
 
-  void ask(BatchQuestion question);
+  void ask(Job job);
   // Nobody waits for an answer any more.
   void forget();
   // The running plan ends now; the best it has comes as its answer.
@@ -66,14 +61,14 @@ class BatchPlanner : public QObject {
     QString fault;
   };
 
-  void run(BatchQuestion question);
-  Ending planned(const BatchQuestion& question, int number);
+  void run(Job job);
+  Ending planned(const Job& job, int number);
   void tell_found(const BatchAnswerPtr& answer, int number);
   void finish(const Ending& ending, int number);
 
   PlanOrder plan_;
   QThreadPool pool_;
-  std::optional<BatchQuestion> waiting_;
+  std::optional<Job> waiting_;
   std::atomic<bool> stopped_ = false;
   SearchProgress progress_;
   int wanted_ = 0;  // the number of the question whose answer is waited for

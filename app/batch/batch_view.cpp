@@ -10,6 +10,7 @@
 #include <algorithm>
 
 #include "batch/fill_in_view.h"
+#include "batch/pin_edits.h"
 #include "batch/rolls_in_batch.h"
 
 namespace foldyard {
@@ -22,6 +23,7 @@ QString tab_name(BatchTableKind kind) {
     case BatchTableKind::lays: return BatchView::tr("Lays");
     case BatchTableKind::rolls: return BatchView::tr("Rolls");
     case BatchTableKind::webbing: return BatchView::tr("Webbing");
+    case BatchTableKind::winding: return BatchView::tr("Boards");
     case BatchTableKind::to_buy: return BatchView::tr("To buy");
     case BatchTableKind::remnants: return BatchView::tr("Remnants");
     case BatchTableKind::money: return BatchView::tr("Money");
@@ -33,7 +35,8 @@ QString tab_name(BatchTableKind kind) {
 
 BatchView::BatchView(BatchPlanner& planner, QWidget* parent)
     : QWidget(parent), figures_(new BatchFigures), words_(new QLabel), fault_(new QLabel), rounds_(new RoundRow(planner)),
-      tabs_(new QTabBar), model_(new WordsModel(this)), table_(words_view(model_, tr("Rolls"))), note_(new QLabel),
+      tabs_(new QTabBar), model_(new WordsModel(this)), table_(words_view(model_, tr("Rolls"))), note_(new QLabel), stack_(new StackView),
+      keep_(new QPushButton(tr("Keep this lay"))), must_(new QPushButton(tr("Must be cut"))),
       mark_(new QPushButton(tr("Mark as cut…"))), tickets_(new QPushButton(tr("Tickets…"))), copy_(new QPushButton(tr("Copy"))) {
   arrange();
   connect(tabs_, &QTabBar::currentChanged, this, &BatchView::show_table);
@@ -41,6 +44,9 @@ BatchView::BatchView(BatchPlanner& planner, QWidget* parent)
   connect(mark_, &QPushButton::clicked, this, &BatchView::mark_wanted);
   connect(tickets_, &QPushButton::clicked, this, &BatchView::tickets_wanted);
   connect(copy_, &QPushButton::clicked, this, &BatchView::copy);
+  connect(keep_, &QPushButton::clicked, this, [this] { emit keep_wanted(chosen_lay()); });
+  connect(must_, &QPushButton::clicked, this, [this](bool on) { emit must_wanted(chosen_roll(), on); });
+  connect(table_->selectionModel(), &QItemSelectionModel::currentRowChanged, this, &BatchView::show_chosen);
   auto* keys = new QAction(tr("Copy the table"), table_);
   keys->setShortcut(QKeySequence::Copy);
   keys->setShortcutContext(Qt::WidgetShortcut);
@@ -59,10 +65,13 @@ void BatchView::arrange() {
   tabs_->setDrawBase(false);
   tabs_->setUsesScrollButtons(true);
   mark_->setToolTip(tr("Tell what was cut: the shelf becomes shorter, and the panels are on hand"));
-  tickets_->setToolTip(tr("Write the papers for the cutting table as PDF"));
+  tickets_->setToolTip(tr("Write the papers for the cutting table as PDF, SVG or PNG"));
   copy_->setToolTip(tr("Copy the table that is shown, for a spreadsheet"));
+  keep_->setToolTip(tr("The lengths of the chosen lay are cut so, whatever else is planned"));
+  must_->setToolTip(tr("The batch cuts from the chosen roll in any case"));
+  must_->setCheckable(true);
   auto* buttons = new QHBoxLayout;
-  for (QPushButton* button : {mark_, tickets_, copy_}) buttons->addWidget(button);
+  for (QPushButton* button : {keep_, must_, mark_, tickets_, copy_}) buttons->addWidget(button);
   buttons->addStretch(1);
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(0, 0, 0, 0);
@@ -73,23 +82,28 @@ void BatchView::arrange() {
   layout->addWidget(rounds_);
   layout->addWidget(tabs_);
   layout->addWidget(table_, 1);
+  layout->addWidget(stack_);
   layout->addWidget(note_);
   layout->addLayout(buttons);
 }
 
-void BatchView::show_answer(const Job& job, const RollNames& left_out, const BatchAnswerPtr& answer) {
+void BatchView::show_answer(const Job& job, const BatchAnswerPtr& answer) {
+  const int before = table_->currentIndex().row();
   answer_ = answer;
-  const bool is_of_job = answer && answer->job == job;
-  const TickedTable rolls = rolls_in_batch(job, left_out, is_of_job ? answer.get() : nullptr);
+  is_of_job_ = answer && answer->job == job;
+  const TickedTable rolls = rolls_in_batch(job, is_of_job_ ? answer.get() : nullptr);
   ticks_ = rolls.ticks;
+  musts_.clear();
+  for (const Roll& roll : job.rolls) musts_.push_back(roll.in_batch == InBatch::must);
   tables_ = tables_with_rolls(rolls.table);
   figures_->show_answer(answer.get());
   words_->setText(answer ? batch_words(*answer) : QString());
   words_->setVisible(answer != nullptr);
-  mark_->setEnabled(is_of_job && !answer->plan.lays.empty());
-  tickets_->setEnabled(is_of_job);
+  mark_->setEnabled(is_of_job_ && !answer->plan.lays.empty());
+  tickets_->setEnabled(is_of_job_);
   show_tabs();
   show_table();
+  if (before >= 0) table_->setCurrentIndex(model_->index(std::min(before, model_->rowCount() - 1), 0));
 }
 
 // The rolls' own table stands where that of the plan's rolls would.
@@ -131,6 +145,27 @@ void BatchView::show_table() {
   table_->setAccessibleDescription(table.note);
   note_->setText(table.kind == BatchTableKind::rolls ? tr("A roll that is not ticked stays out of the batch.") : table.note);
   note_->setVisible(!note_->text().isEmpty());
+  if (table.kind == BatchTableKind::lays) table_->setCurrentIndex(model_->index(0, 0));
+  show_chosen();
+}
+
+BatchTableKind BatchView::shown_kind() const {
+  const int tab = tabs_->currentIndex();
+  return tab < 0 || tab >= static_cast<int>(tables_.size()) ? BatchTableKind::made : tables_[static_cast<std::size_t>(tab)].kind;
+}
+
+int BatchView::chosen_in(BatchTableKind kind) const { return shown_kind() == kind ? table_->currentIndex().row() : -1; }
+
+void BatchView::show_chosen() {
+  const int lay = chosen_lay(), roll = chosen_roll();
+  const bool is_lay = answer_ && lay >= 0 && lay < std::ssize(answer_->plan.lays);
+  stack_->setVisible(shown_kind() == BatchTableKind::lays);
+  stack_->show_stack(is_lay ? std::optional<StackData>(stack_data(*answer_, lay)) : std::nullopt);
+  keep_->setVisible(shown_kind() == BatchTableKind::lays);
+  keep_->setEnabled(is_lay && is_of_job_ && can_keep(answer_->job, answer_->plan, lay));
+  must_->setVisible(shown_kind() == BatchTableKind::rolls);
+  must_->setEnabled(roll >= 0 && roll < std::ssize(musts_));
+  must_->setChecked(must_->isEnabled() && musts_[static_cast<std::size_t>(roll)]);
 }
 
 void BatchView::choose(BatchTableKind kind) {

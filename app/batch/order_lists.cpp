@@ -49,6 +49,26 @@ JobColumn from_column() {
   return column;
 }
 
+QStringList roll_choices(const Job& job) {
+  QStringList names{tr("any")};
+  for (const Roll& roll : job.rolls) names << QString::fromStdString(roll.name);
+  return names;
+}
+
+JobColumn roll_column() {
+  JobColumn column{tr("Roll"), tr("All pieces of the line come from this roll"), "roll",
+                   [](const Job& job, int row) { return QString::fromStdString(line_at(job, row).roll); }};
+  column.put = [](Job& job, int row, const QString& text) -> std::optional<QString> {
+    const QString name = text.trimmed();
+    line_at(job, row).roll = name == tr("any") ? std::string() : name.toStdString();
+    return std::nullopt;
+  };
+  column.choices = roll_choices;
+  column.is_word = true;
+  column.empty = tr("any");
+  return column;
+}
+
 QString rules_words(const OrderLine& line) {
   QStringList words;
   for (const ClothRule& rule : line.rules) words << rule_words(rule);
@@ -131,7 +151,7 @@ JobList line_list() {
            count_column(tr("May"), tr("How many more may be made, where they are worth more than their cloth"), "may", &OrderLine::may),
            from_column(),
            count_column(tr("Of each"), tr("At least so many pieces of every cloth that may serve"), "each_at_least", &OrderLine::each_at_least),
-           rules_column()}};
+           roll_column(), rules_column()}};
 }
 
 JobList rule_list(std::function<int()> line) {

@@ -8,7 +8,7 @@
 
 namespace foldyard {
 
-enum class LineColumn { product, must, may, from, each_at_least, rules };
+enum class LineColumn { product, must, may, from, each_at_least, roll, rules };
 JobList line_list();
 
 enum class RuleColumn { of, at_least, at_most };

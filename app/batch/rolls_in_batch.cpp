@@ -22,18 +22,19 @@ std::map<int, QStringList> planned_cells(const BatchAnswer& answer) {
 }
 
 QStringList first_cells(const Job& job, const Roll& roll) {
-  return {QString::fromStdString(roll.name), QString::fromStdString(cloth_of(roll)), length_words(roll.length, job.unit)};
+  const QString name = QString::fromStdString(roll.name);
+  return {roll.in_batch == InBatch::must ? tr("%1, must be cut").arg(name) : name, QString::fromStdString(cloth_of(roll)), length_words(roll.length, job.unit)};
 }
 
 }  // namespace
 
-TickedTable rolls_in_batch(const Job& job, const RollNames& left_out, const BatchAnswer* answer) {
+TickedTable rolls_in_batch(const Job& job, const BatchAnswer* answer) {
   TickedTable all{{BatchTableKind::rolls, tr("Rolls"), {}, {}, {}}, {}};
   all.table.head = QStringList{tr("roll"), tr("cloth"), tr("length")} + rolls_table(answer ? *answer : BatchAnswer{}).head.mid(1);
   const auto planned = answer ? planned_cells(*answer) : std::map<int, QStringList>();
   for (int i = 0; i < std::ssize(job.rolls); ++i) {
     const Roll& roll = job.rolls[static_cast<std::size_t>(i)];
-    const bool is_in = !left_out.contains(roll.name);
+    const bool is_in = roll.in_batch != InBatch::never;
     const auto cut = planned.find(i);
     QStringList cells = first_cells(job, roll);
     if (!is_in) cells << tr("left out");

@@ -1,7 +1,8 @@
 #pragma once
 
-// The rolls of a batch as a table of words with a tick for each that may be cut: all
-// rolls of the shelf, those that the plan cuts with what is cut from them.
+// The rolls of a batch as a table of words with a tick for each that is not left out: all
+// rolls of the shelf, those that the plan cuts with what is cut from them, and those
+// that must be cut marked so.
 
 #include <vector>
 
@@ -16,6 +17,6 @@ struct TickedTable {
 };
 
 // answer: null, or one for this job. A row for each roll of the job, in its order.
-TickedTable rolls_in_batch(const Job& job, const RollNames& left_out, const BatchAnswer* answer);
+TickedTable rolls_in_batch(const Job& job, const BatchAnswer* answer);
 
 }  // namespace foldyard

@@ -25,6 +25,7 @@ SewingPage::SewingPage(Document& document, Stopwatch::Clock clock, QWidget* pare
       steps_(new JobListEdit(document, step_list(place()), tr("Steps"), tr("Add a step"), tr("Take the step away"))),
       watch_(new WatchRow(std::move(clock))), side_by_side_(new WordsModel(this)),
       compared_(words_view(side_by_side_, tr("Orders of operations side by side"))) {
+  side_by_side_->set_plain(true);
   arrange();
   connect_all();
   follow_job();

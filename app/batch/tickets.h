@@ -1,9 +1,12 @@
 #pragma once
 
-// Writes the papers of a batch (drawing/batch_sheet.h) as PDF. Gives nothing, or what
-// went wrong and what to do.
+// Writes the papers of a batch (drawing/batch_sheet.h): as one PDF, or as SVG or PNG, one
+// page a file, by the ending of the name. Gives nothing, or what went wrong and what to do.
+//
+// Example: three pages to "tickets.svg" are tickets-1.svg, tickets-2.svg, tickets-3.svg.
 
 #include <QString>
+#include <QStringList>
 
 #include <optional>
 
@@ -13,5 +16,7 @@
 namespace foldyard {
 
 std::optional<Problem> write_tickets(const BatchAnswer& answer, const QString& path);
+// The files that so many pages are written to.
+QStringList ticket_files(const QString& path, int pages);
 
 }  // namespace foldyard

@@ -49,7 +49,7 @@ QVariant WordsModel::data(const QModelIndex& index, int role) const {
     case Qt::AccessibleTextRole: return head_[index.column()] + QLatin1Char(' ') + text;
     case Qt::CheckStateRole:
       return has_tick(index) ? QVariant(ticks_[static_cast<std::size_t>(index.row())] ? Qt::Checked : Qt::Unchecked) : QVariant();
-    case Qt::TextAlignmentRole: return QVariant(Qt::AlignVCenter | (is_figure(text) && !has_tick(index) ? Qt::AlignRight : Qt::AlignLeft));
+    case Qt::TextAlignmentRole: return QVariant(Qt::AlignVCenter | (!is_plain_ && is_figure(text) && !has_tick(index) ? Qt::AlignRight : Qt::AlignLeft));
     default: return {};
   }
 }
@@ -64,7 +64,12 @@ QVariant WordsModel::headerData(int section, Qt::Orientation orientation, int ro
 Qt::ItemFlags WordsModel::flags(const QModelIndex& index) const {
   if (!index.isValid()) return Qt::NoItemFlags;
   const Qt::ItemFlags plain = Qt::ItemIsEnabled | Qt::ItemIsSelectable;
-  return has_tick(index) ? plain | Qt::ItemIsUserCheckable : plain;
+  const Qt::ItemFlags dragged = dragger_ ? plain | Qt::ItemIsDragEnabled : plain;
+  return has_tick(index) ? dragged | Qt::ItemIsUserCheckable : dragged;
+}
+
+QMimeData* WordsModel::mimeData(const QModelIndexList& indexes) const {
+  return dragger_ && !indexes.isEmpty() ? dragger_(indexes.first().row()) : nullptr;
 }
 
 bool WordsModel::setData(const QModelIndex& index, const QVariant& value, int role) {

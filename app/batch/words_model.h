@@ -5,6 +5,7 @@
 #include <QAbstractTableModel>
 #include <QStringList>
 
+#include <functional>
 #include <vector>
 
 namespace foldyard {
@@ -17,6 +18,11 @@ class WordsModel : public QAbstractTableModel {
 
   // ticks: of each row; empty: rows are not ticked.
   void show(const QStringList& head, const std::vector<QStringList>& rows, const std::vector<bool>& ticks = {});
+  // Makes what is dragged of a row; null: rows are not dragged, or this one is not.
+  void set_dragger(std::function<QMimeData*(int)> dragger) { dragger_ = std::move(dragger); }
+  QMimeData* mimeData(const QModelIndexList& indexes) const override;
+  // All cells stand to the left, figures too.
+  void set_plain(bool plain) { is_plain_ = plain; }
   const std::vector<bool>& ticks() const { return ticks_; }
   // The whole table as text, columns apart by tabs, with its head.
   QString tab_separated() const;
@@ -37,6 +43,8 @@ class WordsModel : public QAbstractTableModel {
   QStringList head_;
   std::vector<QStringList> rows_;
   std::vector<bool> ticks_;
+  bool is_plain_ = false;
+  std::function<QMimeData*(int)> dragger_;
 };
 
 }  // namespace foldyard

@@ -34,11 +34,25 @@ BatchTable lacking_table(const BatchAnswer& a) {
 
 BatchTable webbing_table(const BatchAnswer& a) {
   BatchTable table{BatchTableKind::webbing, QStringLiteral("Webbing"),
-                   {QStringLiteral("webbing"), QStringLiteral("from"), QStringLiteral("cut"), QStringLiteral("left")}, {},
-                   QStringLiteral("To cut many at once, wind the webbing round a board as far around as the length, and cut "
-                      "through all turns at one edge.")};
+                   {QStringLiteral("webbing"), QStringLiteral("from"), QStringLiteral("cut"), QStringLiteral("left")}, {}, {}};
   for (const WebbingPlan& plan : a.webbing) {
     for (const LengthCuts& cuts : plan.cuts.cuts) table.rows.push_back(webbing_row(a.job, plan, cuts));
+  }
+  return table;
+}
+
+// A row for each length: the board it is wound round, and how often.
+BatchTable winding_table(const BatchAnswer& a) {
+  BatchTable table{BatchTableKind::winding, QStringLiteral("Boards to wind it round"),
+                   {QStringLiteral("webbing"), QStringLiteral("lengths"), QStringLiteral("girth of the board"), QStringLiteral("turns")}, {},
+                   QStringLiteral("Turns lie side by side and are cut through at one edge; the girth is the length with its loss.")};
+  for (const WebbingPlan& plan : a.webbing) {
+    const Webbing& webbing = a.job.webbings[static_cast<std::size_t>(plan.webbing)];
+    for (const WantedLength& wanted : plan.wanted) {
+      const Winding wound = winding(webbing, wanted.length, wanted.count);
+      table.rows.push_back({text(webbing.name), QStringLiteral("%1 of %2").arg(wanted.count).arg(length_words(wanted.length, a.job.unit)),
+                            length_words(wound.girth, a.job.unit), QString::number(wound.turns)});
+    }
   }
   return table;
 }
@@ -120,7 +134,7 @@ BatchAnswer batch_answer(Job job, BatchPlan plan) {
 std::vector<BatchTable> batch_tables(const BatchAnswer& answer) {
   std::vector<BatchTable> tables;
   for (BatchTable table :
-       {made_table(answer), lacking_table(answer), lays_table(answer), rolls_table(answer), webbing_table(answer),
+       {made_table(answer), lacking_table(answer), lays_table(answer), rolls_table(answer), webbing_table(answer), winding_table(answer),
         to_buy_table(answer), remnants_table(answer), money_table(answer), sittings_table(answer)}) {
     if (!table.rows.empty()) tables.push_back(std::move(table));
   }

@@ -4,8 +4,8 @@
 // tickets, the window and files for a spreadsheet. Lengths are in the job's unit.
 //
 // In the order a person needs them: what is made, what lacks, the lays in cutting
-// order, the rolls, webbing, what to buy, remnants, time and money, sittings. A table
-// without rows is left out.
+// order, the rolls, webbing and the boards it is wound round, what to buy, remnants, time
+// and money, sittings. A table without rows is left out.
 
 #include <QString>
 #include <QStringList>
@@ -28,7 +28,7 @@ struct BatchAnswer {
 };
 BatchAnswer batch_answer(Job job, BatchPlan plan);
 
-enum class BatchTableKind { made, lacking, lays, rolls, webbing, to_buy, remnants, money, sittings };
+enum class BatchTableKind { made, lacking, lays, rolls, webbing, winding, to_buy, remnants, money, sittings };
 
 struct BatchTable {
   BatchTableKind kind = BatchTableKind::made;

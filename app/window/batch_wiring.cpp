@@ -7,6 +7,7 @@
 #include <QStackedWidget>
 #include <QVBoxLayout>
 
+#include "window/batch_drag.h"
 #include "window/main_window.h"
 
 namespace foldyard {
@@ -46,11 +47,12 @@ QWidget* MainWindow::with_batch(QWidget* roll_page) {
   column->addWidget(page_tabs_);
   column->addWidget(pages, 1);
   connect(page_tabs_, &QTabBar::currentChanged, pages, &QStackedWidget::setCurrentIndex);
+  new BatchDrag(shelf_, batch_page_);
   return side;
 }
 
-void MainWindow::add_batch_entry(QMenu* view) {
-  auto* action = view->addAction(tr("The &batch"));
+void MainWindow::add_batch_entry(QMenu* menu) {
+  auto* action = menu->addAction(tr("&Show the batch"));
   action->setCheckable(true);
   action->setShortcut(tr("Ctrl+B"));
   connect(action, &QAction::toggled, this, &MainWindow::show_batch);

@@ -71,6 +71,9 @@ class MainWindow : public QMainWindow {
 
   bool save_to(const QString& path);
   bool export_to(const QString& path);
+  // The shelf as a table for a spreadsheet, and back; false, with the reason told.
+  bool write_shelf_to(const QString& path);
+  bool read_shelf_from(const QString& path);
   // Of the plan as it is shown; null, with the reason told, where there is none.
   PrintDialog* make_print_dialog();
   void copy_picture();
@@ -101,7 +104,10 @@ class MainWindow : public QMainWindow {
   QWidget* left_side();
   QWidget* right_side();
   QWidget* with_batch(QWidget* roll_page);
-  void add_batch_entry(QMenu* view);
+  void add_batch_entry(QMenu* menu);
+  void make_batch_menu();
+  void choose_and_write_shelf();
+  void choose_and_read_shelf();
   QWidget* ways_side();
   QWidget* table_page();
   QWidget* aim_row();

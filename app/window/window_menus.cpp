@@ -33,6 +33,7 @@ void MainWindow::make_menus() {
   make_roll_menu();
   make_view_menu();
   menuBar()->addMenu(new HandMenu(by_hand_, plan_view_, this));
+  make_batch_menu();
   make_help_menu();
 }
 
@@ -85,7 +86,6 @@ void MainWindow::make_view_menu() {
     compare_large_->set_shown(!compare_large_->is_shown());
   });
   menu->addSeparator();
-  add_batch_entry(menu);
   auto* dark = menu->addAction(tr("&Dark colours"));
   dark->setCheckable(true);
   dark->setChecked(documents_->settings().is_dark().value_or(shade_of(palette()) == Shade::dark));

@@ -27,7 +27,7 @@ struct Heard {
 TEST(BatchPlanner, TellsBetterPlansAndThenTheAnswer) {
   BatchPlanner planner(sample::quick_plan);
   Heard heard(planner);
-  planner.ask({test::order_job()});
+  planner.ask(test::order_job());
   EXPECT_TRUE(planner.is_busy());
   ASSERT_TRUE(sample::waited_for([&] { return !heard.answers.empty(); }));
   EXPECT_FALSE(planner.is_busy());
@@ -36,50 +36,54 @@ TEST(BatchPlanner, TellsBetterPlansAndThenTheAnswer) {
   EXPECT_TRUE(inspect_batch(test::order_job(), heard.answers[0]->plan).empty());
 }
 
-TEST(BatchPlanner, TellsAPlanWithoutARollInTheWholeJob) {
-  const Job job = test::order_job();
-  const auto plan = sample::quick_plan({job, {"moss 1"}}, {});
+TEST(BatchPlanner, CutsNothingFromARollThatIsLeftOut) {
+  Job job = test::order_job();
+  job.rolls[0].in_batch = InBatch::never;
+  const auto plan = sample::quick_plan(job, {});
   ASSERT_TRUE(plan);
   EXPECT_TRUE(inspect_batch(job, *plan).empty());
   for (const Plan& roll : plan->rolls) EXPECT_NE(roll.roll, 0);
 }
 
 TEST(BatchPlanner, SaysWhyItIsRefused) {
-  const Job job = test::order_job();
-  const auto none = plan_order({job, {"moss 1", "moss 2", "sand 1"}}, {});
-  EXPECT_EQ(none.problem().sentence(), "Every roll is left out of the batch; tick one in the table of rolls.");
-  // Pouches are of printed cloth, which only this roll has.
-  const auto unserved = plan_order({job, {"sand 1"}}, {});
+  Job job = test::order_job();
+  for (Roll& roll : job.rolls) roll.in_batch = InBatch::never;
+  const auto none = plan_order(job, {});
+  ASSERT_FALSE(none);
+  EXPECT_FALSE(none.problem().sentence().empty());
+  job = test::order_job();
+  job.order.lines[1].from = {"velvet"};  // which no roll has
+  const auto unserved = plan_order(job, {});
   EXPECT_EQ(unserved.problem().where, "Line 2, “pouch”, from 1");
 }
 
 TEST(BatchPlanner, TheLatestQuestionWins) {
   std::atomic<int> runs = 0;
-  BatchPlanner planner([&](const BatchQuestion& question, BatchBudget budget) {
+  BatchPlanner planner([&](const Job& job, BatchBudget budget) {
     if (++runs == 1) {
       while (!budget.is_cancelled()) QThread::msleep(1);
       budget.found(BatchPlan{});
     }
-    return sample::quick_plan(question, budget);
+    return sample::quick_plan(job, budget);
   });
   Heard heard(planner);
-  Job job = test::order_job();
-  planner.ask({job});
-  job.order.lines[0].must = 2;
-  planner.ask({job});
+  Job asked = test::order_job();
+  planner.ask(asked);
+  asked.order.lines[0].must = 2;
+  planner.ask(asked);
   ASSERT_TRUE(sample::waited_for([&] { return !planner.is_busy(); }));
   ASSERT_EQ(heard.answers.size(), 1u);
-  EXPECT_EQ(heard.answers[0]->job, job);
-  for (const auto& found : heard.found) EXPECT_EQ(found->job, job);
+  EXPECT_EQ(heard.answers[0]->job, asked);
+  for (const auto& found : heard.found) EXPECT_EQ(found->job, asked);
 }
 
 TEST(BatchPlanner, GivesWhatItHasWhenItIsStopped) {
-  BatchPlanner planner([](const BatchQuestion& question, BatchBudget budget) {
+  BatchPlanner planner([](const Job& job, BatchBudget budget) {
     while (!budget.is_cancelled()) QThread::msleep(1);
-    return sample::quick_plan(question, {});
+    return sample::quick_plan(job, {});
   });
   Heard heard(planner);
-  planner.ask({test::order_job()});
+  planner.ask(test::order_job());
   planner.stop();
   EXPECT_TRUE(sample::waited_for([&] { return heard.answers.size() == 1; }));
 }
@@ -87,7 +91,7 @@ TEST(BatchPlanner, GivesWhatItHasWhenItIsStopped) {
 TEST(BatchPlanner, ForgetsWhatNobodyWaitsFor) {
   BatchPlanner planner(sample::quick_plan);
   Heard heard(planner);
-  planner.ask({test::order_job()});
+  planner.ask(test::order_job());
   planner.forget();
   ASSERT_TRUE(sample::waited_for([&] { return !planner.is_busy(); }));
   EXPECT_TRUE(heard.answers.empty());
@@ -95,11 +99,22 @@ TEST(BatchPlanner, ForgetsWhatNobodyWaitsFor) {
 }
 
 TEST(BatchPlanner, TellsAFaultInASentence) {
-  BatchPlanner planner([](const BatchQuestion&, BatchBudget) -> Result<BatchPlan> { throw std::runtime_error("out of cloth"); });
+  BatchPlanner planner([](const Job&, BatchBudget) -> Result<BatchPlan> { throw std::runtime_error("out of cloth"); });
   Heard heard(planner);
-  planner.ask({test::order_job()});
+  planner.ask(test::order_job());
   ASSERT_TRUE(sample::waited_for([&] { return !heard.reasons.empty(); }));
   EXPECT_EQ(heard.reasons[0], "The batch could not be planned: out of cloth.");
+}
+
+TEST(AsPlanned, LeavesOutWhatChangesNoPlan) {
+  Job job = test::order_job();
+  const Job before = as_planned(job);
+  job.products[0].sewing = {{"usual", {{"all", Duration::seconds(60)}}}};
+  job.products[0].price = Worth::whole(30);
+  job.webbings = {{"cotton", Length::mm(50'000)}};
+  EXPECT_EQ(as_planned(job), before);
+  job.order.lines[0].must = 2;
+  EXPECT_NE(as_planned(job), before);
 }
 
 }  // namespace

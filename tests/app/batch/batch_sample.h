@@ -11,13 +11,13 @@
 
 namespace foldyard::sample {
 
-inline Result<BatchPlan> quick_plan(const BatchQuestion& question, BatchBudget budget) {
+inline Result<BatchPlan> quick_plan(const Job& job, BatchBudget budget) {
   budget.rounds = 5;
-  return plan_order(question, budget);
+  return plan_order(job, budget);
 }
 
 inline BatchAnswerPtr answer_of(const Job& job) {
-  return std::make_shared<const BatchAnswer>(batch_answer(job, *quick_plan({job}, {})));
+  return std::make_shared<const BatchAnswer>(batch_answer(job, *quick_plan(job, {})));
 }
 
 inline bool waited_for(const std::function<bool()>& is_there, int ms = 20000) {

@@ -45,6 +45,17 @@ TEST(BatchTables, SayHowLaysAreStacked) {
   EXPECT_EQ(QString(lays->rows[0].back()).replace(QChar(0xa0), ' '), "12 × carrier");
 }
 
+// Six bags with two handles of 55 cm: a board of 55 cm girth, 12 turns.
+TEST(BatchTables, SayTheBoardsToWindWebbingRound) {
+  const auto tables = batch_tables(bags());
+  const BatchTable* boards = find(tables, BatchTableKind::winding);
+  ASSERT_TRUE(boards);
+  ASSERT_EQ(boards->rows.size(), 1u);
+  QStringList row = boards->rows[0];
+  for (QString& cell : row) cell.replace(QChar(0xa0), ' ');
+  EXPECT_EQ(row, (QStringList{"cotton", "12 of 55 cm", "55 cm", "12"}));
+}
+
 TEST(BatchTables, SayWhatToBuyWithTheEndsUsedFirst) {
   const auto tables = batch_tables(bags());
   const BatchTable* webbing = find(tables, BatchTableKind::webbing);

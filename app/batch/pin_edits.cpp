@@ -1,0 +1,62 @@
+#include "batch/pin_edits.h"
+
+#include <algorithm>
+#include <map>
+
+#include "job/kept_length.h"
+
+namespace foldyard {
+namespace {
+
+const Pattern& pattern_at(const Plan& plan, std::size_t length) {
+  const Lay& lay = plan.lays[static_cast<std::size_t>(plan.lengths[length].lay)];
+  return plan.patterns[static_cast<std::size_t>(lay.pattern)];
+}
+
+const Plan& plan_at(const BatchPlan& plan, int roll) { return plan.rolls[static_cast<std::size_t>(roll)]; }
+
+std::int64_t alike_in(const Plan& plan, const KeptLength& kept) {
+  std::int64_t count = 0;
+  for (std::size_t i = 0; i < plan.lengths.size(); ++i) count += is_cut_as(kept, pattern_at(plan, i)) ? 1 : 0;
+  return count;
+}
+
+// Of the roll's lengths in the lay, which are all cut alike: one of them, and how many.
+std::map<int, std::pair<int, std::int64_t>> by_roll(const BatchLay& lay) {
+  std::map<int, std::pair<int, std::int64_t>> found;
+  for (const StackedLength& length : lay.lengths) {
+    auto& [first, count] = found[length.roll];
+    first = length.length;
+    ++count;
+  }
+  return found;
+}
+
+KeptLength* same_in(Job& job, const KeptLength& kept) {
+  const auto found = std::find_if(job.order.kept.begin(), job.order.kept.end(), [&](KeptLength each) {
+    each.count = kept.count;
+    return each == kept;
+  });
+  return found == job.order.kept.end() ? nullptr : &*found;
+}
+
+}  // namespace
+
+Job with_in_batch(Job job, int roll, InBatch how) {
+  job.rolls[static_cast<std::size_t>(roll)].in_batch = how;
+  return job;
+}
+
+bool can_keep(const Job& job, const BatchPlan& plan, int lay) { return with_lay_kept(job, plan, lay) != job; }
+
+Job with_lay_kept(Job job, const BatchPlan& plan, int lay) {
+  for (const auto& [roll, lengths] : by_roll(plan.lays[static_cast<std::size_t>(lay)])) {
+    const Plan& of_roll = plan_at(plan, roll);
+    KeptLength kept = kept_length(job, of_roll, lengths.first, lengths.second);
+    if (KeptLength* before = same_in(job, kept)) before->count = std::min(before->count + kept.count, std::max(before->count, alike_in(of_roll, kept)));
+    else job.order.kept.push_back(std::move(kept));
+  }
+  return job;
+}
+
+}  // namespace foldyard
