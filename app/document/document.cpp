@@ -49,6 +49,7 @@ void Document::recover(Job job, const QString& path, const std::optional<FileMar
 void Document::begin(Job job, const QString& path, const std::optional<FileMark>& mark, bool is_elsewhere) {
   is_elsewhere_ = is_elsewhere;
   job_ = std::move(job);
+  kept_ = job_;
   path_ = path;
   mark_ = mark;
   history_.clear();
@@ -61,6 +62,7 @@ void Document::set_saved(const QString& path, const std::optional<FileMark>& mar
   path_ = path;
   mark_ = mark;
   is_elsewhere_ = false;
+  kept_ = job_;
   history_.setClean();
   emit kept();
 }

@@ -7,8 +7,9 @@
 // history. Edits of one field that follow each other without end_field() are
 // one step. Undo gives the job before, redo the job after, exactly.
 //
-// The history may hold steps of other kinds too; a document is unchanged at the
-// step where it was saved.
+// The history may hold steps of other kinds too, which do not touch the job. A
+// document is unchanged while its job is the one that was opened or saved last,
+// by whatever steps it came back to it.
 
 #include <QObject>
 #include <QString>
@@ -36,7 +37,7 @@ class Document : public QObject {
   // What the file held when it was last read or written; nothing without a file.
   const std::optional<FileMark>& mark() const { return mark_; }
   // Whether the job is other than in its file.
-  bool is_changed() const { return is_elsewhere_ || !history_.isClean(); }
+  bool is_changed() const { return is_elsewhere_ || job_ != kept_; }
 
   // REQUIRES a job that stands. Begins a new history.
   void open(Job job, const QString& path, const std::optional<FileMark>& mark = {});
@@ -64,6 +65,7 @@ class Document : public QObject {
   void begin(Job job, const QString& path, const std::optional<FileMark>& mark, bool is_elsewhere);
 
   Job job_;
+  Job kept_;  // as it was opened or saved last
   QString path_;
   std::optional<FileMark> mark_;
   bool is_elsewhere_ = false;

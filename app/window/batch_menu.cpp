@@ -20,7 +20,7 @@ constexpr qint64 kMostBytes = 4 * 1024 * 1024;
 }  // namespace
 
 void MainWindow::make_batch_menu() {
-  auto* menu = menuBar()->addMenu(tr("&Batch"));
+  auto* menu = menuBar()->addMenu(tr("Bat&ch"));
   add_batch_entry(menu);
   menu->addSeparator();
   auto* in = menu->addAction(tr("&Cut from the chosen roll"), this, [this](bool on) {

@@ -166,6 +166,7 @@ void MainWindow::connect_all() {
     way_table_->forget_choice();
   });
   connect(&document_.history(), &QUndoStack::cleanChanged, this, &MainWindow::show_title);
+  connect(&document_, &Document::changed, this, &MainWindow::show_title);
   connect_shelf();
   connect(&planner_, &Planner::answered, this, &MainWindow::show_answer);
   connect(&planner_, &Planner::failed, this, qOverload<const QString&>(&MainWindow::tell));

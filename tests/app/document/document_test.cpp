@@ -73,6 +73,25 @@ TEST_F(DocumentTest, ASavedJobIsUnchangedUntilTheNextEdit) {
   EXPECT_TRUE(document.is_changed());
 }
 
+// A step by hand is one: it is in the history and not in the job.
+TEST_F(DocumentTest, AStepThatDoesNotTouchTheJobDoesNotChangeIt) {
+  document.history().push(new QUndoCommand("move fold line 1"));
+  EXPECT_FALSE(document.is_changed());
+  document.edit(with_width(sample::job(), 1600), "width");
+  document.history().push(new QUndoCommand("move fold line 1"));
+  EXPECT_TRUE(document.is_changed());
+  document.history().undo();
+  document.history().undo();
+  EXPECT_FALSE(document.is_changed());
+}
+
+TEST_F(DocumentTest, AJobThatIsEditedBackIsUnchanged) {
+  document.edit(with_width(sample::job(), 1600), "width");
+  document.edit(sample::job(), "width");
+  EXPECT_EQ(document.history().count(), 2);
+  EXPECT_FALSE(document.is_changed());
+}
+
 TEST_F(DocumentTest, ARecoveredJobCountsAsChangedUntilItIsSaved) {
   document.recover(with_width(sample::job(), 1600), "/tmp/a.json", {});
   EXPECT_TRUE(document.is_changed());

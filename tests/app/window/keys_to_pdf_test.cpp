@@ -138,5 +138,22 @@ TEST_F(KeysToPdfTest, AnOwnRollLeadsBackFromTheBatch) {
   EXPECT_EQ(window.page_tabs()->currentIndex(), 0);
 }
 
+// What is set by hand stays in the window and out of the job file.
+TEST_F(KeysToPdfTest, APinIsNoChangeOfTheJob) {
+  keys.press(Qt::Key_T, Qt::ControlModifier);
+  ASSERT_TRUE(waited_for_plan());
+  ASSERT_FALSE(window.isWindowModified());
+  for (int i = 0; i < window.way_table()->ways()->rowCount(); ++i) {
+    if (!window.plan_view()->plan()->patterns[0].fold.lines.empty()) break;
+    ASSERT_TRUE(keys.tab_to(window.way_cards()));
+    keys.press(Qt::Key_Right);
+  }
+  ASSERT_TRUE(keys.tab_to(window.plan_view()->table()->flat()));
+  keys.press(Qt::Key_P);
+  ASSERT_TRUE(sample::waited_for([this] { return !window.by_hand()->hand().is_empty(); }, 60000));
+  EXPECT_TRUE(window.document().history().canUndo());
+  EXPECT_FALSE(window.isWindowModified());
+}
+
 }  // namespace
 }  // namespace foldyard
