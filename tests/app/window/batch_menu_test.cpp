@@ -24,7 +24,7 @@ struct BatchMenuTest : testing::Test {
   }
   QAction* entry(const QString& text) {
     for (QAction* menu : window.menuBar()->actions()) {
-      if (!menu->text().startsWith("&Batch")) continue;
+      if (!menu->text().startsWith("Bat&ch")) continue;
       for (QAction* each : menu->menu()->actions())
         if (each->text().remove('&').startsWith(text)) return each;
     }
