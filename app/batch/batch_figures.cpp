@@ -34,13 +34,14 @@ PieceCount pieces_counted(const BatchAnswer& answer) {
 }  // namespace
 
 // Rounded up to a tenth, so that it never sounds nearer than it is.
-QString gap_words(const BatchPlan& plan) {
+QString gap_words(const BatchAnswer& answer) {
+  const BatchPlan& plan = answer.plan;
   if (plan.proved) return BatchFigures::tr("proved");
-  if (plan.filled < plan.filled_bound || plan.cost_bound.parts() <= 0) return {};
-  const auto bound = plan.cost_bound.parts();
-  const auto over = plan.cost.parts() - bound;
+  const auto cloth = answer.money.cloth.parts();
+  if (plan.filled < plan.filled_bound || cloth <= 0) return {};
+  const auto over = plan.cost.parts() - plan.cost_bound.parts();
   // No batch costs more than 2 · 10¹⁴ parts (200 rolls of 1 km at the highest price).
-  const auto tenths = over <= 0 ? 0 : (over * 1000 + bound - 1) / bound;
+  const auto tenths = over <= 0 ? 0 : (over * 1000 + cloth - 1) / cloth;
   return BatchFigures::tr("at most %1.%2 % too much").arg(tenths / 10).arg(tenths % 10);
 }
 
@@ -69,7 +70,7 @@ void BatchFigures::show_answer(const BatchAnswer* answer) {
   const PieceCount made = pieces_counted(*answer);
   values_[pieces]->setText(made.asked > 0 ? tr("%1 of %2").arg(made.of_them).arg(made.asked) : QString::number(made.more));
   words_[pieces]->setText(made.more > 0 && made.asked > 0 ? tr("pieces, and %1 more").arg(made.more) : tr("pieces"));
-  const QString gap = gap_words(answer->plan);
+  const QString gap = gap_words(*answer);
   values_[cloth]->setText(worth_words(answer->money.cloth));
   words_[cloth]->setText(gap.isEmpty() ? tr("for cloth") : tr("for cloth, %1").arg(gap));
   values_[lays]->setText(QString::number(answer->plan.lays.size()));

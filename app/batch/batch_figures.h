@@ -12,8 +12,9 @@
 
 namespace foldyard {
 
-// "0.3 % above the bound", "proved"; empty where the bound says nothing of the cost.
-QString gap_words(const BatchPlan& plan);
+// "at most 0.3 % too much": of the worth of the cloth that is cut off, as the papers say
+// it; "proved"; empty where not all is made that can be, and where the cloth costs nothing.
+QString gap_words(const BatchAnswer& answer);
 
 class BatchFigures : public QWidget {
   Q_OBJECT

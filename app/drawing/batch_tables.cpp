@@ -150,8 +150,9 @@ QString batch_proof_words(const BatchAnswer& a) {
   const Worth gap = plan.cost - plan.cost_bound;
   const QString words = QStringLiteral("No plan can be better by more than %1").arg(worth_words(gap));
   if (a.money.cloth <= Worth()) return words + QLatin1Char('.');
-  const double share = static_cast<double>(gap.parts()) / static_cast<double>(a.money.cloth.parts());
-  return words + QStringLiteral(", %1 % of that cloth.").arg(share * 100, 0, 'f', 1);
+  // Rounded up, so that it never sounds nearer than it is.
+  const auto tenths = (gap.parts() * 1000 + a.money.cloth.parts() - 1) / a.money.cloth.parts();
+  return words + QStringLiteral(", %1.%2 % of that cloth.").arg(tenths / 10).arg(tenths % 10);
 }
 
 QString batch_words(const BatchAnswer& a) {

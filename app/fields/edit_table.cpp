@@ -7,13 +7,18 @@
 namespace foldyard {
 namespace {
 
+constexpr int kMostSqueezed = 5;
+constexpr int kWidestColumn = 180;
+
 void set_headers(QTableView* view, const DraftTable& model, int row_height) {
   view->verticalHeader()->hide();
   view->verticalHeader()->setMinimumSectionSize(row_height);
   view->verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
   auto* header = view->horizontalHeader();
   header->setSectionResizeMode(QHeaderView::ResizeToContents);
-  for (int column = 0; column < model.columnCount(); ++column) {
+  header->setMaximumSectionSize(kWidestColumn);
+  // Of many columns none is squeezed to nothing; they can be scrolled.
+  for (int column = 0; column < model.columnCount() && model.columnCount() <= kMostSqueezed; ++column) {
     if (!model.is_words(column)) continue;
     header->setSectionResizeMode(column, QHeaderView::Stretch);
     break;

@@ -7,25 +7,37 @@
 namespace foldyard {
 namespace {
 
-// Bound 1000, cost 1003: 0.3 %; 1003.01 would be more, so it is told as 0.4 %.
+// 3 of cloth worth 1000: 0.3 %; 3.01 would be more, so it is told as 0.4 %.
 TEST(BatchFigures, RoundsTheGapUp) {
-  BatchPlan plan;
-  plan.cost_bound = Worth::whole(1000);
-  plan.cost = Worth::whole(1003);
-  EXPECT_EQ(gap_words(plan), "at most 0.3 % too much");
-  plan.cost += Worth::parts(100);
-  EXPECT_EQ(gap_words(plan), "at most 0.4 % too much");
-  plan.proved = true;
-  EXPECT_EQ(gap_words(plan), "proved");
+  BatchAnswer answer;
+  answer.money.cloth = Worth::whole(1000);
+  answer.plan.cost_bound = Worth::whole(900);
+  answer.plan.cost = Worth::whole(903);
+  EXPECT_EQ(gap_words(answer), "at most 0.3 % too much");
+  answer.plan.cost += Worth::parts(100);
+  EXPECT_EQ(gap_words(answer), "at most 0.4 % too much");
+  answer.plan.proved = true;
+  EXPECT_EQ(gap_words(answer), "proved");
+}
+
+// Goods that fill what would be left take their worth off the cost, even below
+// nothing; the share is of the cloth, as batch_proof_words has it.
+TEST(BatchFigures, TheGapIsAShareOfTheClothAsOnPaper) {
+  BatchAnswer answer;
+  answer.money.cloth = Worth::whole(200);
+  answer.plan.cost = Worth::whole(10);
+  answer.plan.cost_bound = Worth() - Worth::whole(2);
+  EXPECT_EQ(gap_words(answer), "at most 6.0 % too much");
+  EXPECT_TRUE(batch_proof_words(answer).contains("6.0 % of that cloth")) << batch_proof_words(answer).toStdString();
 }
 
 TEST(BatchFigures, SaysNoGapWhereTheBoundSaysNothing) {
-  BatchPlan plan;
-  plan.cost = Worth::whole(5);
-  EXPECT_EQ(gap_words(plan), "");  // the bound is 0
-  plan.cost_bound = Worth::whole(4);
-  plan.filled_bound = Worth::whole(1);
-  EXPECT_EQ(gap_words(plan), "");  // not filled
+  BatchAnswer answer;
+  answer.plan.cost = Worth::whole(5);
+  EXPECT_EQ(gap_words(answer), "");  // the cloth costs nothing
+  answer.money.cloth = Worth::whole(5);
+  answer.plan.filled_bound = Worth::whole(1);
+  EXPECT_EQ(gap_words(answer), "");  // not filled
 }
 
 TEST(BatchFigures, CountsPiecesOfThoseAskedFor) {
