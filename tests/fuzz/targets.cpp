@@ -46,11 +46,11 @@ void run_table(const std::uint8_t* bytes, std::size_t size) {
   const auto rows = read_csv(text);
   if (!rows) return expect_words(rows.problem());
   static const Job job = shaped_job(nullptr, 0);
-  const auto stocked = with_shelf(job, text);
-  if (!stocked) return expect_words(stocked.problem());
-  if (const auto problem = check_job(*stocked)) throw Broken("a job with a table's rolls does not stand: " + problem->sentence());
-  const auto again = with_shelf(*stocked, shelf_csv(*stocked));
-  expect(again && again->rolls == stocked->rolls, "a shelf comes back equal");
+  const auto filled = with_shelf(job, text);
+  if (!filled) return expect_words(filled.problem());
+  if (const auto problem = check_job(*filled)) throw Broken("a job with a table's rolls does not stand: " + problem->sentence());
+  const auto again = with_shelf(*filled, shelf_csv(*filled));
+  expect(again && again->rolls == filled->rolls, "a shelf comes back equal");
 }
 
 void run_length(const std::uint8_t* bytes, std::size_t size) {
