@@ -6,6 +6,7 @@
 #include <algorithm>
 
 #include "drawing/words.h"
+#include "language/local_numbers.h"
 
 namespace foldyard {
 namespace {
@@ -42,7 +43,7 @@ QString gap_words(const BatchAnswer& answer) {
   const auto over = plan.cost.parts() - plan.cost_bound.parts();
   // No batch costs more than 2 · 10¹⁴ parts (200 rolls of 1 km at the highest price).
   const auto tenths = over <= 0 ? 0 : (over * 1000 + cloth - 1) / cloth;
-  return BatchFigures::tr("at most %1.%2 % too much").arg(tenths / 10).arg(tenths % 10);
+  return BatchFigures::tr("at most %1 % too much").arg(local_number(static_cast<double>(tenths) / 10, 1));
 }
 
 BatchFigures::BatchFigures(QWidget* parent) : QWidget(parent) {
@@ -74,7 +75,7 @@ void BatchFigures::show_answer(const BatchAnswer* answer) {
   values_[cloth]->setText(worth_words(answer->money.cloth));
   words_[cloth]->setText(gap.isEmpty() ? tr("for cloth") : tr("for cloth, %1").arg(gap));
   values_[lays]->setText(QString::number(answer->plan.lays.size()));
-  words_[lays]->setText(answer->plan.lays.size() == 1 ? tr("lay") : tr("lays"));
+  words_[lays]->setText(tr("lay(s)", nullptr, static_cast<int>(answer->plan.lays.size())));
   values_[minutes]->setText(minutes_words(answer->plan.time));
   words_[minutes]->setText(tr("to cut it"));
 }

@@ -105,7 +105,7 @@ CutReport CutDialog::as_planned() const {
 
 QString CutDialog::words() const {
   const auto lays = static_cast<int>(as_planned().lays.size());
-  return lays == 1 ? tr("mark a lay as cut") : tr("mark %1 lays as cut").arg(lays);
+  return tr("mark %n lay(s) as cut", nullptr, lays);
 }
 
 void CutDialog::look() {

@@ -1,11 +1,9 @@
 #include "batch/cut_history.h"
 
-#include <QCoreApplication>
+#include "language/tr.h"
 
 namespace foldyard {
 namespace {
-
-QString tr(const char* text) { return QCoreApplication::translate("CutHistory", text); }
 
 // "12 × Carrier of moss, 4 × Pouch of sand".
 QString panels_words(const Job& job, const std::vector<CutPanels>& panels) {

@@ -1,16 +1,15 @@
 #include "batch/hand_lists.h"
 
-#include <QCoreApplication>
 
 #include <algorithm>
 
 #include "drawing/words.h"
 #include "fold/fold_plan.h"
+#include "language/tr.h"
 
 namespace foldyard {
 namespace {
 
-QString tr(const char* text) { return QCoreApplication::translate("HandLists", text); }
 QString text(const std::string& utf8) { return QString::fromStdString(utf8); }
 
 const KeptLength& kept_at(const Job& job, int at) { return job.order.kept[static_cast<std::size_t>(at)]; }

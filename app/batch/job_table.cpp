@@ -5,6 +5,7 @@
 #include "batch/order_words.h"
 #include "fields/duration_text.h"
 #include "fields/field_text.h"
+#include "language/heading_words.h"
 
 namespace foldyard {
 namespace {
@@ -37,7 +38,7 @@ QStringList JobTable::choices(int column) const {
 std::optional<QString> JobTable::put(int row, int column, const QString& text) {
   Job next = document_.job();
   if (auto refused = at(column).put(next, row, text)) return refused;
-  const QString words = tr("change “%1” of %2").arg(at(column).head.toLower(), list_.rows.called(document_.job(), row));
+  const QString words = tr("change “%1” of %2").arg(heading_words(at(column).head), list_.rows.called(document_.job(), row));
   const QString key = QString::fromStdString(at(column).key);
   return edit(next, words, list_.rows.where(row) + (key.isEmpty() ? key : QLatin1Char('.') + key));
 }

@@ -27,7 +27,7 @@ Product product_of(const Panel& panel, int at, const std::string& name) {
   return product;
 }
 
-template <class List>
+template <typename List>
 std::string free_name(const List& list, const char* pattern) {
   for (std::size_t n = list.size() + 1;; ++n) {
     const auto name = QCoreApplication::translate("OrderEdits", pattern).arg(n).toStdString();

@@ -1,17 +1,15 @@
 #include "batch/order_lists.h"
 
-#include <QCoreApplication>
 
 #include "batch/inner_list.h"
 #include "batch/order_edits.h"
 #include "batch/order_words.h"
 #include "cloth/cloth_of.h"
 #include "fields/field_text.h"
+#include "language/tr.h"
 
 namespace foldyard {
 namespace {
-
-QString tr(const char* text) { return QCoreApplication::translate("OrderLists", text); }
 
 OrderLine& line_at(Job& job, int at) { return job.order.lines[static_cast<std::size_t>(at)]; }
 const OrderLine& line_at(const Job& job, int at) { return job.order.lines[static_cast<std::size_t>(at)]; }
@@ -161,10 +159,10 @@ JobList rule_list(std::function<int()> line) {
 
 QString rule_words(const ClothRule& rule) {
   const QString of = QString::fromStdString(rule.of);
-  QStringList words;
-  if (rule.at_least > 0) words << tr("at least %1 of %2").arg(rule.at_least).arg(of);
-  if (rule.at_most) words << tr("at most %1 of %2").arg(*rule.at_most).arg(of);
-  return words.join(tr(" and "));
+  if (rule.at_least > 0 && rule.at_most)
+    return tr("at least %1 of %3 and at most %2 of %3").arg(rule.at_least).arg(*rule.at_most).arg(of);
+  if (rule.at_most) return tr("at most %1 of %2").arg(*rule.at_most).arg(of);
+  return rule.at_least > 0 ? tr("at least %1 of %2").arg(rule.at_least).arg(of) : QString();
 }
 
 QStringList cloths_and_marks(const Job& job) {

@@ -1,26 +1,16 @@
 #include "batch/order_words.h"
 
-#include <QCoreApplication>
 #include <QRegularExpression>
 
 #include <algorithm>
 
 #include "cloth/cloth_of.h"
+#include "fields/field_names.h"
 #include "fields/field_text.h"
+#include "language/tr.h"
 
 namespace foldyard {
 namespace {
-
-QString tr(const char* text) { return QCoreApplication::translate("OrderWords", text); }
-
-// "each_at_least" to "each at least", "panels[1].count" to "panels 2, count".
-QString field_words(QString field) {
-  static const QRegularExpression kIndex(QStringLiteral("\\[(\\d+)\\]"));
-  for (auto index = kIndex.match(field); index.hasMatch(); index = kIndex.match(field))
-    field.replace(index.capturedStart(), index.capturedLength(),
-                  QLatin1Char(' ') + QString::number(index.captured(1).toInt() + 1));
-  return field.replace(QLatin1Char('.'), QLatin1String(", ")).replace(QLatin1Char('_'), QLatin1Char(' '));
-}
 
 QString line_words(const Job& job, std::size_t at) {
   const auto& lines = job.order.lines;

@@ -1,6 +1,5 @@
 #include "batch/product_lists.h"
 
-#include <QCoreApplication>
 
 #include <algorithm>
 
@@ -9,18 +8,18 @@
 #include "batch/order_lists.h"
 #include "batch/order_words.h"
 #include "fields/field_text.h"
+#include "language/tr.h"
 
 namespace foldyard {
 namespace {
 
-QString tr(const char* text) { return QCoreApplication::translate("ProductLists", text); }
 QString text(const std::string& utf8) { return QString::fromStdString(utf8); }
 
 Product& product_at(Job& job, int at) { return job.products[static_cast<std::size_t>(at)]; }
 const Product& product_at(const Job& job, int at) { return job.products[static_cast<std::size_t>(at)]; }
 std::vector<Product>* products_of(Job& job) { return &job.products; }
 
-template <class List>
+template <typename List>
 QStringList names_of(const List& list) {
   QStringList names;
   for (const auto& each : list) names << text(each.name);
@@ -116,7 +115,7 @@ JobColumn piece_from_column(const Pieces& pieces) {
   return column;
 }
 
-template <class List>
+template <typename List>
 JobColumn in_a_piece_column(const List& list) {
   JobColumn column{tr("In a piece"), tr("How many of it go into one piece"), "count",
                    [list](const Job& job, int row) { return QString::number(list.at(job, row).count); }};

@@ -1,17 +1,15 @@
 #include "batch/rolls_in_batch.h"
 
-#include <QCoreApplication>
 
 #include <map>
 
 #include "cloth/cloth_of.h"
 #include "drawing/batch_rows.h"
 #include "drawing/words.h"
+#include "language/tr.h"
 
 namespace foldyard {
 namespace {
-
-QString tr(const char* text) { return QCoreApplication::translate("RollsInBatch", text); }
 
 // The plan's own cells of each roll that is cut, without the roll's name.
 std::map<int, QStringList> planned_cells(const BatchAnswer& answer) {

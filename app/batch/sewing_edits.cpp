@@ -9,7 +9,7 @@
 namespace foldyard {
 namespace {
 
-template <class List>
+template <typename List>
 std::string free_name(const List& list, const char* pattern) {
   for (std::size_t n = list.size() + 1;; ++n) {
     const auto name = QCoreApplication::translate("SewingEdits", pattern).arg(n).toStdString();

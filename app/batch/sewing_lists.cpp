@@ -1,6 +1,5 @@
 #include "batch/sewing_lists.h"
 
-#include <QCoreApplication>
 
 #include <algorithm>
 
@@ -11,11 +10,11 @@
 #include "fields/duration_text.h"
 #include "goods/sewing_time.h"
 #include "job/batch_money.h"
+#include "language/tr.h"
 
 namespace foldyard {
 namespace {
 
-QString tr(const char* text) { return QCoreApplication::translate("SewingLists", text); }
 QString text(const std::string& utf8) { return QString::fromStdString(utf8); }
 
 using Orders = InnerList<Product, SewingOrder>;
@@ -153,7 +152,7 @@ JobList step_list(const SewingPlace& place) {
 QString counts_as(const SewingStep& step) {
   const QString time = duration_text(basic_time(step));
   if (is_assumed(step)) return tr("%1, assumed").arg(time);
-  return step.timed.size() == 1 ? tr("%1, timed once").arg(time) : tr("%1, median of %2").arg(time).arg(step.timed.size());
+  return tr("%1, timed %n time(s)", nullptr, static_cast<int>(step.timed.size())).arg(time);
 }
 
 SideBySideSteps steps_side_by_side(const Job& job, int at, std::int64_t pieces) {

@@ -6,6 +6,7 @@
 #include "drawing/batch_sheet.h"
 #include "drawing/page_picture.h"
 #include "file/safe_write.h"
+#include "language/tr.h"
 
 namespace foldyard {
 namespace {
@@ -13,7 +14,9 @@ namespace {
 constexpr int kDotsPerInch = 150;
 
 std::optional<Problem> write_bytes(const QString& path, const QByteArray& bytes) {
-  if (bytes.isEmpty()) return Problem{path.toStdString(), "the tickets could not be painted", "try again with fewer lines in the order"};
+  if (bytes.isEmpty()) 
+    return Problem{path.toStdString(), tr("the tickets could not be painted").toStdString(),
+                   tr("try again with fewer lines in the order").toStdString()};
   return safe_write(path, bytes);
 }
 

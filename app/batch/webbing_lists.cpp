@@ -1,6 +1,5 @@
 #include "batch/webbing_lists.h"
 
-#include <QCoreApplication>
 
 #include <algorithm>
 
@@ -9,11 +8,12 @@
 #include "fields/duration_text.h"
 #include "fields/field_text.h"
 #include "job/decimal.h"
+#include "language/local_numbers.h"
+#include "language/tr.h"
 
 namespace foldyard {
 namespace {
 
-QString tr(const char* text) { return QCoreApplication::translate("WebbingLists", text); }
 QString text(const std::string& utf8) { return QString::fromStdString(utf8); }
 
 Webbing& webbing_at(Job& job, int at) { return job.webbings[static_cast<std::size_t>(at)]; }
@@ -90,7 +90,7 @@ std::optional<QString> put_thread(Job& job, const QString& typed) {
 
 std::vector<Figure> figures() {
   return {{tr("Thread: so many times the length of the seams"), "notions.thread_factor",
-           [](const Job& job) { return text(write_decimal(job.notions.thread_tenths, 1)); }, put_thread},
+           [](const Job& job) { return local_numbers(text(write_decimal(job.notions.thread_tenths, 1))); }, put_thread},
           {tr("Thread on a reel"), "notions.reel", [](const Job& job) { return length_text(job.notions.reel, job.unit); },
            [](Job& job, const QString& typed) { return put_length(job.notions.reel, typed, job); }},
           worth_figure(tr("Price of a reel"), "notions.reel_price", [](Job& job) -> Worth& { return job.notions.reel_price; }),

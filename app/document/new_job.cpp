@@ -2,6 +2,7 @@
 
 #include "job/defaults.h"
 #include "job/start_job.h"
+#include "language/tr.h"
 
 namespace foldyard {
 namespace {
@@ -27,7 +28,7 @@ Job new_job(Unit unit) {
   add_canvas(job, is_imperial(unit) ? Length::inches64(10 * 36 * 64) : Length::mm(10'000));
   const Length side = is_imperial(unit) ? Length::inches64(18 * 64) : Length::mm(450);
   Panel panel;
-  panel.name = "Panel";
+  panel.name = tr("Panel").toStdString();
   panel.across = side;
   panel.along = side;
   panel.worth = default_worth(panel.area());
@@ -38,7 +39,7 @@ Job new_job(Unit unit) {
 Job own_job(Unit unit, Length width, Length length, const ReadyGoods& goods) {
   Job job = empty_job(unit);
   add_canvas(job, length);
-  job.rolls[0].name = "My roll";
+  job.rolls[0].name = tr("My roll").toStdString();
   job.rolls[0].fabric.width = width;
   add_goods(job, std::string(goods.name), goods.goods, goods.is_lined);
   return job;

@@ -10,6 +10,7 @@
 #include "file/read_job.h"
 #include "file/safe_write.h"
 #include "file/write_job.h"
+#include "language/tr.h"
 
 namespace foldyard {
 namespace {
@@ -34,7 +35,11 @@ QString free_name(const QDir& folder, const QString& name) {
 QString file_name(const SideFile& side) {
   QString name = side.path.isEmpty() ? QString::fromStdString(side.job.name) : QFileInfo(side.path).completeBaseName();
   name.removeIf([](QChar c) { return !c.isLetterOrNumber() && c != QLatin1Char(' ') && c != QLatin1Char('-'); });
-  return name.trimmed().isEmpty() ? QStringLiteral("job") : name.trimmed();
+  return name.trimmed().isEmpty() ? tr("job") : name.trimmed();
+}
+
+Problem no_longer_there() {
+  return {"", tr("the unsaved job is no longer there").toStdString(), tr("another window may have it").toStdString()};
 }
 
 }  // namespace
@@ -115,7 +120,7 @@ std::optional<SideFile> Recovery::take(const QString& id) {
 Result<QString> Recovery::keep_aside(const QString& id) {
   const Lock held = lock(id);
   const auto side = held ? read(id) : std::nullopt;
-  if (!side) return Problem{"", "the unsaved job is no longer there", "another window may have it"};
+  if (!side) return no_longer_there();
   const QDir kept(QDir(folder_).filePath(QStringLiteral("kept")));
   kept.mkpath(QStringLiteral("."));
   const QString path = free_name(kept, file_name(*side));

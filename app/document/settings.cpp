@@ -81,6 +81,9 @@ std::optional<bool> Settings::is_dark() const {
 
 void Settings::set_dark(bool dark) { set("colours", text(dark, "dark", "light")); }
 
+QString Settings::language() const { return value("language").toString(); }
+void Settings::set_language(const QString& code) { set("language", code); }
+
 bool Settings::is_guide_closed() const { return value("guide").toString() == QLatin1String("closed"); }
 void Settings::set_guide_closed(bool closed) { set("guide", text(closed, "closed", "open")); }
 

@@ -40,6 +40,9 @@ class Settings {
   // Nothing as long as nobody chose: then the desktop's colours decide.
   std::optional<bool> is_dark() const;
   void set_dark(bool dark);
+  // The code of a language; empty as long as nobody chose: then the system decides.
+  QString language() const;
+  void set_language(const QString& code);
   // Whether the table of panels shows the columns that few jobs need.
   bool shows_more_columns() const;
   void set_more_columns(bool shown);

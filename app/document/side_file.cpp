@@ -6,6 +6,7 @@
 
 #include "file/read_job.h"
 #include "file/write_job.h"
+#include "language/tr.h"
 
 namespace foldyard {
 namespace {
@@ -29,7 +30,8 @@ FileMark mark_in(const QJsonObject& object) {
 }
 
 Problem damage() {
-  return {"", "the side file of an unsaved job is damaged", "it was put aside; open the job's own file"};
+  return {"", tr("the side file of an unsaved job is damaged").toStdString(),
+          tr("it was put aside; open the job's own file").toStdString()};
 }
 
 }  // namespace

@@ -1,19 +1,18 @@
 #include "fields/duration_text.h"
 
-#include <QCoreApplication>
 #include <QRegularExpression>
 
 #include <optional>
 
 #include "job/decimal.h"
+#include "language/local_numbers.h"
+#include "language/tr.h"
 
 namespace foldyard {
 namespace {
 
-constexpr std::int64_t kMsPerMinute = 60'000;
-constexpr std::int64_t kMostMinutes = 100'000;
-
-QString tr(const char* text) { return QCoreApplication::translate("DurationText", text); }
+constexpr qint64 kMsPerMinute = 60000;
+constexpr qint64 kMostMinutes = 100000;
 
 Problem no_time(const QString& text) {
   return {"", tr("“%1” is not a time").arg(text).toStdString(), tr("write minutes and seconds such as 1:50, or 90 s").toStdString()};
@@ -34,7 +33,7 @@ std::optional<std::int64_t> ms_of(const QString& text) {
   if (!number.hasMatch()) return {};
   if (number.captured(3) == QLatin1String("s")) return decimal(number.captured(1), 3);
   const auto parts = decimal(number.captured(1), 4);  // of a minute: 6 ms each
-  return parts ? std::optional<std::int64_t>(*parts * (kMsPerMinute / 10'000)) : std::nullopt;
+  return parts ? std::optional<std::int64_t>(*parts * (kMsPerMinute / 10000)) : std::nullopt;
 }
 
 QString clock_text(std::int64_t ms, std::int64_t finest) {
@@ -54,8 +53,8 @@ Result<Duration> typed_duration(const QString& text) {
   return Duration::ms(*ms);
 }
 
-QString duration_text(Duration time) { return clock_text(time.ticks() / Duration::kTicksPerMs, 1); }
+QString duration_text(Duration time) { return local_numbers(clock_text(time.ticks() / Duration::kTicksPerMs, 1)); }
 
-QString watch_text(Duration time) { return clock_text(time.ticks() / Duration::kTicksPerMs, 100); }
+QString watch_text(Duration time) { return local_numbers(clock_text(time.ticks() / Duration::kTicksPerMs, 100)); }
 
 }  // namespace foldyard

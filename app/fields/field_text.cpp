@@ -1,16 +1,16 @@
 #include "fields/field_text.h"
 
-#include <QCoreApplication>
 #include <QRegularExpression>
 
+#include "fields/field_names.h"
 #include "file/exact_length.h"
 #include "job/decimal.h"
+#include "language/local_numbers.h"
+#include "language/tr.h"
 #include "measure/read_length.h"
 
 namespace foldyard {
 namespace {
-
-QString tr(const char* text) { return QCoreApplication::translate("FieldText", text); }
 
 // A number alone, as 45, 45.5, 45,5 or 17 3/4.
 bool is_bare_number(const QString& text) {
@@ -25,17 +25,6 @@ template <class T>
 QString name_at(const std::vector<T>& list, int at) {
   const auto i = static_cast<std::size_t>(at);
   return i < list.size() ? QString::fromStdString(list[i].name) : QString::number(at + 1);
-}
-
-// "flaws[1].from" to "flaws 2, from": people count from 1.
-QString field_words(const QString& field) {
-  static const QRegularExpression kIndex(QStringLiteral("\\[(\\d+)\\]"));
-  QString words = field;
-  for (auto index = kIndex.match(words); index.hasMatch(); index = kIndex.match(words)) {
-    words.replace(index.capturedStart(), index.capturedLength(),
-                  QLatin1Char(' ') + QString::number(index.captured(1).toInt() + 1));
-  }
-  return words.replace(QLatin1Char('.'), QLatin1String(", ")).replace(QLatin1Char('_'), QLatin1Char(' '));
 }
 
 // "rolls[0].width" to "Roll “Olive canvas”, width".
@@ -55,7 +44,7 @@ QString place_text(const std::string& where, const Job& job) {
 }  // namespace
 
 Result<Length> typed_length(const QString& text, Unit unit) {
-  const auto trimmed = text.trimmed();
+  const auto trimmed = plain_numbers(text.trimmed());
   const auto whole = is_bare_number(trimmed) ? trimmed + QLatin1Char(' ') + unit_of_bare(unit) : trimmed;
   return read_length(whole.toStdString());
 }
@@ -76,7 +65,7 @@ Result<std::optional<std::int64_t>> typed_limit(const QString& text) {
                  tr("write a whole number, or nothing for no limit").toStdString()};
 }
 
-QString length_text(Length length, Unit unit) { return QString::fromStdString(exact_length(length, unit)); }
+QString length_text(Length length, Unit unit) { return local_numbers(QString::fromStdString(exact_length(length, unit))); }
 
 QString breakable(const QString& text) {
   static const QRegularExpression kLongRun(QStringLiteral("(\\w{9})(?=\\w{4})"),
@@ -84,7 +73,7 @@ QString breakable(const QString& text) {
   return QString(text).replace(kLongRun, QStringLiteral("\\1\u200b"));
 }
 
-QString worth_text(Worth worth) { return QString::fromStdString(write_decimal(worth.parts(), 4)); }
+QString worth_text(Worth worth) { return local_numbers(QString::fromStdString(write_decimal(worth.parts(), 4))); }
 
 QString problem_text(const Problem& problem, const Job& job) {
   Problem told = problem;

@@ -10,7 +10,7 @@ constexpr QChar kLeftToRightMark(0x200e);  // Unicode: LEFT-TO-RIGHT MARK, seen 
 }  // namespace
 
 QString in_own_order(const QString& words) {
-  return QGuiApplication::isRightToLeft() && !words.isEmpty() ? kLeftToRightMark + words : words;
+  return QGuiApplication::isRightToLeft() && !words.isEmpty() ? kLeftToRightMark + words + kLeftToRightMark : words;
 }
 
 }  // namespace foldyard

@@ -1,6 +1,5 @@
 #include "shelf/roll_words.h"
 
-#include <QCoreApplication>
 #include <QStringList>
 
 #include <algorithm>
@@ -9,11 +8,11 @@
 #include "drawing/words.h"
 #include "job/decimal.h"
 #include "job/yield_range.h"
+#include "language/local_numbers.h"
+#include "language/tr.h"
 
 namespace foldyard {
 namespace {
-
-QString tr(const char* text, int n = -1) { return QCoreApplication::translate("RollWords", text, nullptr, n); }
 
 Length coarse(Unit unit) { return is_metric(unit) ? Length::mm(100) : Length::units(Length::kUnitsPerYard / 4); }
 Length down(Length length, Length step) { return length / step * step; }
@@ -21,15 +20,14 @@ Length up(Length length, Length step) { return down(length + step - Length::unit
 Length nearest(Length length, Length step) { return down(length + step / 2, step); }
 
 QString percent(std::int64_t hundredths) {
-  return QString::fromStdString(write_decimal(hundredths, 2)) + QStringLiteral(" %");
+  return tr("%1 %").arg(local_numbers(QString::fromStdString(write_decimal(hundredths, 2))));
 }
 
 // "32 cm along and 16 cm across", leaving out what is none.
 QString both_ways(const QString& along, const QString& across) {
-  QStringList words;
-  if (!along.isEmpty()) words << tr("%1 along").arg(along);
-  if (!across.isEmpty()) words << tr("%1 across").arg(across);
-  return words.join(tr(" and "));
+  if (across.isEmpty()) return tr("%1 along").arg(along);
+  if (along.isEmpty()) return tr("%1 across").arg(across);
+  return tr("%1 along and %2 across").arg(along, across);
 }
 
 QString repeat_text(const Repeat& repeat, Unit unit) {
@@ -64,7 +62,7 @@ QString roll_length_words(const Roll& roll, Unit unit) {
   const Result<LengthEstimate> range = estimate(*roll.measured, roll.fabric.width);
   if (!range) return length_words(roll.length, long_unit);
   const Length step = coarse(unit), least = down(range->least, step);
-  const QString from = is_metric(unit) ? QString::fromStdString(write_number(least, long_unit)) : length_words(least, long_unit);
+  const QString from = is_metric(unit) ? local_numbers(QString::fromStdString(write_number(least, long_unit))) : length_words(least, long_unit);
   return tr("about %1 (%2 to %3)")
       .arg(length_words(nearest(range->likely, step), long_unit), from, length_words(up(range->most, step), long_unit));
 }
@@ -91,7 +89,7 @@ QString mark_words(const Roll& roll, RollMark mark, Unit unit) {
     case RollMark::shrinkage: return shrinkage_text(roll.fabric.shrinkage);
     case RollMark::flaws: break;
   }
-  return roll.flaws.size() == 1 ? tr("1 flaw") : tr("%1 flaws").arg(roll.flaws.size());
+  return tr("%n flaw(s)", nullptr, static_cast<int>(roll.flaws.size()));
 }
 
 QString roll_text(const Roll& roll, Unit unit, bool on_table) {

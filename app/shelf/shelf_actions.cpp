@@ -1,14 +1,11 @@
 #include "shelf/shelf_actions.h"
 
-#include <QCoreApplication>
 #include <QWidget>
 
 #include "fields/trade_icon.h"
 
 namespace foldyard {
 namespace {
-
-QString tr(const char* text) { return QCoreApplication::translate("ShelfActions", text); }
 
 QAction* action(QWidget* list, const QString& text, const QKeySequence& keys, Qt::ShortcutContext where) {
   auto* made = new QAction(text, list);

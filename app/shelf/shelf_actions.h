@@ -5,6 +5,7 @@
 // only while the list has the focus.
 
 #include <QAction>
+#include <QCoreApplication>
 #include <QList>
 
 class QWidget;
@@ -12,6 +13,9 @@ class QWidget;
 namespace foldyard {
 
 struct ShelfActions {
+  Q_DECLARE_TR_FUNCTIONS(foldyard::ShelfActions)
+
+ public:
   // list: who has the keys and shows them in its menu.
   explicit ShelfActions(QWidget* list);
 

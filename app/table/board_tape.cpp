@@ -7,6 +7,7 @@
 #include <cmath>
 
 #include "drawing/tape.h"
+#include "language/local_numbers.h"
 #include "table/board_colours.h"
 
 namespace foldyard {
@@ -21,7 +22,7 @@ TapeSteps steps_for(double pixels_per_mm, Unit unit) {
 }
 
 QString number_of(Length at, Unit unit) {
-  return QString::fromStdString(unit == Unit::yard ? write_length(at, unit) : write_number(at, unit));
+  return local_numbers(QString::fromStdString(unit == Unit::yard ? write_length(at, unit) : write_number(at, unit)));
 }
 
 void paint_ground(QPainter& painter, const QRectF& box) {

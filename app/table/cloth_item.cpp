@@ -1,6 +1,5 @@
 #include "table/cloth_item.h"
 
-#include <QCoreApplication>
 #include <QPainter>
 #include <QStyleOptionGraphicsItem>
 
@@ -8,12 +7,11 @@
 #include <cmath>
 
 #include "drawing/words.h"
+#include "language/tr.h"
 #include "table/board_colours.h"
 
 namespace foldyard {
 namespace {
-
-QString tr(const char* text) { return QCoreApplication::translate("ClothItem", text); }
 
 ClothLook look_of(const LaidCloth& cloth, bool dark) {
   const QColor colour = cloth_colour(cloth.fabric().colour);

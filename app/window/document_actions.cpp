@@ -73,11 +73,11 @@ void DocumentActions::begin(const Job& job) {
 }
 
 void DocumentActions::begin_new() {
-  if (may_leave()) document_.open(new_job(unit_of(QLocale())), {});
+  if (may_leave()) document_.open(new_job(unit_of(QLocale::system())), {});
 }
 
 void DocumentActions::begin_with_own_roll() {
-  OwnRollDialog dialog(unit_of(QLocale()), window_);
+  OwnRollDialog dialog(unit_of(QLocale::system()), window_);
   if (dialog.exec() == QDialog::Accepted && may_leave()) begin(dialog.job());
 }
 

@@ -7,6 +7,8 @@
 
 #include "drawing/words.h"
 #include "fields/flow_row.h"
+#include "fields/reading_order.h"
+#include "language/local_numbers.h"
 
 namespace foldyard {
 namespace {
@@ -23,7 +25,7 @@ double use_of(const Plan& plan) {
 QString signed_text(double value, int places) {
   const QString text = QString::number(std::abs(value), 'f', places);
   if (text.toDouble() == 0) return QStringLiteral("±0");
-  return (value < 0 ? QStringLiteral("−") : QStringLiteral("+")) + text;
+  return (value < 0 ? QStringLiteral("−") : QStringLiteral("+")) + local_numbers(text);
 }
 
 double in_squares(Area area, Unit unit) {
@@ -42,7 +44,7 @@ Area waste_of(const Job& job, const Plan& plan) {
 
 QString area_words(Area area, Unit unit) {
   const bool yards = unit == Unit::inch || unit == Unit::yard;
-  return (yards ? Figures::tr("%1 sq yd") : Figures::tr("%1 m²")).arg(in_squares(area, unit), 0, 'f', 2);
+  return (yards ? Figures::tr("%1 sq yd") : Figures::tr("%1 m²")).arg(local_number(in_squares(area, unit), 2));
 }
 
 std::array<QString, 4> figures_of(const Job& job, const Plan& plan) {
@@ -90,7 +92,7 @@ void Figures::show_plan(const Job& job, const Plan* plan) {
   if (!plan) return;
   const auto figures = figures_of(job, *plan);
   for (std::size_t i = 0; i < count; ++i) {
-    values_[i]->setText(figures[i]);
+    values_[i]->setText(in_own_order(figures[i]));
     words_[i]->setText(name_of(static_cast<int>(i)));
   }
 }

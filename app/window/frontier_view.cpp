@@ -9,6 +9,8 @@
 #include <cmath>
 
 #include "drawing/words.h"
+#include "fields/reading_order.h"
+#include "language/local_numbers.h"
 #include "window/window_colours.h"
 
 namespace foldyard {
@@ -179,10 +181,10 @@ void FrontierView::paint_axes(QPainter& painter) const {
   painter.setPen(QPen(colours.soft_ink, 1));
   painter.drawLine(box.bottomLeft(), box.bottomRight());
   painter.drawLine(box.bottomLeft(), box.topLeft());
-  painter.drawText(QRectF(0, box.top() - 4, box.left() - 6, line), Qt::AlignRight, tr("%1 %").arg(e.most_use, 0, 'f', 1));
-  painter.drawText(QRectF(0, box.bottom() - line + 4, box.left() - 6, line), Qt::AlignRight, tr("%1 %").arg(e.least_use, 0, 'f', 1));
-  painter.drawText(QRectF(box.left(), box.bottom() + 3, box.width(), line), Qt::AlignLeft, tr("%1 min").arg(e.least_minutes, 0, 'f', 0));
-  painter.drawText(QRectF(box.left(), box.bottom() + 3, box.width(), line), Qt::AlignRight, tr("%1 min").arg(e.most_minutes, 0, 'f', 0));
+  painter.drawText(QRectF(0, box.top() - 4, box.left() - 6, line), Qt::AlignRight, in_own_order(tr("%1 %").arg(local_number(e.most_use, 1))));
+  painter.drawText(QRectF(0, box.bottom() - line + 4, box.left() - 6, line), Qt::AlignRight, in_own_order(tr("%1 %").arg(local_number(e.least_use, 1))));
+  painter.drawText(QRectF(box.left(), box.bottom() + 3, box.width(), line), Qt::AlignLeft, in_own_order(tr("%1 min").arg(local_number(e.least_minutes, 0))));
+  painter.drawText(QRectF(box.left(), box.bottom() + 3, box.width(), line), Qt::AlignRight, in_own_order(tr("%1 min").arg(local_number(e.most_minutes, 0))));
   painter.drawText(QRectF(box.left(), box.bottom() + 3, box.width(), line), Qt::AlignHCenter, caption());
 }
 

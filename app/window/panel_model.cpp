@@ -8,6 +8,7 @@
 #include "job/start_job.h"
 #include "fields/field_text.h"
 #include "fields/reading_order.h"
+#include "language/heading_words.h"
 #include "window/window_colours.h"
 
 #include <QGuiApplication>
@@ -266,7 +267,7 @@ std::optional<QString> PanelModel::put_size(Job& job, const QModelIndex& index, 
 
 bool PanelModel::apply(const Job& next, const QModelIndex& index, const QString& text) {
   const auto whose = QString::fromStdString(document_.job().panels[static_cast<std::size_t>(index.row())].name);
-  const auto head = tr(kHeads[index.column()]).toLower();
+  const auto head = heading_words(tr(kHeads[index.column()]));
   const auto words = index.column() == name ? tr("rename “%1”").arg(whose)
                                             : tr("change “%1” of “%2”").arg(head, whose);
   if (const auto problem = document_.edit(next, words, is_flag(index.column()) ? QString() : field_key(index))) {

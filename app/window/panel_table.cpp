@@ -7,6 +7,7 @@
 #include "fields/cell_editor.h"
 #include "fields/field_text.h"
 #include "fields/flow_row.h"
+#include "language/heading_words.h"
 
 namespace foldyard {
 
@@ -103,7 +104,7 @@ void PanelTable::show_columns() {
   QStringList used;
   for (int column = 0; column < PanelModel::columns; ++column) {
     view_->setColumnHidden(column, PanelModel::is_rare(column) && !is_crowded);
-    if (model_->is_used(column)) used << model_->headerData(column, Qt::Horizontal, Qt::DisplayRole).toString().toLower();
+    if (model_->is_used(column)) used << heading_words(model_->headerData(column, Qt::Horizontal, Qt::DisplayRole).toString());
   }
   header->setSectionResizeMode(PanelModel::name, is_crowded ? QHeaderView::Interactive : QHeaderView::Stretch);
   if (is_crowded) header->resizeSection(PanelModel::name, 12 * fontMetrics().averageCharWidth());

@@ -17,8 +17,7 @@ QString order_of_work(const Job& job, const YieldRange& range) {
 
 QString range_line_words(const Job& job, const YieldRange& range) {
   const auto first = static_cast<int>(range.first.lengths.size());
-  const QString cut = first == 1 ? RangeLine::tr("Cut the length of the plan first: even the shortest roll has it.")
-                                 : RangeLine::tr("Cut the %1 lengths of the plan first: even the shortest roll has them.").arg(first);
+  const QString cut = RangeLine::tr("Cut the %n length(s) of the plan first: even the shortest roll has them.", nullptr, first);
   return range_words(job, range) + QLatin1Char(' ') + cut;
 }
 

@@ -1,6 +1,7 @@
 #include "window/way_cards.h"
 
 #include <QApplication>
+#include <QCoreApplication>
 #include <QMouseEvent>
 #include <QPainter>
 #include <QStyledItemDelegate>
@@ -34,6 +35,8 @@ QString given_up(const WayModel& ways, int row) {
 }
 
 class CardDelegate : public QStyledItemDelegate {
+  Q_DECLARE_TR_FUNCTIONS(foldyard::CardDelegate)
+
  public:
   explicit CardDelegate(WayCards* cards) : QStyledItemDelegate(cards), cards_(cards) {}
 

@@ -6,6 +6,7 @@
 #include <QMenuBar>
 
 #include "window/hand_menu.h"
+#include "window/language_menu.h"
 #include "window/main_window.h"
 #include "window/sheet_export.h"
 #include "window/workshop_dialog.h"
@@ -93,6 +94,9 @@ void MainWindow::make_view_menu() {
     set_shade(on ? Shade::dark : Shade::light);
     documents_->settings().set_dark(on);
   });
+  auto* language = new LanguageMenu(documents_->settings(), this);
+  menu->addMenu(language);
+  connect(language, &LanguageMenu::chosen, this, [this](const QString& words) { tell(words); });
 }
 
 void MainWindow::make_help_menu() { first_steps_->add_entries(menuBar()->addMenu(tr("&Help"))); }

@@ -16,6 +16,7 @@
 #include "job/cautions.h"
 #include "job/check_job.h"
 #include "job/decimal.h"
+#include "language/local_numbers.h"
 
 namespace foldyard {
 namespace {
@@ -31,7 +32,7 @@ class PlainSpin : public QDoubleSpinBox {
   using QDoubleSpinBox::QDoubleSpinBox;
   QString textFromValue(double value) const override {
     const double parts = std::pow(10, decimals());
-    return QString::fromStdString(write_decimal(std::llround(value * parts), decimals()));
+    return local_numbers(QString::fromStdString(write_decimal(std::llround(value * parts), decimals())));
   }
 };
 

@@ -14,6 +14,7 @@ int main(int count, char** words) {
   using namespace foldyard::frames;
   if (qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM")) qputenv("QT_QPA_PLATFORM", "offscreen");
   QApplication app(count, words);
+  foldyard::speak(QStringLiteral("en"), QLocale::c());
   QApplication::setStyle(QStringLiteral("Fusion"));
   const QStringList call = QApplication::arguments().mid(1);
   const bool writes = call.size() == 2 && call[0] == QLatin1String("--write");

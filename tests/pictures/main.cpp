@@ -31,6 +31,7 @@ bool take(const Scene& scene, const QString& folder) {
 int main(int count, char** words) {
   if (qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM")) qputenv("QT_QPA_PLATFORM", "offscreen");
   QApplication app(count, words);
+  foldyard::speak(QStringLiteral("en"), QLocale::c());
   QApplication::setStyle(new foldyard::ClothStyle);
   const QStringList call = QApplication::arguments().mid(1);
   if (call.isEmpty()) {

@@ -5,9 +5,12 @@
 
 #include <QGuiApplication>
 
+#include "language/language.h"
+
 int main(int argc, char** argv) {
   if (qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM")) qputenv("QT_QPA_PLATFORM", "offscreen");
   testing::InitGoogleTest(&argc, argv);
   const QGuiApplication app(argc, argv);
+  foldyard::speak(QStringLiteral("en"), QLocale::c());
   return RUN_ALL_TESTS();
 }

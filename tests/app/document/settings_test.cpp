@@ -19,6 +19,7 @@ void expect_first_start(const Settings& settings) {
   EXPECT_TRUE(settings.recent().isEmpty());
   EXPECT_TRUE(settings.geometry().isEmpty());
   EXPECT_FALSE(settings.is_dark());
+  EXPECT_TRUE(settings.language().isEmpty());
   EXPECT_FALSE(settings.is_guide_closed());
   EXPECT_FALSE(settings.shows_more_columns());
 }
@@ -31,6 +32,7 @@ TEST_F(SettingsTest, RemembersUntilTheNextStart) {
     settings.add_recent("/home/maker/a b, c.json");
     settings.set_geometry("\x01\x00\xff geometry");
     settings.set_dark(true);
+    settings.set_language("de");
     settings.set_guide_closed(true);
     settings.set_more_columns(true);
   }
@@ -38,6 +40,7 @@ TEST_F(SettingsTest, RemembersUntilTheNextStart) {
   EXPECT_EQ(settings.recent(), QStringList{"/home/maker/a b, c.json"});
   EXPECT_EQ(settings.geometry(), QByteArray("\x01\x00\xff geometry"));
   EXPECT_EQ(settings.is_dark(), true);
+  EXPECT_EQ(settings.language(), "de");
   EXPECT_TRUE(settings.is_guide_closed());
   EXPECT_TRUE(settings.shows_more_columns());
 }

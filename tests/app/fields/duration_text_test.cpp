@@ -2,6 +2,8 @@
 
 #include <gtest/gtest.h>
 
+#include "language/language.h"
+
 namespace foldyard {
 namespace {
 
@@ -34,6 +36,14 @@ TEST(DurationText, WritesWhatItReadsAgain) {
 
 TEST(DurationText, SaysWhatToWrite) {
   EXPECT_EQ(typed_duration("soon").problem().sentence(), "“soon” is not a time; write minutes and seconds such as 1:50, or 90 s.");
+}
+
+TEST(DurationText, HasACommaInGerman) {
+  speak(QStringLiteral("de"), QLocale(QStringLiteral("de_DE")));
+  EXPECT_EQ(duration_text(Duration::ms(9500)), "0:09,5");
+  EXPECT_EQ(typed_duration("0:09,5").value(), Duration::ms(9500));
+  EXPECT_EQ(typed_duration("0:09.5").value(), Duration::ms(9500));
+  speak(QStringLiteral("en"), QLocale::c());
 }
 
 }  // namespace

@@ -2,6 +2,8 @@
 
 #include <gtest/gtest.h>
 
+#include "language/language.h"
+
 #include "support/job_sample.h"
 
 namespace foldyard {
@@ -84,6 +86,30 @@ TEST(ProblemText, NamesRollAndPanelByTheirNames) {
             "Roll “Moss”, repeat, start along: no.");
   EXPECT_EQ(problem_text({"order.lines[0].from[1]", "no", ""}, job), "order, lines 1, from 2: no.");
   EXPECT_EQ(problem_text({"", "no", ""}, job), "no.");
+}
+
+// In German a comma stands where English has the point; a point is read as well.
+class FieldTextGermanTest : public testing::Test {
+ protected:
+  FieldTextGermanTest() { speak(QStringLiteral("de"), QLocale(QStringLiteral("de_DE"))); }
+  ~FieldTextGermanTest() override { speak(QStringLiteral("en"), QLocale::c()); }
+};
+
+TEST_F(FieldTextGermanTest, ReadsWhatItShows) {
+  for (const Length length : {Length::mm(1125), Length::mm(455), Length::units(1), Length::inches64(1136)})
+    for (const Unit unit : {Unit::mm, Unit::cm, Unit::m, Unit::inch}) EXPECT_EQ(typed_length(length_text(length, unit), unit).value(), length);
+  EXPECT_EQ(length_text(Length::mm(1125), Unit::m), "1,125 m");
+  EXPECT_EQ(typed_length("1.125", Unit::m).value(), Length::mm(1125));
+  EXPECT_EQ(worth_text(Worth::parts(75000)), "7,5");
+  EXPECT_EQ(typed_worth("7,5").value(), Worth::parts(75000));
+  EXPECT_EQ(typed_worth("7.5").value(), Worth::parts(75000));
+}
+
+TEST_F(FieldTextGermanTest, NamesThePlaceInGerman) {
+  Job job;
+  job.rolls.resize(1);
+  job.rolls[0].name = "Leinen";
+  EXPECT_EQ(problem_text({"rolls[0].width", "x", ""}, job), "Rolle „Leinen“, Breite: x.");
 }
 
 }  // namespace

@@ -34,5 +34,14 @@ TEST(InOwnOrder, KeepsTheWidthBeforeTheLengthFromRightToLeft) {
   EXPECT_LT(place_of(words, QLatin1Char('5')), place_of(words, QLatin1Char('c')));
 }
 
+TEST(InOwnOrder, KeepsTheSignOfAShareBehindItFromRightToLeft) {
+  const QString share = QStringLiteral("94.4 %");
+  QApplication::setLayoutDirection(Qt::RightToLeft);
+  const QString words = in_own_order(share);
+  QApplication::setLayoutDirection(Qt::LeftToRight);
+  EXPECT_GT(place_of(share, QLatin1Char('9')), place_of(share, QLatin1Char('%')));  // as it would be: "% 94.4"
+  EXPECT_LT(place_of(words, QLatin1Char('9')), place_of(words, QLatin1Char('%')));
+}
+
 }  // namespace
 }  // namespace foldyard
