@@ -154,7 +154,8 @@ Cell AroundCuts::best(const Rect& whole, const std::vector<Rect>& holes) const {
 }
 
 void AroundCuts::fill(TreeBuilder& builder, int node, const std::vector<Rect>& holes) const {
-  fill_part(builder, node, builder.rect(node), holes, 0);
+  const Rect whole = builder.rect(node);  // a copy: cuts move what the builder holds
+  fill_part(builder, node, whole, holes, 0);
 }
 
 void AroundCuts::fill_part(TreeBuilder& builder, int node, const Rect& whole,

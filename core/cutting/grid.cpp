@@ -35,9 +35,12 @@ std::vector<Length> evenly(const std::vector<Length>& places, std::int64_t most)
   return kept;
 }
 
-// At most `most` places, those of fewest kinds first.
-std::vector<Length> simplest(const std::vector<std::vector<Length>>& by_kinds, std::int64_t most) {
+// At most `most` places: single sizes, on which panels lie, unless they take more than half
+// of the room; then those of fewest kinds.
+std::vector<Length> simplest(const std::vector<std::vector<Length>>& by_kinds, const std::vector<Length>& single,
+                             std::int64_t most) {
   std::vector<Length> kept;
+  if (std::ssize(single) <= most / 2) kept = single;
   for (const std::vector<Length>& places : by_kinds) {
     const std::int64_t room = most - std::ssize(kept);
     const auto fit = std::ssize(places) <= room ? places : evenly(places, room);
@@ -59,10 +62,17 @@ Grid sums(const std::vector<Length>& starts, std::vector<Length> sizes, Length l
   for (Length l : starts)
     if (l <= limit) kinds[l.units() / unit] = 0;
   for (Length l : sizes) add_size(kinds, l.units() / unit);
+  const auto is_place = [&](Length l) { return l <= limit && kinds[l.units() / unit] != kUnreached; };
+  std::vector<Length> single;
+  for (Length l : sizes)
+    if (is_place(l)) single.push_back(l);
   std::vector<std::vector<Length>> by_kinds(sizes.size() + 1);
-  for (std::int64_t i = 1; i < std::ssize(kinds); ++i)
-    if (kinds[i] != kUnreached) by_kinds[kinds[i]].push_back(Length::units(i * unit));
-  return Grid(simplest(by_kinds, most));
+  for (std::int64_t i = 1; i < std::ssize(kinds); ++i) {
+    const Length place = Length::units(i * unit);
+    const bool is_kept = std::binary_search(single.begin(), single.end(), place) && std::ssize(single) <= most / 2;
+    if (kinds[i] != kUnreached && !is_kept) by_kinds[kinds[i]].push_back(place);
+  }
+  return Grid(simplest(by_kinds, single, most));
 }
 
 }  // namespace

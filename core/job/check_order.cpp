@@ -4,8 +4,10 @@
 #include <set>
 
 #include "cloth/cloth_of.h"
+#include "goods/sewing_time.h"
 #include "job/as_roll.h"
 #include "job/check_pins.h"
+#include "measure/wide.h"
 
 namespace foldyard {
 namespace {
@@ -29,6 +31,7 @@ class OrderChecker {
     faults_.no_more("order.lines", job_.order.lines.size(), limits::kMostOrderLines);
     for (std::size_t i = 0; i < job_.order.lines.size(); ++i) line(at("order.lines", i) + ".", job_.order.lines[i]);
     aims();
+    if (!faults_.fault()) sewing_fits();
     check_pins(faults_, job_);
   }
 
@@ -223,6 +226,20 @@ class OrderChecker {
                  std::to_string(line.each_at_least) + " of each of " + std::to_string(count) +
                      " cloths is more than the " + std::to_string(line.must + line.may) + " pieces of the line",
                  "ask for fewer of each, or for more pieces");
+  }
+
+  // By the slowest order of operations of each product.
+  void sewing_fits() {
+    Wide ticks = 0;
+    for (const OrderLine& line : job_.order.lines) {
+      Duration slowest;
+      for (const SewingOrder& each : job_.products[static_cast<std::size_t>(line.product)].sewing)
+        slowest = std::max(slowest, with_allowance(basic_time(each), job_.pace.allowance_percent));
+      ticks += Wide{slowest.ticks()} * (line.must + line.may);
+    }
+    if (ticks / job_.sitting.ticks() <= limits::kMostSittings) return;
+    faults_.keep("order.lines", "sewing all pieces takes more than " + std::to_string(limits::kMostSittings) + " sittings",
+                 "ask for fewer pieces, or correct the seconds of their steps");
   }
 
   void aims() {

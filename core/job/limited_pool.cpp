@@ -144,7 +144,7 @@ bool LimitedPool::add_to_rest(std::vector<std::pair<Pattern, std::int64_t>>& len
 Plan laid(const LimitedCase& c, const std::vector<std::pair<Pattern, std::int64_t>>& lengths) {
   std::vector<std::pair<Pattern, std::int64_t>> merged;
   for (const auto& [pattern, n] : lengths) {
-    const auto same = std::find_if(merged.begin(), merged.end(), [&](const auto& m) { return m.first == pattern; });
+    const auto same = std::find_if(merged.begin(), merged.end(), [&wanted = pattern](const auto& m) { return m.first == wanted; });
     same == merged.end() ? merged.push_back({pattern, n}) : void(same->second += n);
   }
   std::stable_sort(merged.begin(), merged.end(),

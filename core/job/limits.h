@@ -89,6 +89,7 @@ inline constexpr LengthLimit kReel{Length::mm(1'000), Length::mm(1'000'000), "1 
 inline constexpr NumberLimit kThreadTenths{10, 1'000};             // 1 to 100 times
 inline constexpr NumberLimit kSewingMs{0, 86'400'000};             // a day
 inline constexpr NumberLimit kSittingMs{60'000, 86'400'000};
+inline constexpr std::int64_t kMostSittings = 100'000;  // that all pieces of an order take to sew
 inline constexpr NumberLimit kLabels{0, 1'000};
 inline constexpr NumberLimit kInAPiece{1, 1'000};
 inline constexpr NumberLimit kPieces{0, 100'000};

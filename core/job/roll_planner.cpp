@@ -59,6 +59,10 @@ constexpr const char* kAllWhereWorthChanges =
 constexpr const char* kAllCuts = "with the folds where they are, every place where a cut can matter was "
                                  "searched; none gives more";
 
+// Of the patterns that are laid around flaws, each up to four times turned about: a
+// kilobyte or two a node.
+constexpr std::int64_t kMostNodesAroundFlaws = 100'000;
+
 Problem refused(const FoldWay& way, const std::string& why) { return {way_name(way), why, ""}; }
 
 }  // namespace
@@ -193,7 +197,7 @@ Proof RollPlanner::prove(const Plan& plan, Worth lost, const Series& series, con
 
 // Of the lays that may be cut, those of a single length, of as many as fit and
 // of the sizes in the plan without flaws; of each size, longer lengths only
-// where they give more.
+// where they give more; together no more than memory is for.
 Plan RollPlanner::plan_around_flaws(TableSet& tables, const FoldWay& way, const AimScale& scale,
                                     const std::vector<LayOption>& options, const Plan& clean) const {
   const bool worth_first = tables.aim().worth_first;
@@ -202,12 +206,18 @@ Plan RollPlanner::plan_around_flaws(TableSet& tables, const FoldWay& way, const 
   for (const Lay& lay : clean.lays)
     if (!worth_first) sizes.insert(lay.lengths);
   std::map<std::int64_t, std::int64_t> best;
+  std::int64_t room = kMostNodesAroundFlaws;
   FlawedCase flawed{job_, way, aim_, scale, tables, {}, most_lengths(way), clean,
                     clean.proof.bound, clean.proof.proved, area_bound(), budget_};
   for (const LayOption& o : options) {
     if (!sizes.contains(o.copies) || o.cell().gain <= best[o.copies]) continue;
     best[o.copies] = o.cell().gain;
     Pattern pattern = pattern_of(tables, way, o);
+    room -= std::ssize(pattern.tree.nodes);
+    if (room < 0) {  // all longer ones are larger still; without them no bound is proved
+      flawed.clean_is_proved = false;
+      break;
+    }
     const std::int64_t cost = scale.objective.per_cut * std::ssize(pattern.cuts) +
                               scale.objective.per_unit * pattern.travel.units();
     flawed.candidates.push_back({o.copies, cost, std::move(pattern)});

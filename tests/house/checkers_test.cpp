@@ -146,5 +146,22 @@ TEST(BrokenLinks, AreFound) {
   EXPECT_EQ(broken_links(document, only_a), (Texts{"docs/sub/page.md links b.md, which is not there"}));
 }
 
+TEST(MissingPaths, AreFound) {
+  const Exists some = [](const std::string& path) { return path == "core/a.h" || path == "tests/run"; };
+  const auto document = at("docs/page.md", "`core/a.h` `core/a` `tests/run --room x` `core/b.h` `core/<room>/x.h` core/c.h");
+  EXPECT_EQ(missing_paths(document, some), (Texts{"docs/page.md names core/b.h, which is not there"}));
+}
+
+TEST(StaleMutations, AreFound) {
+  const auto read = [](const std::string& path) { return std::string(path == "a.cpp" ? "x = 1; y = 1; z = 2;" : ""); };
+  const std::string rest = "\nto: 3\ntests: job\n";
+  const auto of = [&](const std::string& from) { return "# why\nname: n\nfile: a.cpp\nfrom: " + from + rest; };
+  EXPECT_EQ(stale_mutations(of("z = 2") + "\n" + of("x = 1"), read), Texts{});
+  EXPECT_EQ(stale_mutations(of("z = 2") + "\n" + of("= 1"), read), (Texts{"the mutation n does not apply to a.cpp"}));
+  EXPECT_EQ(stale_mutations(of("w"), read).size(), 1u);
+  EXPECT_EQ(stale_mutations("name: n\nfile: b.cpp\nfrom: x" + rest, read).size(), 1u);
+  EXPECT_EQ(stale_mutations("name: n\nfile: a.cpp\nfrom: z = 2\n", read).size(), 1u);
+}
+
 }  // namespace
 }  // namespace foldyard::house

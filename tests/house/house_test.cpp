@@ -86,5 +86,13 @@ TEST(House, LinksBetweenDocumentsLeadSomewhere) {
   for (const auto& document : sources_in(".", {".md"})) expect_none(broken_links(document, exists));
 }
 
+// But for the list of changes, which names what has gone since.
+TEST(House, PathsInDocumentsAreThere) {
+  for (const auto& document : sources_in(".", {".md"}))
+    if (document.path != "docs/CHANGELOG.md") expect_none(missing_paths(document, exists));
+}
+
+TEST(House, MutationsStillApply) { expect_none(stale_mutations(read_file("tests/mutations/list.txt"), read_file)); }
+
 }  // namespace
 }  // namespace foldyard::house

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <filesystem>
+#include <map>
 #include <regex>
 #include <sstream>
 
@@ -88,6 +89,37 @@ std::vector<std::string> broken_links(const Source& document, const Exists& exis
     if (!is_outside(link) && !exists(resolved(document.path, link)))
       faults.push_back(document.path + " links " + link + ", which is not there");
   }
+  return faults;
+}
+
+std::vector<std::string> missing_paths(const Source& document, const Exists& exists) {
+  static const std::regex kPath(R"(`((app|core|docs|resources|tests)/[\w./-]*\w)[ `])");
+  std::vector<std::string> faults;
+  const auto& text = document.text;
+  for (std::sregex_iterator it(text.begin(), text.end(), kPath), end; it != end; ++it)
+    if (!exists((*it)[1]) && !exists((*it)[1].str() + ".h")) faults.push_back(document.path + " names " + (*it)[1].str() + ", which is not there");
+  return faults;
+}
+
+std::vector<std::string> stale_mutations(const std::string& list,
+                                         const std::function<std::string(const std::string& path)>& read) {
+  std::vector<std::string> faults;
+  std::map<std::string, std::string> fields;
+  const auto check = [&] {
+    const std::string &name = fields["name"], &from = fields["from"];
+    const auto text = fields["file"].empty() || from.empty() ? "" : read(fields["file"]);
+    const auto first = text.find(from);
+    const bool once = !text.empty() && first != std::string::npos && text.find(from, first + 1) == std::string::npos;
+    if (!once || name.empty() || fields["to"].empty() || fields["tests"].empty() || from == fields["to"])
+      faults.push_back("the mutation " + name + " does not apply to " + fields["file"]);
+    fields.clear();
+  };
+  for (const auto& line : lines_of(list)) {
+    if (line.empty() && !fields.empty()) check();
+    const auto colon = line.find(": ");
+    if (!starts_with(line, "#") && colon != std::string::npos) fields[line.substr(0, colon)] = line.substr(colon + 2);
+  }
+  if (!fields.empty()) check();
   return faults;
 }
 

@@ -24,5 +24,13 @@ std::vector<std::string> package_names(const std::string& list);
 std::vector<std::string> packages_named(const Source& source, const std::vector<std::string>& names);
 // Relative links of a Markdown document that lead nowhere.
 std::vector<std::string> broken_links(const Source& document, const Exists& exists);
+// Paths of the project between backticks, like `core/job/job.h` or `core/job/job`, that are
+// not there.
+std::vector<std::string> missing_paths(const Source& document, const Exists& exists);
+
+// Faults of tests/mutations/list.txt that could not be put into their files, or are not whole.
+// read: gives the text of a path.
+std::vector<std::string> stale_mutations(const std::string& list,
+                                         const std::function<std::string(const std::string& path)>& read);
 
 }  // namespace foldyard::house

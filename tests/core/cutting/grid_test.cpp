@@ -97,5 +97,17 @@ TEST(NormalPlaces, KeepThoseOfFewestSizesAndThinTheRestEvenly) {
             (Places{3, 5, 6, 9, 10, 11, 12, 14, 15}));
 }
 
+// Up to 30 one size alone gives 3 5 6 9 10 12 15 18 20 21 24 25 27 30. Of room for four the
+// sizes take two, so that a panel finds its place; the other twelve are thinned to the
+// sixth and the last.
+TEST(NormalPlaces, KeepSingleSizesFirst) {
+  EXPECT_EQ(places(normal_places(lengths({3, 5}), Length::units(30), 4)), (Places{3, 5, 18, 30}));
+}
+
+// Two sizes in room for three: more than half, so that all are thinned evenly.
+TEST(NormalPlaces, ThinSingleSizesWhereTheyWouldTakeMostOfTheRoom) {
+  EXPECT_EQ(places(normal_places(lengths({3, 5}), Length::units(30), 3)).size(), 3u);
+}
+
 }  // namespace
 }  // namespace foldyard

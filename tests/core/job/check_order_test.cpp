@@ -96,6 +96,20 @@ const Row kRows[] = {
     {"a thrifty seam", [](Job& j) { j.notions.thread_tenths = 9; },
      "notions.thread_factor: 0.9 is too small; give 1 to 100."},
     {"no time to sew", [](Job& j) { j.sitting = Duration(); }, "sitting: 0 is too small; give 60 to 86400."},
+    // 30 s with an allowance of 100 % fill a sitting of 60 s: 100 000 pieces, as many sittings.
+    {"as much sewing as there may be", [](Job& j) {
+       j.pace.allowance_percent = 100;
+       j.sitting = Duration::seconds(60);
+       j.order.lines[0].must = 0, j.order.lines[0].may = 100'000, j.order.lines[0].each_at_least = 0;
+       j.products[0].sewing = {{"edges first", {{"edges", Duration::seconds(30)}}}};
+     }, ""},
+    {"too much sewing", [](Job& j) {
+       j.pace.allowance_percent = 100;
+       j.sitting = Duration::seconds(60);
+       j.order.lines[0].must = 2, j.order.lines[0].may = 99'999, j.order.lines[0].each_at_least = 0;
+       j.products[0].sewing = {{"edges first", {{"edges", Duration::seconds(30)}}}};
+     }, "order.lines: sewing all pieces takes more than 100000 sittings; ask for fewer pieces, or correct the seconds "
+        "of their steps."},
     {"an aim twice", [](Job& j) { j.order.aims = {BatchAim::cloth, BatchAim::lifts, BatchAim::cloth}; },
      "order.aims[2]: the aim stands twice; name each once."},
     {"no aims", [](Job& j) { j.order.aims.clear(); }, ""},

@@ -45,6 +45,20 @@ TEST(RollPlanner, PlansTheRollThatIsAskedFor) {
   EXPECT_EQ(inspect_plan(job, *plan), std::vector<std::string>());
 }
 
+// 400 squares of 10 cm along a table of 40 m, and steps for a few dozen places: the square's
+// own size is among them, or none would fit.
+TEST(RollPlanner, FindsRoomForPanelsOnATableOfManyPlaces) {
+  Job job = default_job();
+  job.rolls = {{"long", default_fabric(), Length::mm(41'000)}};
+  job.table.length = Length::mm(40'000);
+  job.panels = {{"square", Length::mm(100), Length::mm(100), false, true, Worth::whole(1)}};
+  SearchBudget little;
+  little.steps = 10'000;
+  const auto plan = RollPlanner(job, 0, Aim::most_worth, little).plan(FoldWay{});
+  ASSERT_TRUE(plan) << plan.problem().sentence();
+  EXPECT_EQ(inspect_plan(job, *plan), std::vector<std::string>());
+}
+
 TEST(RollPlanner, StacksNoMoreThanTheCutterTakes) {
   Job job = cushions();
   job.cutter = {Length::mm(4), 12};  // two plies of 1 mm a length: two lengths

@@ -1,0 +1,186 @@
+// The largest job files: what is legal is read and planned within 300 MiB, what is not is
+// refused in one sentence. The real program, as a child; the kernel says what it took.
+
+#include <gtest/gtest.h>
+
+#include <QFile>
+#include <QTemporaryDir>
+#include <fcntl.h>
+#include <sys/resource.h>
+#include <sys/wait.h>
+#include <unistd.h>
+
+#include <iostream>
+
+#include "file/read_job.h"
+#include "file/write_job.h"
+#include "job/check_job.h"
+#include "job/defaults.h"
+#include "job/limits.h"
+
+namespace foldyard::reliability {
+namespace {
+
+constexpr long kMostKiB = 300 * 1024;
+
+struct Ran {
+  int code = -1;
+  long most_kib = 0;  // ever resident
+  QByteArray complaint;
+};
+
+void run_program(const QTemporaryDir& folder, std::vector<const char*> words) {
+  const int errors = open(folder.filePath("errors").toLocal8Bit().constData(), O_CREAT | O_TRUNC | O_WRONLY, 0600);
+  const int nowhere = open("/dev/null", O_WRONLY);
+  if (dup2(nowhere, 1) < 0 || dup2(errors, 2) < 0 || chdir(folder.path().toLocal8Bit().constData()) != 0) _exit(99);
+  unsetenv("DISPLAY");
+  unsetenv("WAYLAND_DISPLAY");
+  words.insert(words.begin(), "foldyard");
+  words.push_back(nullptr);
+  execv(FOLDYARD_BINARY_DIR "/app/foldyard", const_cast<char**>(words.data()));
+  _exit(99);
+}
+
+Ran foldyard(const QTemporaryDir& folder, const std::vector<const char*>& words) {
+  const pid_t child = fork();
+  if (child == 0) run_program(folder, words);
+  int status = 0;
+  rusage used{};
+  EXPECT_EQ(wait4(child, &status, 0, &used), child);
+  QFile errors(folder.filePath("errors"));
+  EXPECT_TRUE(errors.open(QIODevice::ReadOnly));
+  return {WIFEXITED(status) ? WEXITSTATUS(status) : -1, used.ru_maxrss, errors.readAll()};
+}
+
+void write_bytes(const QTemporaryDir& folder, const QByteArray& bytes) {
+  QFile file(folder.filePath("job.json"));
+  ASSERT_TRUE(file.open(QIODevice::WriteOnly));
+  ASSERT_EQ(file.write(bytes), bytes.size());
+}
+
+// The checks of addresses keep a map of all memory.
+void expect_modest(const char* what, const Ran& ran) {
+  std::cout << what << ": " << ran.most_kib / 1024 << " MiB\n";
+#ifndef __SANITIZE_ADDRESS__
+  EXPECT_LE(ran.most_kib, kMostKiB) << what;
+#endif
+}
+
+std::string name(const char* what, std::size_t number) {
+  std::string text = what + std::to_string(number) + " ";
+  return text + std::string(limits::kLongestName - text.size(), 'x');
+}
+
+// The widest, longest and thinnest cloth with as many flaws as may be, each small and
+// in the way: 200 over a kilometre.
+Roll largest_roll(std::size_t number, std::size_t flaws) {
+  Roll roll{name("Roll ", number), default_fabric(), limits::kRollLength.most};
+  roll.fabric.width = limits::kRollWidth.most;
+  roll.fabric.thickness = limits::kThickness.least;
+  for (std::size_t i = 0; i < flaws; ++i) {
+    const Length from = Length::mm(4'500) * static_cast<std::int64_t>(i) + Length::mm(100);
+    roll.flaws.push_back({{from, from + Length::mm(50)}, {Length::mm(100), Length::mm(150)}, name("stain ", i)});
+  }
+  return roll;
+}
+
+// Sizes that share no measure, the smallest just as large as a roll may hold a million of.
+std::vector<Panel> most_panels() {
+  std::vector<Panel> panels;
+  for (std::size_t i = 0; i < limits::kMostPanels; ++i) {
+    const auto n = static_cast<std::int64_t>(i);
+    panels.push_back({name("Panel ", i), Length::mm(100 + 7 * n), Length::mm(100 + 11 * n), true, true, Worth::whole(1 + n)});
+  }
+  return panels;
+}
+
+Job largest_job(std::size_t rolls, std::size_t flaws) {
+  Job job = default_job();
+  job.name = name("Job ", 0);
+  for (std::size_t i = 0; i < rolls; ++i) job.rolls.push_back(largest_roll(i, flaws));
+  job.panels = most_panels();
+  job.table.length = limits::kTableLength.most;
+  job.table.depth = limits::kTableDepth.most;
+  job.table.reach = limits::kReach.most;
+  job.cutter.height = limits::kCutterHeight.most;
+  job.cutter.most_plies = limits::kMostPlies.most;
+  job.longest_fan = limits::kLongestFan.most;
+  return job;
+}
+
+// Whatever else fits a file: goods of all panels, lines, webbing with its ends, what lies on
+// hand and was cut, and as many flaws as the rest of the file has room for.
+Job fullest_job() {
+  Job job = largest_job(limits::kMostRolls, 0);
+  for (std::size_t i = 0; i < limits::kMostWebbings; ++i) {
+    job.webbings.push_back({name("Webbing ", i), limits::kWebbingRoll.most});
+    job.webbings.back().ends.assign(limits::kMostEnds, limits::kWebbingCut.most);
+  }
+  for (std::size_t i = 0; i < limits::kMostProducts; ++i) {
+    Product product{name("Product ", i), {}, {}, Worth::whole(1)};
+    for (std::size_t p = 0; p < limits::kMostPanels; ++p) product.panels.push_back({static_cast<int>(p), limits::kInAPiece.most});
+    product.webbing.assign(limits::kMostWords, {0, limits::kWebbingCut.least, limits::kInAPiece.most});
+    job.products.push_back(product);
+  }
+  for (std::size_t i = 0; i < limits::kMostOrderLines; ++i)
+    job.order.lines.push_back({static_cast<int>(i % limits::kMostProducts), limits::kPieces.most, limits::kPieces.most});
+  job.on_hand.assign(limits::kMostOnHand, {0, job.rolls[0].name, {}, limits::kPieces.most});
+  job.history.assign(limits::kMostRecords, {name("Cut ", 0), 1, {}});
+  return job;
+}
+
+QByteArray fullest_file() {
+  Job job = fullest_job();
+  const QByteArray without = write_job(job);
+  const qint64 of_flaws = write_job([&] { Job one = job; one.rolls[0] = largest_roll(0, limits::kMostFlaws); return one; }()).size() - without.size();
+  for (std::size_t i = 0; i < static_cast<std::size_t>((kLargestJobFile - without.size()) / (of_flaws + 100)); ++i)
+    job.rolls[i] = largest_roll(i, limits::kMostFlaws);
+  return write_job(job);
+}
+
+TEST(WorstFile, TheFullestIsReadWithin300MiB) {
+  const QTemporaryDir folder;
+  const QByteArray bytes = fullest_file();
+  ASSERT_LE(bytes.size(), kLargestJobFile);
+  EXPECT_GT(bytes.size(), kLargestJobFile - 100'000);
+  write_bytes(folder, bytes);
+  const Ran ran = foldyard(folder, {"shelf", "job.json"});
+  EXPECT_EQ(ran.code, 0) << ran.complaint.toStdString();
+  expect_modest("the fullest file, read", ran);
+}
+
+TEST(WorstFile, TheLargestRollIsPlannedWithin300MiB) {
+  const QTemporaryDir folder;
+  const Job job = largest_job(1, limits::kMostFlaws);
+  ASSERT_FALSE(check_job(job));
+  write_bytes(folder, write_job(job));
+  const Ran ran = foldyard(folder, {"plan", "job.json", "--way", "fan-12"});
+  EXPECT_EQ(ran.code, 0) << ran.complaint.toStdString();
+  expect_modest("the largest roll, planned by one way", ran);
+}
+
+// One sentence on one line, and nothing was tried before.
+void expect_refused(const QTemporaryDir& folder, const char* about) {
+  const Ran ran = foldyard(folder, {"plan", "job.json"});
+  EXPECT_EQ(ran.code, 2);
+  EXPECT_EQ(ran.complaint.count('\n'), 1) << ran.complaint.toStdString();
+  EXPECT_TRUE(ran.complaint.contains(about)) << ran.complaint.toStdString();
+  expect_modest("what is too large, refused", ran);
+}
+
+TEST(WorstFile, ALargerOneIsRefusedInOneSentence) {
+  const QTemporaryDir folder;
+  write_bytes(folder, QByteArray(kLargestJobFile + 1, ' '));
+  expect_refused(folder, "4 MiB");
+}
+
+TEST(WorstFile, ARollOfTooManyPanelsIsRefusedInOneSentence) {
+  const QTemporaryDir folder;
+  Job job = largest_job(1, 0);
+  job.panels[0].across -= Length::units(1);
+  write_bytes(folder, write_job(job));
+  expect_refused(folder, "rolls[0].length");
+}
+
+}  // namespace
+}  // namespace foldyard::reliability
