@@ -6,6 +6,7 @@
 #include <algorithm>
 
 #include "drawing/words.h"
+#include "fields/reading_order.h"
 #include "language/local_numbers.h"
 
 namespace foldyard {
@@ -72,11 +73,11 @@ void BatchFigures::show_answer(const BatchAnswer* answer) {
   values_[pieces]->setText(made.asked > 0 ? tr("%1 of %2").arg(made.of_them).arg(made.asked) : QString::number(made.more));
   words_[pieces]->setText(made.more > 0 && made.asked > 0 ? tr("pieces, and %1 more").arg(made.more) : tr("pieces"));
   const QString gap = gap_words(*answer);
-  values_[cloth]->setText(worth_words(answer->money.cloth));
+  values_[cloth]->setText(in_own_order(worth_words(answer->money.cloth)));
   words_[cloth]->setText(gap.isEmpty() ? tr("for cloth") : tr("for cloth, %1").arg(gap));
   values_[lays]->setText(QString::number(answer->plan.lays.size()));
   words_[lays]->setText(tr("lay(s)", nullptr, static_cast<int>(answer->plan.lays.size())));
-  values_[minutes]->setText(minutes_words(answer->plan.time));
+  values_[minutes]->setText(in_own_order(minutes_words(answer->plan.time)));
   words_[minutes]->setText(tr("to cut it"));
 }
 

@@ -171,7 +171,7 @@ SideBySideSteps steps_side_by_side(const Job& job, int at, std::int64_t pieces) 
   }
   table.rows.push_back(times_row(tr("a piece"), product, [&](std::size_t i) { return rounded_time(basic_time(product.sewing[i])); }));
   table.rows.push_back(times_row(tr("with allowance"), product, [&](std::size_t i) { return rounded_time(sewing_time(job, product, i)); }));
-  table.rows.push_back(times_row(tr("%1 pieces").arg(pieces), product, [&](std::size_t i) { return minutes_words(sewing_time(job, product, i) * pieces); }));
+  table.rows.push_back(times_row(tr("%n piece(s)", nullptr, static_cast<int>(pieces)), product, [&](std::size_t i) { return minutes_words(sewing_time(job, product, i) * pieces); }));
   return table;
 }
 

@@ -60,9 +60,9 @@ std::array<QString, 4> differences(const Job& job, const Plan& plan, const Plan&
 
 namespace {
 
-QString name_of(int figure) {
+QString name_of(int figure, int panels) {
   switch (figure) {
-    case Figures::panels: return Figures::tr("panels");
+    case Figures::panels: return Figures::tr("panel(s)", nullptr, panels);
     case Figures::use: return Figures::tr("of the cloth used");
     case Figures::waste: return Figures::tr("of waste");
     default: return Figures::tr("to cut it");
@@ -79,7 +79,7 @@ Figures::Figures(QWidget* parent) : QWidget(parent) {
     column->setSpacing(0);
     values_[i] = new QLabel;
     values_[i]->setProperty("figure", true);
-    words_[i] = new QLabel(name_of(static_cast<int>(i)));
+    words_[i] = new QLabel(name_of(static_cast<int>(i), 0));
     words_[i]->setProperty("soft", true);
     column->addWidget(values_[i]);
     column->addWidget(words_[i]);
@@ -93,15 +93,16 @@ void Figures::show_plan(const Job& job, const Plan* plan) {
   const auto figures = figures_of(job, *plan);
   for (std::size_t i = 0; i < count; ++i) {
     values_[i]->setText(in_own_order(figures[i]));
-    words_[i]->setText(name_of(static_cast<int>(i)));
+    words_[i]->setText(name_of(static_cast<int>(i), figures[panels].toInt()));
   }
 }
 
 void Figures::show_against(const Job& job, const Plan& plan, const Plan& other) {
   show_plan(job, &plan);
+  const auto figures = figures_of(job, plan);
   const auto differ = differences(job, plan, other);
   for (std::size_t i = 0; i < count; ++i)
-    words_[i]->setText(tr("%1 (%2)").arg(name_of(static_cast<int>(i)), differ[i]));
+    words_[i]->setText(tr("%1 (%2)").arg(name_of(static_cast<int>(i), figures[panels].toInt()), differ[i]));
 }
 
 }  // namespace foldyard

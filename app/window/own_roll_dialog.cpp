@@ -14,6 +14,8 @@ namespace {
 
 QString text(std::string_view utf8) { return QString::fromUtf8(utf8.data(), static_cast<qsizetype>(utf8.size())); }
 
+constexpr int kRoomForReasons = 560;  // so that what is wrong with a size takes few lines
+
 }  // namespace
 
 // The sizes to begin with are usual ones: 150 cm by 10 m, 54 in by 10 yd.
@@ -37,6 +39,7 @@ OwnRollDialog::OwnRollDialog(Unit unit, QWidget* parent)
 }
 
 void OwnRollDialog::arrange() {
+  setMinimumWidth(kRoomForReasons);
   auto* form = new QFormLayout;
   const auto add = [&](const QString& words, QWidget* field, QWidget* focus) {
     auto* label = new QLabel(words);

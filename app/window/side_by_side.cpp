@@ -10,6 +10,7 @@
 #include <algorithm>
 
 #include "drawing/words.h"
+#include "fields/reading_order.h"
 #include "table/board_colours.h"
 #include "table/cloth_item.h"
 #include "window/pinned_ways.h"
@@ -139,10 +140,11 @@ void SideBySide::show_column(int at, const ComparedPlan& compared, const Compare
   column.name->setText(compared.name);
   const auto figures = figures_of(*compared.job, *compared.plan);
   const auto differ = differences(*compared.job, *compared.plan, *first.plan);
-  const QString words[] = {tr("%1 panels"), tr("%1 used"), tr("%1 waste"), tr("%1")};
+  const QString words[] = {tr("%n panel(s)", nullptr, figures[Figures::panels].toInt()), tr("%1 used").arg(figures[Figures::use]),
+                           tr("%1 waste").arg(figures[Figures::waste]), figures[Figures::minutes]};
   QStringList lines;
   for (std::size_t i = 0; i < figures.size(); ++i)
-    lines << words[i].arg(figures[i]) + (at == 0 ? QString() : QStringLiteral(" (%1)").arg(differ[i]));
+    lines << in_own_order(words[i] + (at == 0 ? QString() : QStringLiteral(" (%1)").arg(differ[i])));
   column.figures->setText(lines.join(QStringLiteral("  ·  ")) + QLatin1Char('\n') + proof_words(*compared.plan));
   column.cloth->setAccessibleName(compared.name);
   column.cloth->setAccessibleDescription(column.figures->text());

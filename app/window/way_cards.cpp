@@ -72,7 +72,7 @@ class CardDelegate : public QStyledItemDelegate {
     const QRectF words = inside.adjusted(kPicture + kGap, 0, 0, 0);
     const double used = paint_name(painter, option, words.adjusted(0, 0, cards_->has_pins() ? kGap - kPin : 0, 0), row);
     const auto& colours = window_colours(shade_of(QApplication::palette()));
-    const QStringList lines = {tr("%1 panels").arg(text_of(ways, row, WayModel::panels)), text_of(ways, row, WayModel::use),
+    const QStringList lines = {tr("%n panel(s)", nullptr, text_of(ways, row, WayModel::panels).toInt()), text_of(ways, row, WayModel::use),
                                text_of(ways, row, WayModel::time), given_up(ways, row)};
     double y = words.top() + used + 3;
     for (int i = 0; i < lines.size(); ++i) {

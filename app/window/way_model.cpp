@@ -4,6 +4,7 @@
 #include <numeric>
 
 #include "drawing/words.h"
+#include "fields/reading_order.h"
 #include "job/lift_room.h"
 
 namespace foldyard {
@@ -56,7 +57,8 @@ int WayModel::columnCount(const QModelIndex& parent) const { return parent.isVal
 QVariant WayModel::data(const QModelIndex& index, int role) const {
   if (!index.isValid()) return {};
   switch (role) {
-    case Qt::DisplayRole: return text(index.row(), index.column());
+    case Qt::DisplayRole: return plan(index.row()) && index.column() != way ? in_own_order(text(index.row(), index.column()))
+                                                                          : text(index.row(), index.column());
     case Qt::ToolTipRole: return help(index.row());
     case Qt::AccessibleTextRole:
       return tr(kHeads[index.column()]) + QLatin1Char(' ') + text(index.row(), index.column());

@@ -879,10 +879,6 @@
         <translation>mit Zuschlag</translation>
     </message>
     <message>
-        <source>%1 pieces</source>
-        <translation>%1 Stück</translation>
-    </message>
-    <message>
         <source>Webbing, tape, cord or zip: anything that is cut to length</source>
         <translation>Gurtband, Band, Kordel oder Reißverschluss: alles, was abgelängt wird</translation>
     </message>
@@ -1123,6 +1119,13 @@
     <message>
         <source>at least %1 of %3 and at most %2 of %3</source>
         <translation>mindestens %1 von %3 und höchstens %2 von %3</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n piece(s)</source>
+        <translation>
+            <numerusform>%n Stück</numerusform>
+            <numerusform>%n Stück</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -1456,9 +1459,12 @@
 </context>
 <context>
     <name>foldyard::CardDelegate</name>
-    <message>
-        <source>%1 panels</source>
-        <translation>%1 Teile</translation>
+    <message numerus="yes">
+        <source>%n panel(s)</source>
+        <translation>
+            <numerusform>%n Teil</numerusform>
+            <numerusform>%n Teile</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -1813,10 +1819,6 @@
         <translation>%1 m²</translation>
     </message>
     <message>
-        <source>panels</source>
-        <translation>Teile</translation>
-    </message>
-    <message>
         <source>of the cloth used</source>
         <translation>des Stoffs genutzt</translation>
     </message>
@@ -1831,6 +1833,13 @@
     <message>
         <source>%1 (%2)</source>
         <translation>%1 (%2)</translation>
+    </message>
+    <message numerus="yes">
+        <source>panel(s)</source>
+        <translation>
+            <numerusform>Teil</numerusform>
+            <numerusform>Teile</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -3312,10 +3321,6 @@
 <context>
     <name>foldyard::SideBySide</name>
     <message>
-        <source>%1 panels</source>
-        <translation>%1 Teile</translation>
-    </message>
-    <message>
         <source>%1 used</source>
         <translation>%1 genutzt</translation>
     </message>
@@ -3323,9 +3328,12 @@
         <source>%1 waste</source>
         <translation>%1 Verschnitt</translation>
     </message>
-    <message>
-        <source>%1</source>
-        <translation>%1</translation>
+    <message numerus="yes">
+        <source>%n panel(s)</source>
+        <translation>
+            <numerusform>%n Teil</numerusform>
+            <numerusform>%n Teile</numerusform>
+        </translation>
     </message>
 </context>
 <context>

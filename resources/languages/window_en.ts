@@ -17,6 +17,13 @@
             <numerusform>%n flaws</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%n piece(s)</source>
+        <translation>
+            <numerusform>%n piece</numerusform>
+            <numerusform>%n pieces</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>foldyard::BatchFigures</name>
@@ -25,6 +32,16 @@
         <translation>
             <numerusform>lay</numerusform>
             <numerusform>lays</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>foldyard::CardDelegate</name>
+    <message numerus="yes">
+        <source>%n panel(s)</source>
+        <translation>
+            <numerusform>%n panel</numerusform>
+            <numerusform>%n panels</numerusform>
         </translation>
     </message>
 </context>
@@ -39,12 +56,32 @@
     </message>
 </context>
 <context>
+    <name>foldyard::Figures</name>
+    <message numerus="yes">
+        <source>panel(s)</source>
+        <translation>
+            <numerusform>panel</numerusform>
+            <numerusform>panels</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>foldyard::RangeLine</name>
     <message numerus="yes">
         <source>Cut the %n length(s) of the plan first: even the shortest roll has them.</source>
         <translation>
             <numerusform>Cut the length of the plan first: even the shortest roll has it.</numerusform>
             <numerusform>Cut the %n lengths of the plan first: even the shortest roll has them.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>foldyard::SideBySide</name>
+    <message numerus="yes">
+        <source>%n panel(s)</source>
+        <translation>
+            <numerusform>%n panel</numerusform>
+            <numerusform>%n panels</numerusform>
         </translation>
     </message>
 </context>
