@@ -44,9 +44,9 @@ Problem told_in_words(const Problem& problem, const Job& job) {
   const auto match = kListed.match(QString::fromStdString(problem.where));
   Problem told = problem;
   if (!match.hasMatch()) {
-    told = {"", problem_text(problem, job).toStdString(), ""};
-    if (!told.what.empty() && told.what.back() == '.') told.what.pop_back();
-    return told;
+    QString words = problem_text(problem, job);
+    if (words.endsWith(QLatin1Char('.'))) words.chop(1);
+    return {"", words.toStdString(), ""};
   }
   const auto at = match.captured(2).toUInt();
   const QString whose = match.captured(1) == QLatin1String("products") ? product_words(job, at) : line_words(job, at);

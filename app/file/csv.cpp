@@ -46,7 +46,7 @@ class Reader {
   std::optional<Problem> read_field() {
     QString field;
     const bool is_quoted = text_[at_] == u'"';
-    if (is_quoted && !read_quoted(field)) return fault("a quote is not closed");
+    if (is_quoted && !read_quoted(field)) return fault(say("a quote is not closed"));
     if (!is_quoted) read_plain(field);
     row_ << field;
     if (at_ == text_.size()) return {};
@@ -55,7 +55,7 @@ class Reader {
       return {};
     }
     if (text_[at_] == u'\r') ++at_;
-    if (at_ < text_.size() && text_[at_] != u'\n') return fault("a quote stands within a field");
+    if (at_ < text_.size() && text_[at_] != u'\n') return fault(say("a quote stands within a field"));
     ++at_;
     end_row();
     return {};
@@ -86,8 +86,8 @@ class Reader {
     row_.clear();
   }
 
-  Problem fault(const std::string& what) const {
-    return {"line " + std::to_string(rows_.size() + 1), what, "write the table out again from the spreadsheet as CSV"};
+  Problem fault(const Words& what) const {
+    return {say("line %1", rows_.size() + 1), what, say("write the table out again from the spreadsheet as CSV")};
   }
 
   const QString& text_;

@@ -26,7 +26,9 @@ class FieldReader {
 
   void only(const QStringList& known);
   bool has(const char* key) const { return object_.contains(QLatin1String(key)); }
-  void need(const char* key, const std::string& next);
+  // next: what to do where it is missing, a pattern (measure/words.h).
+  void need(const char* key, const char* next);
+  void need(const char* key, const Words& next);
 
   std::string text(const char* key, const std::string& fallback = {});
   bool flag(const char* key, bool fallback);
@@ -40,7 +42,7 @@ class FieldReader {
   int choice(const char* key, const QStringList& words, int fallback);
 
   // Keeps a fault of this field, unless there was one before.
-  void refuse(const char* key, const std::string& what, const std::string& next);
+  void refuse(const char* key, const Words& what, const Words& next);
   // Whether the file has a fault so far.
   bool is_faulty() const { return fault_->has_value(); }
 

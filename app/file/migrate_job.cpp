@@ -9,8 +9,8 @@ namespace {
 const QString kVersion = QStringLiteral("foldyard_job");
 
 Problem too_new(const std::string& field) {
-  return {field, "no such field is known in a file of version 1",
-          "write \"foldyard_job\": 2 at the head of the file, or leave the field out"};
+  return {field, say("no such field is known in a file of version 1"),
+          say("write \"foldyard_job\": 2 at the head of the file, or leave the field out")};
 }
 
 // The first field of the list's entries that a later version brought.

@@ -24,15 +24,14 @@ const std::string kThisVersion = std::to_string(kJobFileVersion);
 // The version of the file; the present one where there is a fault.
 int read_version(const QJsonObject& fields, std::optional<Problem>& fault) {
   FieldReader file(fields, "", fault);
-  file.need("foldyard_job", "write \"foldyard_job\": " + kThisVersion + " at the head of the file");
+  file.need("foldyard_job", say("write \"foldyard_job\": %1 at the head of the file", kThisVersion));
   const int version = file.whole("foldyard_job", kJobFileVersion);
   if (fault || (1 <= version && version <= kJobFileVersion)) return version;
   fault = version > kJobFileVersion
               ? Problem{"foldyard_job",
-                        "the file has version " + std::to_string(version) +
-                            " and this program reads up to version " + kThisVersion,
-                        "open it with a newer Foldyard"}
-              : Problem{"foldyard_job", "there is no version 0", "write " + kThisVersion};
+                        say("the file has version %1 and this program reads up to version %2", version, kThisVersion),
+                        say("open it with a newer Foldyard")}
+              : Problem{"foldyard_job", say("there is no version 0"), say("write %1", kThisVersion)};
   return kJobFileVersion;
 }
 
@@ -45,12 +44,12 @@ int usual_word(std::string_view key, const QStringList& words) {
 Panel read_panel(FieldReader& fields) {
   fields.only({"name", "across", "along", "may_turn", "on_fold", "worth", "at_most", "grain",
                "match", "sewn"});
-  fields.need("name", "give the panel a name");
+  fields.need("name", to_say("give the panel a name"));
   const bool is_sewn = fields.has("sewn");
   const bool has_size = !is_sewn || fields.has("across") || fields.has("along");
   if (has_size) {
-    fields.need("across", "give its size from selvedge to selvedge, like \"45 cm\"");
-    fields.need("along", "give its size in the direction of the roll, like \"90 cm\"");
+    fields.need("across", to_say("give its size from selvedge to selvedge, like \"45 cm\""));
+    fields.need("along", to_say("give its size in the direction of the roll, like \"90 cm\""));
   }
   Panel panel;
   panel.name = fields.text("name");
@@ -77,8 +76,8 @@ void refuse_mixed_worths(const std::vector<FieldReader>& panels, std::optional<P
   }
   if (fault || named == 0 || named == panels.size()) return;
   fault = Problem{"panels[" + std::to_string(first_without) + "].worth",
-                  "some panels name a worth and this one does not",
-                  "give every panel a worth, or none"};
+                  say("some panels name a worth and this one does not"),
+                  say("give every panel a worth, or none")};
 }
 
 std::vector<Panel> read_panels(FieldReader& file, std::optional<Problem>& fault) {
@@ -146,7 +145,7 @@ Job read_fields(FieldReader& file, std::optional<Problem>& fault) {
 }
 
 Problem too_large() {
-  return {"", "the file is larger than 4 MiB", "a job file is far smaller; choose another"};
+  return {"", say("the file is larger than 4 MiB"), say("a job file is far smaller; choose another")};
 }
 
 }  // namespace
@@ -158,8 +157,8 @@ Result<Job> read_job(const QByteArray& bytes) {
   QJsonParseError error;
   const QJsonDocument json = QJsonDocument::fromJson(bytes, &error);
   if (!json.isObject()) {
-    return Problem{"", "the file cannot be read as JSON (" + error.errorString().toStdString() + ")",
-                   "correct it"};
+    return Problem{"", say("the file cannot be read as JSON (%1)", error.errorString().toStdString()),
+                   say("correct it")};
   }
   const int version = read_version(json.object(), fault);
   if (fault) return *fault;
@@ -176,16 +175,16 @@ Result<Job> read_job(const QByteArray& bytes) {
 Result<Job> load_job(const QString& path) {
   const QFileInfo info(path);
   const std::string where = path.toStdString();
-  if (!info.exists()) return Problem{where, "there is no such file", "check its name and folder"};
-  if (!info.isFile()) return Problem{where, "this is not a file", "choose a job file"};
+  if (!info.exists()) return Problem{where, say("there is no such file"), say("check its name and folder")};
+  if (!info.isFile()) return Problem{where, say("this is not a file"), say("choose a job file")};
   if (info.size() > kLargestJobFile) return Problem{where, too_large().what, too_large().next};
   QFile file(path);
   if (!file.open(QIODevice::ReadOnly)) {
-    return Problem{where, "the file may not be read", "ask for the right to read it"};
+    return Problem{where, say("the file may not be read"), say("ask for the right to read it")};
   }
   const QByteArray bytes = file.read(kLargestJobFile + 1);
   if (file.error() != QFileDevice::NoError) {
-    return Problem{where, "the disk could not read the file", "try again or use a copy"};
+    return Problem{where, say("the disk could not read the file"), say("try again or use a copy")};
   }
   return read_job(bytes);
 }

@@ -10,16 +10,28 @@ namespace {
 
 std::string short_name(const std::string& name) { return name.size() <= 80 ? name : name.substr(0, 77) + "…"; }
 
+// What is said of a field that names nothing: patterns.
+struct NoneNamed {
+  const char* need;
+  const char* what;
+  const char* next;
+};
+constexpr NoneNamed kPanel{to_say("name a panel"), to_say("there is no panel \"%1\""),
+                           to_say("write the name of a panel of this job")};
+constexpr NoneNamed kProduct{to_say("name a product"), to_say("there is no product \"%1\""),
+                             to_say("write the name of a product of this job")};
+constexpr NoneNamed kWebbing{to_say("name a webbing"), to_say("there is no webbing \"%1\""),
+                             to_say("write the name of a webbing of this job")};
+
 // The place in the list of what has the name that the field gives; 0 where a
 // fault was met.
 template <class List>
-int named(FieldReader& fields, const char* key, const List& list, const char* what) {
-  fields.need(key, std::string("name a ") + what);
+int named(FieldReader& fields, const char* key, const List& list, const NoneNamed& none) {
+  fields.need(key, none.need);
   const std::string name = fields.text(key);
   const auto at = std::find_if(list.begin(), list.end(), [&](const auto& each) { return each.name == name; });
   if (at != list.end()) return static_cast<int>(at - list.begin());
-  fields.refuse(key, "there is no " + std::string(what) + " \"" + short_name(name) + "\"",
-                std::string("write the name of a ") + what + " of this job");
+  fields.refuse(key, say(none.what, short_name(name)), say(none.next));
   return 0;
 }
 
@@ -27,19 +39,19 @@ std::int64_t count(FieldReader& fields, const char* key, std::int64_t usual) { r
 
 PanelCount read_panel_count(FieldReader& fields, const Job& job) {
   fields.only({"panel", "count", "from"});
-  return {named(fields, "panel", job.panels, "panel"), count(fields, "count", 1), fields.texts("from")};
+  return {named(fields, "panel", job.panels, kPanel), count(fields, "count", 1), fields.texts("from")};
 }
 
 WebbingCut read_webbing_cut(FieldReader& fields, const Job& job) {
   fields.only({"webbing", "length", "count"});
-  fields.need("length", "say how long each is cut, like \"55 cm\"");
-  return {named(fields, "webbing", job.webbings, "webbing"), fields.length("length", {}), count(fields, "count", 1)};
+  fields.need("length", to_say("say how long each is cut, like \"55 cm\""));
+  return {named(fields, "webbing", job.webbings, kWebbing), fields.length("length", {}), count(fields, "count", 1)};
 }
 
 Webbing read_webbing(FieldReader& fields) {
   fields.only({"name", "roll", "price", "ends", "loss"});
-  fields.need("name", "give the webbing a name");
-  fields.need("roll", "say how long a full roll of it is, like \"50 m\"");
+  fields.need("name", to_say("give the webbing a name"));
+  fields.need("roll", to_say("say how long a full roll of it is, like \"50 m\""));
   Webbing webbing;
   webbing.name = fields.text("name");
   webbing.roll = fields.length("roll", {});
@@ -51,20 +63,20 @@ Webbing read_webbing(FieldReader& fields) {
 
 SalePrice read_price(FieldReader& fields) {
   fields.only({"of", "price"});
-  fields.need("of", "name a cloth or a mark of your rolls");
-  fields.need("price", "say what a piece of it is sold for");
+  fields.need("of", to_say("name a cloth or a mark of your rolls"));
+  fields.need("price", to_say("say what a piece of it is sold for"));
   return {fields.text("of"), fields.worth("price", {})};
 }
 
 SewingStep read_step(FieldReader& fields) {
   fields.only({"name", "seconds", "timed"});
-  fields.need("name", "say what is done");
+  fields.need("name", to_say("say what is done"));
   return {fields.text("name"), fields.seconds("seconds", {}), fields.times("timed")};
 }
 
 SewingOrder read_sewing(FieldReader& fields) {
   fields.only({"name", "steps"});
-  fields.need("name", "give this order of operations a name, like \"edges first\"");
+  fields.need("name", to_say("give this order of operations a name, like \"edges first\""));
   SewingOrder order{fields.text("name"), {}};
   for (FieldReader& entry : fields.list("steps")) order.steps.push_back(read_step(entry));
   return order;
@@ -72,8 +84,8 @@ SewingOrder read_sewing(FieldReader& fields) {
 
 CutPanels read_cut_panels(FieldReader& fields, const Job& job) {
   fields.only({"panel", "cloth", "marks", "count"});
-  fields.need("cloth", "name the cloth that the panels are cut from");
-  return {named(fields, "panel", job.panels, "panel"), fields.text("cloth"), fields.texts("marks"),
+  fields.need("cloth", to_say("name the cloth that the panels are cut from"));
+  return {named(fields, "panel", job.panels, kPanel), fields.text("cloth"), fields.texts("marks"),
           count(fields, "count", 1)};
 }
 
@@ -94,8 +106,8 @@ void read_notions(FieldReader fields, Notions& notions) {
 
 Product read_product(FieldReader& fields, const Job& job) {
   fields.only({"name", "panels", "webbing", "worth", "price", "prices", "seam", "labels", "sewing"});
-  fields.need("name", "give the product a name");
-  fields.need("worth", "say what a piece is worth to you, like \"24\"");
+  fields.need("name", to_say("give the product a name"));
+  fields.need("worth", to_say("say what a piece is worth to you, like \"24\""));
   Product product;
   product.name = fields.text("name");
   for (FieldReader& entry : fields.list("panels")) product.panels.push_back(read_panel_count(entry, job));
@@ -111,7 +123,7 @@ Product read_product(FieldReader& fields, const Job& job) {
 
 ClothRule read_rule(FieldReader& fields) {
   fields.only({"of", "at_least", "at_most"});
-  fields.need("of", "name a cloth or a mark of your rolls");
+  fields.need("of", to_say("name a cloth or a mark of your rolls"));
   ClothRule rule;
   rule.of = fields.text("of");
   rule.at_least = count(fields, "at_least", 0);
@@ -122,7 +134,7 @@ ClothRule read_rule(FieldReader& fields) {
 OrderLine read_line(FieldReader& fields, const Job& job) {
   fields.only({"product", "must", "may", "from", "each_at_least", "rules", "roll"});
   OrderLine line;
-  line.product = named(fields, "product", job.products, "product");
+  line.product = named(fields, "product", job.products, kProduct);
   line.must = count(fields, "must", 0);
   line.may = count(fields, "may", 0);
   line.from = fields.texts("from");
@@ -139,8 +151,8 @@ std::vector<BatchAim> read_aims(FieldReader& fields) {
   for (std::size_t i = 0; i < given.size(); ++i) {
     const qsizetype at = words.indexOf(QString::fromStdString(given[i]));
     if (at >= 0) aims.push_back(static_cast<BatchAim>(at));
-    else fields.refuse(("aims[" + std::to_string(i) + "]").c_str(), "this is no aim that is known here",
-                       "write one of " + words.join(QStringLiteral(", ")).toStdString());
+    else fields.refuse(("aims[" + std::to_string(i) + "]").c_str(), say("this is no aim that is known here"),
+                       say("write one of %1", words.join(QStringLiteral(", ")).toStdString()));
   }
   return aims;
 }

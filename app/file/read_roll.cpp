@@ -13,9 +13,9 @@ const QStringList kMeasures = {"diameters", "turns", "weight"};  // in the order
 
 std::string give_of(const char* key) { return std::string(key) + "_give"; }
 
-void need_figure(FieldReader& fields, const char* key, const std::string& example) {
-  fields.need(key, "give it as measured, like " + example);
-  fields.need(give_of(key).c_str(), "say by how much it may be off either way, 0 if by nothing");
+void need_figure(FieldReader& fields, const char* key, const char* example) {
+  if (!fields.has(key)) fields.need(key, say("give it as measured, like %1", say(example)));
+  fields.need(give_of(key).c_str(), to_say("say by how much it may be off either way, 0 if by nothing"));
 }
 
 MeasuredLength measured_length(FieldReader& fields, const char* key, const char* example) {
@@ -46,13 +46,13 @@ ByTurns by_turns(FieldReader& fields) {
 ByWeight by_weight(FieldReader& fields) {
   fields.only({"by", "roll", "roll_give", "tube", "tube_give", "per_square_metre",
                "per_square_metre_give"});
-  return {measured_count(fields, "roll", 0, "18400 (grams)"),
-          measured_count(fields, "tube", 0, "900 (grams)"),
-          measured_count(fields, "per_square_metre", 1, "340.5 (grams)")};
+  return {measured_count(fields, "roll", 0, to_say("18400 (grams)")),
+          measured_count(fields, "tube", 0, to_say("900 (grams)")),
+          measured_count(fields, "per_square_metre", 1, to_say("340.5 (grams)"))};
 }
 
 RollMeasure read_measure(FieldReader fields) {
-  fields.need("by", "write one of " + kMeasures.join(QStringLiteral(", ")).toStdString());
+  fields.need("by", say("write one of %1", kMeasures.join(QStringLiteral(", ")).toStdString()));
   switch (fields.choice("by", kMeasures, 0)) {
     case 0: return by_diameters(fields);
     case 1: return by_turns(fields);
@@ -79,8 +79,8 @@ Shrinkage read_shrinkage(FieldReader fields, const Shrinkage& usual) {
 
 Flaw read_flaw(FieldReader& fields, Length width) {
   fields.only({"from", "to", "left", "right", "kind"});
-  fields.need("from", "say where the flaw begins, from the free end, like \"3.2 m\"");
-  fields.need("to", "say where the flaw ends, from the free end, like \"3.26 m\"");
+  fields.need("from", to_say("say where the flaw begins, from the free end, like \"3.2 m\""));
+  fields.need("to", to_say("say where the flaw ends, from the free end, like \"3.26 m\""));
   Flaw flaw;
   flaw.along = {fields.length("from", {}), fields.length("to", {})};
   flaw.across = {fields.length("left", {}), fields.length("right", width)};
@@ -90,8 +90,8 @@ Flaw read_flaw(FieldReader& fields, Length width) {
 
 void read_length_of(FieldReader& fields, Roll& roll) {
   if (!fields.has("measured")) {
-    fields.need("length", "say how much cloth is on the roll, like \"23.4 m\", or what was "
-                          "\"measured\"");
+    fields.need("length", to_say("say how much cloth is on the roll, like \"23.4 m\", or what was "
+                                 "\"measured\""));
   }
   roll.length = fields.length("length", {});
   if (!fields.has("measured")) return;
@@ -108,7 +108,7 @@ Roll read_roll(FieldReader& fields) {
   const Fabric usual = default_fabric();
   fields.only({"name", "width", "selvedge", "thickness", "length", "measured", "nap", "colour",
                "railroaded", "repeat", "shrinkage", "flaws", "cloth", "marks", "price_per_metre", "squared", "in_batch"});
-  fields.need("name", "give the roll a name");
+  fields.need("name", to_say("give the roll a name"));
   Roll roll;
   roll.name = fields.text("name");
   roll.fabric.width = fields.length("width", usual.width);

@@ -12,26 +12,27 @@
 namespace foldyard {
 namespace {
 
-constexpr char kInPlace[] = "the file is saved, but a power cut could still take it: the disk reported a fault";
+constexpr const char* kInPlace =
+    to_say("the file is saved, but a power cut could still take it: the disk reported a fault");
 
 Problem problem_of(const std::string& where, int error) {
   switch (error) {
     case ENOSPC:
     case EFBIG:
     case EDQUOT:
-      return {where, "the disk is full", "make room or save elsewhere"};
+      return {where, say("the disk is full"), say("make room or save elsewhere")};
     case EACCES:
     case EPERM:
-      return {where, "writing is not allowed there", "ask for the right to write or save elsewhere"};
+      return {where, say("writing is not allowed there"), say("ask for the right to write or save elsewhere")};
     case EROFS:
-      return {where, "the disk can only be read", "save elsewhere"};
+      return {where, say("the disk can only be read"), say("save elsewhere")};
     case ENOENT:
     case ENOTDIR:
-      return {where, "the folder does not exist", "make it or save elsewhere"};
+      return {where, say("the folder does not exist"), say("make it or save elsewhere")};
     case ENAMETOOLONG:
-      return {where, "the file name is too long", "choose a shorter one"};
+      return {where, say("the file name is too long"), say("choose a shorter one")};
     default:
-      return {where, "the disk reported a fault and the file was not saved", "save elsewhere"};
+      return {where, say("the disk reported a fault and the file was not saved"), say("save elsewhere")};
   }
 }
 
@@ -47,16 +48,16 @@ Result<Target> find_target(const std::string& path) {
     return problem_of(path, errno);
   }
   char* real = realpath(path.c_str(), nullptr);
-  if (!real) return Problem{path, "this is a link to nothing", "remove the link or save elsewhere"};
+  if (!real) return Problem{path, say("this is a link to nothing"), say("remove the link or save elsewhere")};
   const Target target{real, {}};
   std::free(real);
   struct stat found;
   if (stat(target.path.c_str(), &found) != 0) return problem_of(path, errno);
   if (!S_ISREG(found.st_mode)) {
-    return Problem{path, "this is a folder or a device, not a file", "choose another name"};
+    return Problem{path, say("this is a folder or a device, not a file"), say("choose another name")};
   }
   if (faccessat(AT_FDCWD, target.path.c_str(), W_OK, AT_EACCESS) != 0) {
-    return Problem{path, "the file is write-protected", "allow writing or save elsewhere"};
+    return Problem{path, say("the file is write-protected"), say("allow writing or save elsewhere")};
   }
   return Target{target.path, found.st_mode & 07777};
 }
@@ -149,7 +150,7 @@ std::optional<Problem> safe_write(const QString& path, const QByteArray& bytes) 
   const std::string folder = folder_of(target->path);
   remove_litter(QFile::decodeName(folder.c_str()));
   if (force_folder(folder) == 0) return {};
-  return Problem{where, kInPlace, "save once more, or elsewhere"};
+  return Problem{where, say(kInPlace), say("save once more, or elsewhere")};
 }
 
 bool is_in_place(const Problem& problem) { return problem.what == kInPlace; }

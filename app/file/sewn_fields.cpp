@@ -25,12 +25,12 @@ QStringList kind_keys() {
 Sewn read_fields(FieldReader& fields) {
   fields.only({"kind", "width", "height", "depth", "seam", "hem", "overlap", "handles", "handle",
                "piece", "lining"});
-  fields.need("kind", "write one of " + kind_keys().join(QStringLiteral(", ")).toStdString());
+  fields.need("kind", say("write one of %1", kind_keys().join(QStringLiteral(", ")).toStdString()));
   Sewn sewn;
   Goods& goods = sewn.goods;
   goods.kind = kGoodsKinds[static_cast<std::size_t>(fields.choice("kind", kind_keys(), 0))];
-  if (has_seam(goods.kind)) fields.need("seam", "give the allowance at a seam, like \"12 mm\"");
-  if (has_hem(goods.kind)) fields.need("hem", "give all that is turned in, like \"4 cm\"");
+  if (has_seam(goods.kind)) fields.need("seam", to_say("give the allowance at a seam, like \"12 mm\""));
+  if (has_hem(goods.kind)) fields.need("hem", to_say("give all that is turned in, like \"4 cm\""));
   goods.width = fields.length("width", {});
   goods.height = fields.length("height", {});
   goods.depth = fields.length("depth", {});
@@ -46,15 +46,15 @@ Sewn read_fields(FieldReader& fields) {
 
 void take_cut_size(FieldReader& fields, Panel& panel) {
   const Result<CutSize> size = cut_size(*panel.sewn);
-  if (!size) return fields.refuse(size.problem().where.c_str(), size.problem().what, size.problem().next);
+  if (!size) return fields.refuse(size.problem().where.english().c_str(), size.problem().what, size.problem().next);
   panel.across = size->across;
   panel.along = size->along;
 }
 
 void take_finished_size(FieldReader& panel_fields, FieldReader& fields, Panel& panel) {
   if (panel.sewn->piece != Piece::body || panel.sewn->lining) {
-    return fields.refuse("width", "the field is missing",
-                         "give the finished width and height; they do not follow from this piece");
+    return fields.refuse("width", say("the field is missing"),
+                         say("give the finished width and height; they do not follow from this piece"));
   }
   const Result<Goods> goods = finished_of(panel.sewn->goods, {panel.across, panel.along});
   if (goods) {
@@ -63,7 +63,7 @@ void take_finished_size(FieldReader& panel_fields, FieldReader& fields, Panel& p
   }
   const Problem& problem = goods.problem();
   const bool is_own = problem.where == "across" || problem.where == "along";
-  (is_own ? panel_fields : fields).refuse(problem.where.c_str(), problem.what, problem.next);
+  (is_own ? panel_fields : fields).refuse(problem.where.english().c_str(), problem.what, problem.next);
 }
 
 }  // namespace
@@ -73,8 +73,8 @@ void read_sewn(FieldReader& panel_fields, bool has_size, Panel& panel) {
   panel.sewn = read_fields(fields);
   const bool is_finished = fields.has("width") || fields.has("height") || !has_size;
   if (is_finished) {
-    fields.need("width", "give the finished width, like \"38 cm\"");
-    fields.need("height", "give the finished height, like \"40 cm\"");
+    fields.need("width", to_say("give the finished width, like \"38 cm\""));
+    fields.need("height", to_say("give the finished height, like \"40 cm\""));
   }
   if (fields.is_faulty()) return;
   if (!has_size) take_cut_size(fields, panel);

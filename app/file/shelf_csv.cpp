@@ -51,11 +51,11 @@ QJsonValue value_of(const QString& column, const QString& field) {
 std::optional<Problem> wrong_columns(const QStringList& head) {
   for (const QString& column : head) {
     if (!kColumns.contains(column))
-      return Problem{"line 1", "no column \"" + column.simplified().left(40).toStdString() + "\" is known",
-                     "use " + kColumns.join(QStringLiteral(", ")).toStdString()};
+      return Problem{say("line %1", 1), say("no column \"%1\" is known", column.simplified().left(40).toStdString()),
+                     say("use %1", kColumns.join(QStringLiteral(", ")).toStdString())};
   }
   if (head.contains(QStringLiteral("name"))) return {};
-  return Problem{"line 1", "no column holds the names of the rolls", "call it name"};
+  return Problem{say("line %1", 1), say("no column holds the names of the rolls"), say("call it name")};
 }
 
 // A field that is empty says nothing, but for a text that may be empty.
@@ -83,7 +83,7 @@ QByteArray shelf_csv(const Job& job) {
 Result<Job> with_shelf(Job job, const QByteArray& csv) {
   const auto rows = read_csv(csv);
   if (!rows) return rows.problem();
-  if (rows->size() < 2) return Problem{"", "the table holds no roll", "give a row for each roll below the columns"};
+  if (rows->size() < 2) return Problem{"", say("the table holds no roll"), say("give a row for each roll below the columns")};
   QStringList head;
   for (const QString& column : rows->front()) head << column.trimmed().toLower();
   while (!head.isEmpty() && head.back().isEmpty()) head.removeLast();

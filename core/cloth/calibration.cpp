@@ -26,7 +26,7 @@ MeasuredLength as_length(Rounded r) { return {Length::units(r.value), Length::un
 
 Fault wound_on(MeasuredLength outer, MeasuredLength tube) {
   return first_of({countable("outer", outer), countable("tube", tube),
-                   surrounds(box_of(tube), box_of(outer), "wide", "outer")});
+                   surrounds(box_of(tube), box_of(outer), By::width, "outer")});
 }
 
 Fraction thickness(Wide pi, std::int64_t outer, std::int64_t tube, std::int64_t length) {
@@ -47,7 +47,7 @@ Fraction tenths(std::int64_t grams, std::int64_t length, Length width) {
 }  // namespace
 
 Result<MeasuredLength> thickness_of_stack(MeasuredLength stack, int layers) {
-  if (layers < 1) return Problem{"layers", "a stack has at least one layer", "count them again"};
+  if (layers < 1) return Problem{"layers", say("a stack has at least one layer"), say("count them again")};
   const Box box = box_of(stack);
   if (const Fault fault = first_of({countable("stack", stack), above_zero("stack", box)})) return *fault;
   return as_length(rounded({box.low, layers}, {box.value, layers}, {box.high, layers}));
@@ -66,7 +66,7 @@ Result<MeasuredCount> weight_of_roll(MeasuredCount roll, MeasuredCount tube, Mea
                                      Length width) {
   const Box full = box_of(roll), bare = box_of(tube), L = box_of(length);
   if (const Fault fault = first_of({countable("roll", roll), countable("tube", tube),
-                                    surrounds(bare, full, "heavy", "roll"), known("length", length)}))
+                                    surrounds(bare, full, By::weight, "roll"), known("length", length)}))
     return *fault;
   const Rounded r = rounded(tenths(full.low - bare.high, L.high, width),
                             tenths(full.value - bare.value, L.value, width),

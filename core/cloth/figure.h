@@ -35,9 +35,9 @@ using Fault = std::optional<Problem>;
 inline Fault countable(const std::string& where, std::int64_t value, std::int64_t give,
                        std::int64_t most) {
   if (value < 0 || give < 0)
-    return Problem{where, "the figure or its give is below zero", "give zero or more"};
+    return Problem{where, say("the figure or its give is below zero"), say("give zero or more")};
   if (value > most || give > most)
-    return Problem{where, "the figure or its give is too large", "measure again"};
+    return Problem{where, say("the figure or its give is too large"), say("measure again")};
   return {};
 }
 // A diameter or a thickness; half of kLongest, so that its range keeps to kLongest.
@@ -49,20 +49,24 @@ inline Fault countable(const std::string& where, MeasuredCount m) {
 }
 
 inline Fault above_zero(const std::string& where, Box box) {
-  if (box.value == 0) return Problem{where, "zero gives no length", "give more than zero"};
+  if (box.value == 0) return Problem{where, say("zero gives no length"), say("give more than zero")};
   if (box.low > 0) return {};
-  return Problem{where, "with its give the figure could be zero", "give a smaller give"};
+  return Problem{where, say("with its give the figure could be zero"), say("give a smaller give")};
 }
 
+enum class By { width, weight };
+
 // The tube against what surrounds it: its roll, by diameter or by weight.
-inline Fault surrounds(const Box& tube, const Box& roll, const std::string& as,
-                       const std::string& field) {
+inline Fault surrounds(const Box& tube, const Box& roll, By by, const std::string& field) {
+  const bool wide = by == By::width;
   if (tube.value >= roll.value)
-    return Problem{"tube", "the tube is as " + as + " as the roll, so no cloth is left",
-                   "correct tube or " + field};
+    return Problem{"tube", wide ? say("the tube is as wide as the roll, so no cloth is left")
+                                : say("the tube is as heavy as the roll, so no cloth is left"),
+                   say("correct tube or %1", field)};
   if (tube.high >= roll.low)
-    return Problem{"tube", "with the gives the tube could be as " + as + " as the roll",
-                   "give smaller gives, or correct tube or " + field};
+    return Problem{"tube", wide ? say("with the gives the tube could be as wide as the roll")
+                                : say("with the gives the tube could be as heavy as the roll"),
+                   say("give smaller gives, or correct tube or %1", field)};
   return {};
 }
 

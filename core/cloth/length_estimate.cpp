@@ -11,10 +11,10 @@ namespace {
 
 Result<LengthEstimate> between(Fraction least, Fraction likely, Fraction most) {
   if (rounded_up(most) > kLongest.units())
-    return Problem{"", "by these figures the roll could be longer than 1 km",
-                   "measure again or give smaller gives"};
+    return Problem{"", say("by these figures the roll could be longer than 1 km"),
+                   say("measure again or give smaller gives")};
   if (rounded_down(least) == 0)
-    return Problem{"", "by these figures the roll could be bare", "measure again or give smaller gives"};
+    return Problem{"", say("by these figures the roll could be bare"), say("measure again or give smaller gives")};
   const auto length = [](Wide units) { return Length::units(static_cast<std::int64_t>(units)); };
   return LengthEstimate{length(rounded_down(least)), length(nearest(likely)), length(rounded_up(most))};
 }
@@ -31,7 +31,7 @@ Result<LengthEstimate> estimate_by(const ByDiameters& m, Length) {
   const Box outer = box_of(m.outer), tube = box_of(m.tube), t = box_of(m.thickness);
   if (const Fault fault = first_of({countable("outer", m.outer), countable("tube", m.tube),
                                     countable("thickness", m.thickness), above_zero("thickness", t),
-                                    surrounds(tube, outer, "wide", "outer")}))
+                                    surrounds(tube, outer, By::width, "outer")}))
     return *fault;
   return between(wound(kPiLow, outer.low, tube.high, t.high),
                  wound(kPiLow, outer.value, tube.value, t.value),
@@ -46,7 +46,7 @@ Result<LengthEstimate> estimate_by(const ByTurns& m, Length) {
   const Box turns = box_of(m.turns), outer = box_of(m.outer), tube = box_of(m.tube);
   if (const Fault fault = first_of({countable("turns", m.turns), countable("outer", m.outer),
                                     countable("tube", m.tube), above_zero("turns", turns),
-                                    surrounds(tube, outer, "wide", "outer")}))
+                                    surrounds(tube, outer, By::width, "outer")}))
     return *fault;
   return between(turned(kPiLow, turns.low, outer.low, tube.low),
                  turned(kPiLow, turns.value, outer.value, tube.value),
@@ -64,7 +64,7 @@ Result<LengthEstimate> estimate_by(const ByWeight& m, Length width) {
   if (const Fault fault =
           first_of({countable("roll", m.roll), countable("tube", m.tube),
                     countable("per_square_metre", m.per_square_metre),
-                    above_zero("per_square_metre", dense), surrounds(tube, roll, "heavy", "roll")}))
+                    above_zero("per_square_metre", dense), surrounds(tube, roll, By::weight, "roll")}))
     return *fault;
   return between(weighed(roll.low - tube.high, dense.high, width),
                  weighed(roll.value - tube.value, dense.value, width),
@@ -88,11 +88,11 @@ Result<LengthEstimate> estimate_of_rest(MeasuredLength full_length, MeasuredLeng
   if (const Fault fault =
           first_of({known("full_length", full_length), countable("full_outer", full_outer),
                     countable("outer", outer), countable("tube", tube),
-                    surrounds(bare, now, "wide", "outer")}))
+                    surrounds(bare, now, By::width, "outer")}))
     return *fault;
   if (now.high > full.low)
-    return Problem{"outer", "the roll is, or with the gives could be, larger than when it was full",
-                   "correct outer or full_outer, or give smaller gives"};
+    return Problem{"outer", say("the roll is, or with the gives could be, larger than when it was full"),
+                   say("correct outer or full_outer, or give smaller gives")};
   return between(rest(length.low, full.high, now.low, bare.high),
                  rest(length.value, full.value, now.value, bare.value),
                  rest(length.high, full.low, now.high, bare.low));

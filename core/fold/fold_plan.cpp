@@ -14,14 +14,14 @@ bool has_two_positions(FoldKind kind) {
   return kind == FoldKind::both_edges_in || kind == FoldKind::fan || kind == FoldKind::quarters;
 }
 
-std::string kind_name(const FoldWay& way) {
+Words kind_name(const FoldWay& way) {
   switch (way.kind) {
-    case FoldKind::open: return "open";
-    case FoldKind::selvedge_to_selvedge: return "selvedge to selvedge";
-    case FoldKind::off_centre: return "off-centre";
-    case FoldKind::both_edges_in: return "both edges in";
-    case FoldKind::fan: return way.legs == 3 ? "in thirds" : "fan of " + std::to_string(way.legs);
-    case FoldKind::quarters: return "in quarters";
+    case FoldKind::open: return say("open");
+    case FoldKind::selvedge_to_selvedge: return say("selvedge to selvedge");
+    case FoldKind::off_centre: return say("off-centre");
+    case FoldKind::both_edges_in: return say("both edges in");
+    case FoldKind::fan: return way.legs == 3 ? say("in thirds") : say("fan of %1", way.legs);
+    case FoldKind::quarters: return say("in quarters");
   }
   return {};
 }
@@ -76,11 +76,11 @@ void add_both_positions(std::vector<FoldWay>& ways, FoldWay way) {
 
 }  // namespace
 
-std::string way_name(const FoldWay& way) {
-  std::string name = kind_name(way);
-  if (way.plain && way.kind == FoldKind::both_edges_in) name += ", edges meeting";
-  else if (way.plain && has_two_positions(way.kind)) name += ", equal legs";
-  return way.end_to_end ? name + ", end to end" : name;
+Words way_name(const FoldWay& way) {
+  Words name = kind_name(way);
+  if (way.plain && way.kind == FoldKind::both_edges_in) name = say("%1, edges meeting", name);
+  else if (way.plain && has_two_positions(way.kind)) name = say("%1, equal legs", name);
+  return way.end_to_end ? say("%1, end to end", name) : name;
 }
 
 std::string way_key(const FoldWay& way) {

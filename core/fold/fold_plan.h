@@ -29,6 +29,7 @@
 #include <vector>
 
 #include "measure/length.h"
+#include "measure/words.h"
 
 namespace foldyard {
 
@@ -59,7 +60,7 @@ inline constexpr int kLongestFan = 99;
 
 // In words: "in thirds, end to end", "fan of 5", "both edges in, edges meeting",
 // "in thirds, equal legs". The last two are plain ways.
-std::string way_name(const FoldWay& way);
+Words way_name(const FoldWay& way);
 // For command lines and files: "thirds", "fan-5", "both-edges-in+end-to-end",
 // "thirds-plain". Every way has one key; way_from_key reads just these, and for
 // any other text returns false and leaves `way` as it was.

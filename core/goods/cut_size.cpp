@@ -1,5 +1,7 @@
 #include "goods/cut_size.h"
 
+#include "measure/words.h"
+
 namespace foldyard {
 namespace {
 
@@ -9,12 +11,12 @@ bool has_halved_depth(GoodsKind kind) { return has_depth(kind) && kind != GoodsK
 enum class Wanted { some, any, none };
 
 std::optional<Problem> size_problem(const char* field, Length size, Wanted wanted,
-                                    const std::string& kind) {
+                                    const Words& kind) {
   if (size < Length() || (wanted == Wanted::some && size.is_zero())) {
-    return Problem{field, "a " + kind + " needs more than zero here", "correct it"};
+    return Problem{field, say("a %1 needs more than zero here", kind), say("correct it")};
   }
   if (wanted == Wanted::none && !size.is_zero()) {
-    return Problem{field, "a " + kind + " has no such size", "leave it out"};
+    return Problem{field, say("a %1 has no such size", kind), say("leave it out")};
   }
   return {};
 }
@@ -47,29 +49,29 @@ std::optional<Problem> sizes_problem(const Goods& goods) {
 
 std::optional<Problem> handles_problem(const Goods& goods) {
   if (goods.handles == 0 || (goods.handles > 0 && has_handles(goods.kind))) return {};
-  if (goods.handles < 0) return Problem{"handles", "there are less than none", "give 0 or more"};
-  return Problem{"handles", "a " + kind_name(goods.kind) + " has no handles", "leave them out"};
+  if (goods.handles < 0) return Problem{"handles", say("there are less than none"), say("give 0 or more")};
+  return Problem{"handles", say("a %1 has no handles", kind_name(goods.kind)), say("leave them out")};
 }
 
 std::optional<Problem> half_problem(const Goods& goods) {
   if (has_halved_depth(goods.kind) && !goods.depth.is_even()) {
-    return Problem{"depth", "half of it is no whole number of 1/320 mm",
-                   "give a depth that can be halved, such as one in whole millimetres"};
+    return Problem{"depth", say("half of it is no whole number of 1/320 mm"),
+                   say("give a depth that can be halved, such as one in whole millimetres")};
   }
   if (goods.kind == GoodsKind::cushion_cover && !(goods.width + goods.overlap).is_even()) {
-    return Problem{"overlap", "half of width and overlap is no whole number of 1/320 mm",
-                   "give both in whole millimetres or in eighths of an inch"};
+    return Problem{"overlap", say("half of width and overlap is no whole number of 1/320 mm"),
+                   say("give both in whole millimetres or in eighths of an inch")};
   }
   return {};
 }
 
 std::optional<Problem> piece_problem(const Sewn& sewn) {
-  const std::string kind = kind_name(sewn.goods.kind);
+  const Words kind = kind_name(sewn.goods.kind);
   if (!has_piece(sewn.goods.kind, sewn.piece)) {
-    return Problem{"piece", "a " + kind + " has no such piece", "leave it out"};
+    return Problem{"piece", say("a %1 has no such piece", kind), say("leave it out")};
   }
   if (sewn.lining && !has_lining(sewn.goods.kind)) {
-    return Problem{"lining", "a " + kind + " has no lining", "leave it out"};
+    return Problem{"lining", say("a %1 has no lining", kind), say("leave it out")};
   }
   return {};
 }
@@ -91,29 +93,32 @@ CutSize size_of(const Sewn& sewn) {
   }
 }
 
-Problem no_whole(const char* field, const std::string& share) {
-  return {field, "the " + share + " of it that the goods need is no whole number of 1/320 mm",
-          "give a size in whole millimetres or in eighths of an inch"};
+Problem no_whole(const char* field, const Words& what) {
+  return {field, what, say("give a size in whole millimetres or in eighths of an inch")};
+}
+
+Problem no_half(const char* field) {
+  return no_whole(field, say("the half of it that the goods need is no whole number of 1/320 mm"));
 }
 
 // Width and height of a bag or pouch by its body.
 Result<Goods> finished_bag(Goods goods, const CutSize& body) {
   const Length flat = body.across - goods.seam * 2;
   const bool is_round = goods.kind == GoodsKind::wrap_round_bag;
-  if (is_round && !flat.is_even()) return no_whole("across", "half");
+  if (is_round && !flat.is_even()) return no_half("across");
   goods.width = (is_round ? flat / 2 : flat) - goods.depth;
   if (is_round || goods.kind == GoodsKind::two_panel_bag) {
     goods.height = body.along - goods.depth / 2 - goods.seam - goods.hem;
     return goods;
   }
   const Length both_sides = body.along - goods.depth;
-  if (!both_sides.is_even()) return no_whole("along", "half");
+  if (!both_sides.is_even()) return no_half("along");
   goods.height = both_sides / 2 - goods.hem;
   return goods;
 }
 
 Result<Goods> finished_strap(Goods goods, const CutSize& body) {
-  if (body.along.units() % 4 != 0) return no_whole("along", "quarter");
+  if (body.along.units() % 4 != 0) return no_whole("along", say("the quarter of it that the goods need is no whole number of 1/320 mm"));
   goods.width = body.along / 4;
   goods.height = body.across - goods.hem * 2;
   return goods;
@@ -146,8 +151,8 @@ Result<Goods> finished_of(Goods known, const CutSize& body) {
   if (!goods) return goods;
   if (goods->width <= Length() || goods->height <= Length()) {
     return Problem{goods->width <= Length() ? "across" : "along",
-                   "seams, hems and depth take all of the panel",
-                   "give a larger panel or smaller turnings"};
+                   say("seams, hems and depth take all of the panel"),
+                   say("give a larger panel or smaller turnings")};
   }
   if (auto problem = goods_problem({*goods})) return *problem;
   return goods;

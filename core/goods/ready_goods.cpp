@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "goods/goods_facts.h"
+#include "measure/words.h"
 
 namespace foldyard {
 namespace {
@@ -48,17 +49,17 @@ const std::vector<ReadyGoods>& all() {
   static const Goods kTote = with_handles(
       sized(GoodsKind::two_panel_bag, 360, 380, 100, kDoubleHem), kShoulder);
   static const std::vector<ReadyGoods> kGoods = {
-      {"box-cushion", "Box cushion", sized(GoodsKind::box_cover, 450, 450, 80, {})},
-      {"carrier", "Carrier",
+      {"box-cushion", to_say("Box cushion"), sized(GoodsKind::box_cover, 450, 450, 80, {})},
+      {"carrier", to_say("Carrier"),
        with_handles(sized(GoodsKind::one_piece_bag, 380, 400, 140, kDoubleHem), Length::mm(550))},
-      {"cushion", "Cushion cover",
+      {"cushion", to_say("Cushion cover"),
        with_overlap(sized(GoodsKind::cushion_cover, 450, 450, 0, kDoubleHem), Length::mm(100))},
-      {"half-yard-carrier", "Half-yard carrier", half_yard_carrier()},
-      {"lined-tote", "Lined tote", kTote, true},
-      {"peg-bag", "Peg bag", sized(GoodsKind::wrap_round_bag, 180, 200, 80, Length::mm(25))},
-      {"pouch", "Pouch", sized(GoodsKind::flat_pouch, 240, 170, 0, kSeam)},
-      {"strap", "Strap", sized(GoodsKind::strap, 25, 1200, 0, Length::mm(10))},
-      {"tote", "Tote", kTote},
+      {"half-yard-carrier", to_say("Half-yard carrier"), half_yard_carrier()},
+      {"lined-tote", to_say("Lined tote"), kTote, true},
+      {"peg-bag", to_say("Peg bag"), sized(GoodsKind::wrap_round_bag, 180, 200, 80, Length::mm(25))},
+      {"pouch", to_say("Pouch"), sized(GoodsKind::flat_pouch, 240, 170, 0, kSeam)},
+      {"strap", to_say("Strap"), sized(GoodsKind::strap, 25, 1200, 0, Length::mm(10))},
+      {"tote", to_say("Tote"), kTote},
   };
   return kGoods;
 }

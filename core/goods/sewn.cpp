@@ -3,9 +3,9 @@
 namespace foldyard {
 namespace {
 
-std::string piece_of(GoodsKind kind, Piece piece) {
-  if (kind == GoodsKind::cushion_cover) return piece == Piece::back ? "back" : "front";
-  if (kind == GoodsKind::box_cover) return piece == Piece::strip ? "strip" : "top and bottom";
+Words piece_of(GoodsKind kind, Piece piece) {
+  if (kind == GoodsKind::cushion_cover) return piece == Piece::back ? say("back") : say("front");
+  if (kind == GoodsKind::box_cover) return piece == Piece::strip ? say("strip") : say("top and bottom");
   return {};
 }
 
@@ -28,22 +28,22 @@ bool has_hem(GoodsKind kind) { return kind != GoodsKind::box_cover; }
 bool has_handles(GoodsKind kind) { return is_bag(kind) || kind == GoodsKind::flat_pouch; }
 bool has_lining(GoodsKind kind) { return kind != GoodsKind::strap; }
 
-std::string kind_name(GoodsKind kind) {
+Words kind_name(GoodsKind kind) {
   switch (kind) {
-    case GoodsKind::one_piece_bag: return "one-piece bag";
-    case GoodsKind::flat_pouch: return "flat pouch";
-    case GoodsKind::two_panel_bag: return "two-panel bag";
-    case GoodsKind::wrap_round_bag: return "wrap-round bag";
-    case GoodsKind::cushion_cover: return "cushion cover";
-    case GoodsKind::box_cover: return "box cover";
-    default: return "strap";
+    case GoodsKind::one_piece_bag: return say("one-piece bag");
+    case GoodsKind::flat_pouch: return say("flat pouch");
+    case GoodsKind::two_panel_bag: return say("two-panel bag");
+    case GoodsKind::wrap_round_bag: return say("wrap-round bag");
+    case GoodsKind::cushion_cover: return say("cushion cover");
+    case GoodsKind::box_cover: return say("box cover");
+    default: return say("strap");
   }
 }
 
-std::string piece_name(GoodsKind kind, Piece piece, bool lining) {
-  const std::string name = piece_of(kind, piece);
+Words piece_name(GoodsKind kind, Piece piece, bool lining) {
+  const Words name = piece_of(kind, piece);
   if (!lining) return name;
-  return name.empty() ? "lining" : "lining of the " + name;
+  return name.empty() ? say("lining") : say("lining of the %1", name);
 }
 
 int needed(const Sewn& sewn) {

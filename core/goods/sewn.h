@@ -28,6 +28,7 @@
 #include <string>
 
 #include "measure/length.h"
+#include "measure/words.h"
 
 namespace foldyard {
 
@@ -73,10 +74,10 @@ bool has_handles(GoodsKind kind);  // the bags and the pouch
 bool has_lining(GoodsKind kind);   // all but the strap
 
 // In words: "one-piece bag".
-std::string kind_name(GoodsKind kind);
+Words kind_name(GoodsKind kind);
 // In words: "front", "strip", "lining of the back"; empty for the only panel
 // of its goods.
-std::string piece_name(GoodsKind kind, Piece piece, bool lining);
+Words piece_name(GoodsKind kind, Piece piece, bool lining);
 // How many panels like this one go into one piece of the goods.
 int needed(const Sewn& sewn);
 

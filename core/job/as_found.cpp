@@ -10,9 +10,9 @@ Result<Job> as_found(const Job& job, int roll, Length found, bool correct) {
   Job next = job;
   Roll& cloth = next.rolls[static_cast<std::size_t>(roll)];
   const std::string where = "rolls[" + std::to_string(roll) + "].length";
-  if (!cloth.measured) return Problem{where, "the roll was never measured", "change its length"};
+  if (!cloth.measured) return Problem{where, say("the roll was never measured"), say("change its length")};
   if (found < limits::kRollLength.least || found > limits::kRollLength.most)
-    return Problem{where, "no roll is so long", "give " + std::string(limits::kRollLength.in_words)};
+    return Problem{where, say("no roll is so long"), say("give %1", say(limits::kRollLength.in_words.data()))};
   if (correct) {
     const Result<RollMeasure> right = corrected(*cloth.measured, found, cloth.fabric.width);
     if (!right) return right.problem();

@@ -65,7 +65,7 @@ class CaseWriter {
     for (const BatchAim aim : job_.order.aims) case_.order.aims.push_back(case_aim(aim));
     for (int r = 0; r < std::ssize(job_.rolls); ++r) add_roll(r);
     if (std::optional<Problem> problem = against_must()) return *std::move(problem);
-    if (job_.order.lines.empty()) return Problem{"order", "nothing is asked for", "add a line to the order"};
+    if (job_.order.lines.empty()) return Problem{"order", say("nothing is asked for"), say("add a line to the order")};
     add_on_hand();
     for (int l = 0; l < std::ssize(job_.order.lines); ++l)
       if (std::optional<Problem> problem = add_line(l)) return *std::move(problem);
@@ -98,8 +98,8 @@ class CaseWriter {
   std::optional<Problem> against_must() const {
     for (int r = 0; r < std::ssize(job_.rolls); ++r)
       if (job_.rolls[ix(r)].in_batch == InBatch::must && std::find(case_.rolls.begin(), case_.rolls.end(), r) == case_.rolls.end())
-        return Problem{"rolls[" + std::to_string(r) + "].in_batch", "\"" + job_.rolls[ix(r)].name + "\" must be cut, and it is too short to be cut at all",
-                       "let the batch choose"};
+        return Problem{"rolls[" + std::to_string(r) + "].in_batch", say("\"%1\" must be cut, and it is too short to be cut at all", job_.rolls[ix(r)].name),
+                       say("let the batch choose")};
     return std::nullopt;
   }
 
@@ -199,8 +199,8 @@ class CaseWriter {
     PieceLine line{product.worth.parts(), asked.must, asked.may,
                    asked.roll.empty() ? cloths_named(asked.from) : cloths_kept(asked), {}, {}};
     if (line.cloths.empty())
-      return Problem{"order.lines[" + std::to_string(l) + "].from", "no roll is of a cloth that may serve " + product.name,
-                     "name a cloth or a mark of a roll"};
+      return Problem{"order.lines[" + std::to_string(l) + "].from", say("no roll is of a cloth that may serve %1", product.name),
+                     say("name a cloth or a mark of a roll")};
     for (const PanelCount& panel : product.panels)
       line.needs.push_back({panel.panel, panel.count, panel.from.empty() ? std::vector<int>{} : cloths_named(panel.from)});
     for (const int cloth : line.cloths)

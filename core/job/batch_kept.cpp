@@ -27,19 +27,19 @@ class KeptWriter {
   }
 
  private:
-  Problem of_kept(const KeptLength& kept, const std::string& what) const {
-    return {"order.kept", "lengths kept on \"" + kept.roll + "\" " + what, "let one of them go and plan again"};
+  Problem of_kept(const Words& what) const {
+    return {"order.kept", what, say("let one of them go and plan again")};
   }
 
   std::optional<Problem> add(const KeptLength& kept) {
     const auto found = std::find(case_.rolls.begin(), case_.rolls.end(), roll_named(job_, kept.roll));
-    if (found == case_.rolls.end()) return of_kept(kept, "find no room");
+    if (found == case_.rolls.end()) return of_kept(say("lengths kept on \"%1\" find no room", kept.roll));
     const int roll = static_cast<int>(found - case_.rolls.begin());
     Result<Pattern> pattern = kept_pattern(job_, kept);
     if (!pattern) return pattern.problem();
     KeptOnRoll on_roll{roll, way_of_kind(case_.order.rolls[ix(roll)].kind, kept.way), *pattern, {}};
     for (std::int64_t n = 0; n < kept.count; ++n)
-      if (!put(on_roll)) return of_kept(kept, "do not find room on it");
+      if (!put(on_roll)) return of_kept(say("lengths kept on \"%1\" do not find room on it", kept.roll));
     case_.kept.push_back(std::move(on_roll));
     return std::nullopt;
   }

@@ -72,9 +72,9 @@ std::optional<Problem> over_limit(const Job& job) {
       if (ix(cut.panel) == p) taken -= cut.count;
     if (taken <= *job.panels[p].at_most) continue;
     return Problem{"panels[" + std::to_string(p) + "].at_most",
-                   "the order takes up to " + std::to_string(taken) + " of " + job.panels[p].name + ", and at most " +
-                       std::to_string(*job.panels[p].at_most) + " may be cut",
-                   "order less, or take the limit off the panel"};
+                   say("the order takes up to %1 of %2, and at most %3 may be cut", taken, job.panels[p].name,
+                       *job.panels[p].at_most),
+                   say("order less, or take the limit off the panel")};
   }
   return std::nullopt;
 }

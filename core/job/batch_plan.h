@@ -34,6 +34,7 @@
 
 #include "job/order.h"
 #include "job/plan.h"
+#include "measure/words.h"
 
 namespace foldyard {
 
@@ -78,7 +79,7 @@ struct BatchPlan {
   Worth cost;          // may be below zero
   Worth cost_bound;
   bool proved = false;
-  std::string note;    // how, in one sentence
+  Words note;          // how, in one sentence
   Duration time;       // at the cutting table, the lays as they are stacked
   std::int64_t lifts = 0;
   bool operator==(const BatchPlan&) const = default;

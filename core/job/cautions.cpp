@@ -10,26 +10,25 @@ namespace {
 // unplugging before touching the blade, table, light and floor: common practice, no
 // source.
 const std::vector<std::string_view> kCautions = {
-    "The machine's manual, local rules and trained people come first; these lines replace none.",
-    "Guard down to just above the plies before the blade turns.",
-    "Free hand away from the line of cut and never in front of the blade.",
-    "Cut-resistant or chain-mail glove if the maker's manual calls for one.",
-    "Switch off after each cut; never leave the cutter running.",
-    "Unplug it or take the battery out before you touch the blade.",
-    "Never cut a stack above the rated height.",
-    "A firm table, good light, a clear floor.",
+    to_say("The machine's manual, local rules and trained people come first; these lines replace none."),
+    to_say("Guard down to just above the plies before the blade turns."),
+    to_say("Free hand away from the line of cut and never in front of the blade."),
+    to_say("Cut-resistant or chain-mail glove if the maker's manual calls for one."),
+    to_say("Switch off after each cut; never leave the cutter running."),
+    to_say("Unplug it or take the battery out before you touch the blade."),
+    to_say("Never cut a stack above the rated height."),
+    to_say("A firm table, good light, a clear floor."),
 };
 
 }  // namespace
 
 const std::vector<std::string_view>& cautions() { return kCautions; }
 
-std::string height_caution(const Job& job) {
+Words height_caution(const Job& job) {
   // Exact, for a rounded height might be over the rated one.
   const std::string exact = write_exact(job.cutter.height, job.unit);
-  return "The cutter of this job is rated for a stack of " +
-         (exact.empty() ? write_length(job.cutter.height, job.unit) : exact) + " and at most " +
-         std::to_string(job.cutter.most_plies) + " plies.";
+  return say("The cutter of this job is rated for a stack of %2 and at most %n plies.", job.cutter.most_plies,
+             Words::number(exact.empty() ? write_length(job.cutter.height, job.unit) : exact));
 }
 
 }  // namespace foldyard

@@ -10,11 +10,13 @@
 #include <vector>
 
 #include "job/job.h"
+#include "measure/words.h"
 
 namespace foldyard {
 
+// Each is said by say(); its literal ends with a null.
 const std::vector<std::string_view>& cautions();
 // The rated height of this job's cutter and what it means for a stack.
-std::string height_caution(const Job& job);
+Words height_caution(const Job& job);
 
 }  // namespace foldyard

@@ -8,16 +8,15 @@
 // (so that every fold edge lies at a rim; an uneven fan is refused). The folded
 // cloth is no deeper than `depth`. levels are not looked at: they are the way's.
 //
-// Gives the reason why not in one clause, or an empty text.
-
-#include <string>
+// Gives the reason why not in one clause, or no words.
 
 #include "cloth/roll.h"
 #include "fold/fold_plan.h"
+#include "measure/words.h"
 #include "measure/write_length.h"
 
 namespace foldyard {
 
-std::string why_no_such_fold(const FoldPlan& fold, const Fabric& fabric, Length depth, Unit unit);
+Words why_no_such_fold(const FoldPlan& fold, const Fabric& fabric, Length depth, Unit unit);
 
 }  // namespace foldyard

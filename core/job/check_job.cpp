@@ -36,7 +36,7 @@ class Checker {
     for (std::size_t i = 0; i < list.size(); ++i) {
       if (seen.insert(list[i].name).second) continue;
       faults_.keep(where + "[" + std::to_string(i) + "].name",
-                   "the name \"" + list[i].name + "\" stands twice", "give each its own");
+                   say("the name \"%1\" stands twice", list[i].name), say("give each its own"));
     }
   }
 
@@ -129,16 +129,18 @@ class Checker {
                     [&](const Roll& roll) { return fits(roll, panel); })) {
       return;
     }
+    const Words size = say("%1 × %2", faults_.text_of(panel.across), faults_.text_of(panel.along));
+    const Words shrunk = shrunk_size(panel);
     faults_.keep(where,
-                 faults_.text_of(panel.across) + " × " + faults_.text_of(panel.along) +
-                     shrinkage_words(panel) +
-                     " fits the usable cloth of no roll in any way it may lie",
-                 "give a smaller panel, a larger roll, or may_turn");
+                 shrunk.empty()
+                     ? say("%1 fits the usable cloth of no roll in any way it may lie", size)
+                     : say("%1, %2, fits the usable cloth of no roll in any way it may lie", size, shrunk),
+                 say("give a smaller panel, a larger roll, or may_turn"));
   }
 
   // Names the cut size on the first roll that only its shrinkage keeps from
   // holding the panel, if there is one.
-  std::string shrinkage_words(const Panel& panel) const {
+  Words shrunk_size(const Panel& panel) const {
     for (const Roll& roll : job_.rolls) {
       Roll stable = roll;
       stable.fabric.shrinkage = {};
@@ -146,11 +148,10 @@ class Checker {
       const bool turned = !fits(stable, panel, false);
       SizeOnCloth cut = size_on_cloth(panel, roll.fabric, turned);
       if (lies_sideways(panel, roll.fabric, turned)) std::swap(cut.across, cut.along);
-      return ", cut " + write_length(cut.across, job_.unit) + " × " +
-             write_length(cut.along, job_.unit) + " on roll \"" + roll.name +
-             "\" for its shrinkage,";
+      return say("cut %1 × %2 on roll \"%3\" for its shrinkage", Words::number(write_length(cut.across, job_.unit)),
+                 Words::number(write_length(cut.along, job_.unit)), roll.name);
     }
-    return "";
+    return {};
   }
 
   void sums_fit() {
@@ -160,8 +161,8 @@ class Checker {
       const Area cloth = job_.rolls[i].fabric.width * job_.rolls[i].length;
       if (cloth.square_units() / smallest.square_units() <= limits::kMostPanelsOnRoll) continue;
       faults_.keep("rolls[" + std::to_string(i) + "].length",
-                   "the roll holds more than 1000000 of the smallest panel",
-                   "plan a shorter roll or larger panels");
+                   say("the roll holds more than 1000000 of the smallest panel"),
+                   say("plan a shorter roll or larger panels"));
     }
   }
 
@@ -173,8 +174,8 @@ std::optional<Problem> check_flaw_order(const Job& job) {
   for (std::size_t i = 0; i < job.rolls.size(); ++i) {
     if (are_in_order(job.rolls[i].flaws)) continue;
     return Problem{"rolls[" + std::to_string(i) + "].flaws",
-                   "the flaws do not stand in the order in which they begin",
-                   "put them in that order"};
+                   say("the flaws do not stand in the order in which they begin"),
+                   say("put them in that order")};
   }
   return {};
 }

@@ -14,6 +14,15 @@ namespace {
 
 std::string at(const std::string& list, std::size_t i) { return list + "[" + std::to_string(i) + "]"; }
 
+// What is wrong with an index that names nothing, and what to do: patterns.
+struct NamesNone {
+  const char* what;
+  const char* next;
+};
+constexpr NamesNone kNoPanel{to_say("it names no panel of the job"), to_say("choose a panel")};
+constexpr NamesNone kNoProduct{to_say("it names no product of the job"), to_say("choose a product")};
+constexpr NamesNone kNoWebbing{to_say("it names no webbing of the job"), to_say("choose a webbing")};
+
 class OrderChecker {
  public:
   OrderChecker(FirstFault& faults, const Job& job) : faults_(faults), job_(job) {}
@@ -44,15 +53,15 @@ class OrderChecker {
   }
 
   void on_hand(const std::string& where, const CutPanels& cut) {
-    names_one(where + "panel", cut.panel, job_.panels, "panel");
+    names_one(where + "panel", cut.panel, job_.panels, kNoPanel);
     faults_.name(where + "cloth", cut.cloth, true);
     faults_.number(where + "count", cut.count, {1, limits::kPieces.most}, 0);
     faults_.no_more(where + "marks", cut.marks.size(), limits::kMostWords);
     const auto roll = std::find_if(job_.rolls.begin(), job_.rolls.end(),
                                    [&](const Roll& each) { return cloth_of(each) == cut.cloth; });
     if (roll == job_.rolls.end() || marks_of(*roll) == std::set<std::string>(cut.marks.begin(), cut.marks.end())) return;
-    faults_.keep(where + "marks", "the panels are of the cloth \"" + cut.cloth + "\" and have other marks than its rolls",
-                 "give them the same marks");
+    faults_.keep(where + "marks", say("the panels are of the cloth \"%1\" and have other marks than its rolls", cut.cloth),
+                 say("give them the same marks"));
   }
 
   static std::set<std::string> marks_of(const Roll& roll) { return {roll.marks.begin(), roll.marks.end()}; }
@@ -63,14 +72,14 @@ class OrderChecker {
                                     [&](const Roll& other) { return cloth_of(other) == cloth_of(roll); });
     if (marks_of(*first) == marks_of(roll)) return;
     faults_.keep(at("rolls", i) + ".marks",
-                 "the roll is of the cloth \"" + cloth_of(roll) + "\" as \"" + first->name + "\" is, but has other marks",
-                 "give rolls of one cloth the same marks");
+                 say("the roll is of the cloth \"%1\" as \"%2\" is, but has other marks", cloth_of(roll), first->name),
+                 say("give rolls of one cloth the same marks"));
   }
 
   template <class List>
-  bool names_one(const std::string& where, int index, const List& list, const char* what) {
+  bool names_one(const std::string& where, int index, const List& list, const NamesNone& none) {
     if (0 <= index && index < std::ssize(list)) return true;
-    faults_.keep(where, std::string("it names no ") + what + " of the job", std::string("choose a ") + what);
+    faults_.keep(where, say(none.what), say(none.next));
     return false;
   }
 
@@ -80,7 +89,7 @@ class OrderChecker {
     for (std::size_t i = 0; i < list.size(); ++i) {
       faults_.name(at(where, i) + ".name", list[i].name, true);
       if (!seen.insert(list[i].name).second)
-        faults_.keep(at(where, i) + ".name", "the name \"" + list[i].name + "\" stands twice", "give each its own");
+        faults_.keep(at(where, i) + ".name", say("the name \"%1\" stands twice", list[i].name), say("give each its own"));
     }
   }
 
@@ -112,10 +121,10 @@ class OrderChecker {
     for (std::size_t i = 0; i < product.panels.size(); ++i) {
       const PanelCount& each = product.panels[i];
       faults_.number(at(where + "panels", i) + ".count", each.count, limits::kInAPiece, 0);
-      names_one(at(where + "panels", i) + ".panel", each.panel, job_.panels, "panel");
+      names_one(at(where + "panels", i) + ".panel", each.panel, job_.panels, kNoPanel);
       words(at(where + "panels", i) + ".from", each.from);
       if (!seen.insert(each.panel).second)
-        faults_.keep(at(where + "panels", i) + ".panel", "the panel stands twice", "count both together");
+        faults_.keep(at(where + "panels", i) + ".panel", say("the panel stands twice"), say("count both together"));
     }
     faults_.no_more(where + "webbing", product.webbing.size(), limits::kMostWords);
     for (std::size_t i = 0; i < product.webbing.size(); ++i) cut(at(where + "webbing", i) + ".", product.webbing[i]);
@@ -163,11 +172,11 @@ class OrderChecker {
   void cut(const std::string& where, const WebbingCut& cut) {
     faults_.length(where + "length", cut.length, limits::kWebbingCut);
     faults_.number(where + "count", cut.count, limits::kInAPiece, 0);
-    if (!names_one(where + "webbing", cut.webbing, job_.webbings, "webbing")) return;
+    if (!names_one(where + "webbing", cut.webbing, job_.webbings, kNoWebbing)) return;
     const Webbing& webbing = job_.webbings[static_cast<std::size_t>(cut.webbing)];
     if (cut.length + webbing.loss <= webbing.roll) return;
-    faults_.keep(where + "length", faults_.text_of(cut.length) + " is longer than a full roll of \"" + webbing.name + "\"",
-                 "give a longer roll or cut it shorter");
+    faults_.keep(where + "length", say("%1 is longer than a full roll of \"%2\"", faults_.text_of(cut.length), webbing.name),
+                 say("give a longer roll or cut it shorter"));
   }
 
   bool is_known(const std::string& word) const {
@@ -180,8 +189,8 @@ class OrderChecker {
   void word(const std::string& where, const std::string& word) {
     faults_.name(where, word, true);
     if (is_known(word)) return;
-    faults_.keep(where, "no roll is of the cloth \"" + word + "\" or has it as a mark",
-                 "write the cloth or a mark of a roll");
+    faults_.keep(where, say("no roll is of the cloth \"%1\" or has it as a mark", word),
+                 say("write the cloth or a mark of a roll"));
   }
 
   void words(const std::string& where, const std::vector<std::string>& list) {
@@ -190,11 +199,11 @@ class OrderChecker {
   }
 
   void line(const std::string& where, const OrderLine& line) {
-    names_one(where + "product", line.product, job_.products, "product");
+    names_one(where + "product", line.product, job_.products, kNoProduct);
     faults_.number(where + "must", line.must, limits::kPieces, 0);
     faults_.number(where + "may", line.may, limits::kPieces, 0);
     faults_.number(where + "each_at_least", line.each_at_least, limits::kPieces, 0);
-    if (line.must + line.may == 0) faults_.keep(where + "must", "the line asks for no piece", "say how many");
+    if (line.must + line.may == 0) faults_.keep(where + "must", say("the line asks for no piece"), say("say how many"));
     words(where + "from", line.from);
     faults_.no_more(where + "rules", line.rules.size(), limits::kMostRules);
     for (std::size_t i = 0; i < line.rules.size(); ++i) rule(at(where + "rules", i) + ".", line.rules[i], line);
@@ -207,8 +216,8 @@ class OrderChecker {
     if (rule.at_most) faults_.number(where + "at_most", *rule.at_most, limits::kPieces, 0);
     const std::int64_t most = std::min(rule.at_most.value_or(limits::kPieces.most), line.must + line.may);
     if (rule.at_least <= most) return;
-    faults_.keep(where + "at_least", std::to_string(rule.at_least) + " is more than the " + std::to_string(most) +
-                                         " that may be made of it", "ask for fewer, or take more");
+    faults_.keep(where + "at_least", say("%1 is more than the %2 that may be made of it", rule.at_least, most),
+                 say("ask for fewer, or take more"));
   }
 
   void each_fits(const std::string& where, const OrderLine& line) {
@@ -223,9 +232,9 @@ class OrderChecker {
     const auto count = static_cast<std::int64_t>(cloths.size());
     if (line.each_at_least * count <= line.must + line.may) return;
     faults_.keep(where + "each_at_least",
-                 std::to_string(line.each_at_least) + " of each of " + std::to_string(count) +
-                     " cloths is more than the " + std::to_string(line.must + line.may) + " pieces of the line",
-                 "ask for fewer of each, or for more pieces");
+                 say("%1 of each of %2 cloths is more than the %3 pieces of the line", line.each_at_least, count,
+                     line.must + line.may),
+                 say("ask for fewer of each, or for more pieces"));
   }
 
   // By the slowest order of operations of each product.
@@ -246,7 +255,7 @@ class OrderChecker {
     std::set<BatchAim> seen;
     for (std::size_t i = 0; i < job_.order.aims.size(); ++i) {
       if (!seen.insert(job_.order.aims[i]).second)
-        faults_.keep(at("order.aims", i), "the aim stands twice", "name each once");
+        faults_.keep(at("order.aims", i), say("the aim stands twice"), say("name each once"));
     }
   }
 

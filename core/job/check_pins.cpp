@@ -23,16 +23,16 @@ class PinChecker {
   void line(const std::string& where, const OrderLine& line) {
     if (line.roll.empty() || !names_roll(where + "roll", line.roll)) return;
     if (answers_to_any(job_.rolls[static_cast<std::size_t>(roll_named(job_, line.roll))], line.from)) return;
-    faults_.keep(where + "roll", "\"" + line.roll + "\" is of a cloth that may not serve this line",
-                 "name its cloth in \"from\" too, or another roll");
+    faults_.keep(where + "roll", say("\"%1\" is of a cloth that may not serve this line", line.roll),
+                 say("name its cloth in \"from\" too, or another roll"));
   }
 
   bool names_roll(const std::string& where, const std::string& name) {
     const int roll = roll_named(job_, name);
     if (roll < 0)
-      faults_.keep(where, "no roll is called \"" + name + "\"", "name a roll of the job");
+      faults_.keep(where, say("no roll is called \"%1\"", name), say("name a roll of the job"));
     else if (job_.rolls[static_cast<std::size_t>(roll)].in_batch == InBatch::never)
-      faults_.keep(where, "\"" + name + "\" is left out of batches", "let it be cut, or name another roll");
+      faults_.keep(where, say("\"%1\" is left out of batches", name), say("let it be cut, or name another roll"));
     else
       return true;
     return false;
@@ -44,18 +44,18 @@ class PinChecker {
     faults_.length(where + "length", kept.length, limits::kRollLength);
     faults_.count(where + "cuts", kept.steps.size(), limits::kMostKeptSteps);
     if (std::ssize(kept.lines) + 1 != kept.way.legs && !(kept.way.kind == FoldKind::open && kept.lines.empty()))
-      faults_.keep(where + "lines", "the way has another number of folds", "give each its place");
+      faults_.keep(where + "lines", say("the way has another number of folds"), say("give each its place"));
     std::int64_t open = 1;  // parts that no step has told of
     for (std::size_t i = 0; i < kept.steps.size(); ++i) step(at(where + "cuts", i), kept.steps[i], open);
-    if (open > 0) faults_.keep(where + "cuts", "they end before all of the length is told of", "say what becomes of each part");
+    if (open > 0) faults_.keep(where + "cuts", say("they end before all of the length is told of"), say("say what becomes of each part"));
   }
 
   void step(const std::string& where, const KeptStep& step, std::int64_t& open) {
-    if (open == 0) faults_.keep(where, "all of the length is told of before", "leave it out");
+    if (open == 0) faults_.keep(where, say("all of the length is told of before"), say("leave it out"));
     open += step.kind == NodeKind::cut ? 1 : -1;
-    if (step.kind == NodeKind::cut && step.at <= Length()) faults_.keep(where + ".at", "the cut lies outside its cloth", "say where");
+    if (step.kind == NodeKind::cut && step.at <= Length()) faults_.keep(where + ".at", say("the cut lies outside its cloth"), say("say where"));
     if (step.kind == NodeKind::take && (step.panel < 0 || step.panel >= std::ssize(job_.panels)))
-      faults_.keep(where + ".take", "it names no panel of the job", "choose a panel");
+      faults_.keep(where + ".take", say("it names no panel of the job"), say("choose a panel"));
   }
 
   FirstFault& faults_;

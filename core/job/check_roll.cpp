@@ -59,20 +59,20 @@ void estimate_sense(FirstFault& faults, const std::string& where, const Roll& ro
     return;
   } else if (length->least < limits::kRollLength.least) {
     faults.keep(where + "measured",
-                "the cloth may be as short as " + faults.text_of(length->least),
-                "measure more closely, or give the length that is found; a roll has " +
-                    std::string(limits::kRollLength.in_words));
+                say("the cloth may be as short as %1", faults.text_of(length->least)),
+                say("measure more closely, or give the length that is found; a roll has %1",
+                    say(limits::kRollLength.in_words.data())));
   } else if (roll.length != length->least) {
-    faults.keep(where + "length", "it is not the low end of what was measured",
-                "give the length that was found, or what was measured alone");
+    faults.keep(where + "length", say("it is not the low end of what was measured"),
+                say("give the length that was found, or what was measured alone"));
   }
 }
 
 void length_limits(FirstFault& faults, const std::string& where, const Roll& roll) {
   if (!is_estimated(roll)) faults.length(where + "length", roll.length, limits::kRollLength);
   if (!roll.measured && roll.is_found) {
-    faults.keep(where + "measured", "the length counts as found and nothing was measured before",
-                "give what was measured");
+    faults.keep(where + "measured", say("the length counts as found and nothing was measured before"),
+                say("give what was measured"));
   }
   if (!roll.measured) return;
   std::visit(MeasureLimits{faults, where + "measured."}, *roll.measured);
@@ -84,7 +84,7 @@ void repeat_limits(FirstFault& faults, const std::string& where, const Repeat& r
     if (value != Length()) faults.length(where + key, value, limits::kRepeat);
   };
   const auto start = [&](const char* key, Length value) {
-    faults.length(where + key, value, {Length(), limits::kRepeat.most, "less than one repeat"});
+    faults.length(where + key, value, {Length(), limits::kRepeat.most, to_say("less than one repeat")});
   };
   one("along", repeat.along);
   one("across", repeat.across);
@@ -105,21 +105,19 @@ void flaw_limits(FirstFault& faults, const std::string& where, const std::vector
 
 // One side of a flaw, along or across; end: of the cloth that way.
 void flaw_side(FirstFault& faults, const std::string& where, const char* from, const char* to,
-               Span side, Length end, const std::string& end_words) {
+               Span side, Length end, const Words& end_words) {
   if (side.from < Length()) {
-    faults.keep(where + from, "the flaw begins before the cloth", "give 0 cm or more");
+    faults.keep(where + from, say("the flaw begins before the cloth"), say("give 0 cm or more"));
   }
   if (side.is_empty()) {
     faults.keep(where + to,
-                "the flaw is empty: it goes from " + faults.text_of(side.from) + " to " +
-                    faults.text_of(side.to),
-                std::string("give more than its \"") + from + "\"");
+                say("the flaw is empty: it goes from %1 to %2", faults.text_of(side.from), faults.text_of(side.to)),
+                say("give more than its \"%1\"", from));
   }
   if (side.to > end) {
     faults.keep(where + to,
-                "the flaw goes to " + faults.text_of(side.to) + " and the cloth ends at " +
-                    faults.text_of(end),
-                "correct the flaw or " + end_words);
+                say("the flaw goes to %1 and the cloth ends at %2", faults.text_of(side.to), faults.text_of(end)),
+                say("correct the flaw or %1", end_words));
   }
 }
 
@@ -128,10 +126,10 @@ void flaw_sense(FirstFault& faults, const std::string& where, const Roll& roll) 
     const Flaw& flaw = roll.flaws[i];
     const std::string at = flaw_at(where, i);
     flaw_side(faults, at, "from", "to", flaw.along, roll.length,
-              is_estimated(roll) ? "what was measured of the roll (its low end counts)"
-                                 : "the length of the roll");
+              is_estimated(roll) ? say("what was measured of the roll (its low end counts)")
+                                 : say("the length of the roll"));
     flaw_side(faults, at, "left", "right", flaw.across, roll.fabric.width,
-              "the width of the roll");
+              say("the width of the roll"));
   }
 }
 
@@ -139,22 +137,22 @@ void repeat_start(FirstFault& faults, const std::string& where, const std::strin
                   Length repeat, Length start) {
   if (start == Length() || start < repeat) return;
   if (repeat == Length()) {
-    faults.keep(where + "start_" + way, "no pattern repeats " + way + " there, so none begins",
-                "give repeat." + way + ", or leave the start out");
+    faults.keep(where + "start_" + way,
+                way == "along" ? say("no pattern repeats along there, so none begins")
+                               : say("no pattern repeats across there, so none begins"),
+                say("give repeat.%1, or leave the start out", way));
   }
   faults.keep(where + "start_" + way,
-              "a repeat of " + faults.text_of(repeat) + " begins before " + faults.text_of(start),
-              "give where the first one begins, less than one repeat");
+              say("a repeat of %1 begins before %2", faults.text_of(repeat), faults.text_of(start)),
+              say("give where the first one begins, less than one repeat"));
 }
 
-// For panels that are to match a repeat.
+// For panels that are to match a repeat; pattern: of what is wrong.
 void repeat_room(FirstFault& faults, const std::string& where, Length repeat, Length room,
-                 const std::string& room_words) {
+                 const char* pattern) {
   if (repeat <= room) return;
-  faults.keep(where,
-              "a repeat of " + faults.text_of(repeat) + " is " + room_words + " of " +
-                  faults.text_of(room) + ", and panels are to match it",
-              "correct it, or let no panel match");
+  faults.keep(where, say(pattern, faults.text_of(repeat), faults.text_of(room)),
+              say("correct it, or let no panel match"));
 }
 
 void repeat_sense(FirstFault& faults, const std::string& where, const Fabric& fabric,
@@ -166,8 +164,10 @@ void repeat_sense(FirstFault& faults, const std::string& where, const Fabric& fa
                   [](const Panel& panel) { return panel.match == Match::none; })) {
     return;
   }
-  repeat_room(faults, where + "along", repeat.along, job.table.length, "longer than the table");
-  repeat_room(faults, where + "across", repeat.across, fabric.width, "wider than the cloth");
+  repeat_room(faults, where + "along", repeat.along, job.table.length,
+              to_say("a repeat of %1 is longer than the table of %2, and panels are to match it"));
+  repeat_room(faults, where + "across", repeat.across, fabric.width,
+              to_say("a repeat of %1 is wider than the cloth of %2, and panels are to match it"));
 }
 
 }  // namespace
@@ -184,8 +184,8 @@ void check_roll_limits(FirstFault& faults, const std::string& where, const Roll&
   faults.length(where + "thickness", fabric.thickness, limits::kThickness);
   length_limits(faults, where, roll);
   if (!is_colour(fabric.colour)) {
-    faults.keep(where + "colour", "\"" + fabric.colour + "\" is not a colour",
-                "write it like \"#3a6ea5\"");
+    faults.keep(where + "colour", say("\"%1\" is not a colour", fabric.colour),
+                say("write it like \"#3a6ea5\""));
   }
   repeat_limits(faults, where + "repeat.", fabric.repeat);
   faults.number(where + "shrinkage.along_percent", fabric.shrinkage.along, limits::kShrinkage, 2);
@@ -199,22 +199,22 @@ void check_roll_sense(FirstFault& faults, const std::string& where, const Roll& 
   const Fabric& fabric = roll.fabric;
   if (fabric.usable_width() <= Length()) {
     faults.keep(where + "selvedge",
-                "two selvedges of " + faults.text_of(fabric.selvedge) +
-                    " take the whole width of " + faults.text_of(fabric.width),
-                "give a smaller selvedge or a larger width");
+                say("two selvedges of %1 take the whole width of %2", faults.text_of(fabric.selvedge),
+                    faults.text_of(fabric.width)),
+                say("give a smaller selvedge or a larger width"));
   }
   if (fabric.thickness > job.cutter.height) {
     faults.keep(where + "thickness",
-                "one ply of " + faults.text_of(fabric.thickness) + " is over the cutter's height of " +
-                    faults.text_of(job.cutter.height),
-                "correct it or cutter.height");
+                say("one ply of %1 is over the cutter's height of %2", faults.text_of(fabric.thickness),
+                    faults.text_of(job.cutter.height)),
+                say("correct it or cutter.height"));
   }
   const bool is_rest = !job.history.empty();  // the last of the cloth may be too short
   if (!is_rest && longest_length(roll, job.losses) <= Length()) {
     faults.keep(where + (is_estimated(roll) ? "measured" : "length"),
-                "squaring both ends and the allowance of a length take the whole " +
-                    faults.text_of(roll.length),
-                "leave the roll out or give a smaller losses.squaring or losses.allowance");
+                say("squaring both ends and the allowance of a length take the whole %1",
+                    faults.text_of(roll.length)),
+                say("leave the roll out or give a smaller losses.squaring or losses.allowance"));
   }
   repeat_sense(faults, where + "repeat.", fabric, job);
   flaw_sense(faults, where, roll);

@@ -8,13 +8,13 @@
 namespace foldyard {
 namespace {
 
-std::string text_of(Length length, Unit unit) {
+Words text_of(Length length, Unit unit) {
   const std::string exact = write_exact(length, unit);
-  return exact.empty() ? write_length(length, unit) : exact;
+  return Words::number(exact.empty() ? write_length(length, unit) : exact);
 }
 
-std::string size_text(const CutSize& size, Unit unit) {
-  return text_of(size.across, unit) + " × " + text_of(size.along, unit);
+Words size_text(const CutSize& size, Unit unit) {
+  return say("%1 × %2", text_of(size.across, unit), text_of(size.along, unit));
 }
 
 std::optional<Problem> limit_problem(const Goods& goods, Unit unit) {
@@ -34,12 +34,10 @@ std::optional<Problem> limit_problem(const Goods& goods, Unit unit) {
   };
   for (const auto& each : fields) {
     if (each.size <= each.most) continue;
-    return Problem{each.field, text_of(each.size, unit) + " is too large",
-                   std::string("give at most ") + each.in_words};
+    return Problem{each.field, say("%1 is too large", text_of(each.size, unit)), say("give at most %1", each.in_words)};
   }
   if (goods.handles <= limits::kMostHandles) return {};
-  return Problem{"handles", std::to_string(goods.handles) + " is too large",
-                 "give at most " + std::to_string(limits::kMostHandles)};
+  return Problem{"handles", say("%1 is too large", goods.handles), say("give at most %1", limits::kMostHandles)};
 }
 
 std::optional<Problem> in_sewn(std::optional<Problem> problem) {
@@ -56,9 +54,9 @@ std::optional<Problem> check_sewn(const Panel& panel, Unit unit) {
   const CutSize given{panel.across, panel.along};
   if (given == size || given == CutSize{size.along, size.across}) return {};
   return Problem{"across",
-                 size_text(given, unit) + " is not the " + size_text(size, unit) + " that the " +
-                     kind_name(panel.sewn->goods.kind) + " needs",
-                 "leave across and along out, or correct them or sewn"};
+                 say("%1 is not the %2 that the %3 needs", size_text(given, unit), size_text(size, unit),
+                     kind_name(panel.sewn->goods.kind)),
+                 say("leave across and along out, or correct them or sewn")};
 }
 
 }  // namespace foldyard

@@ -16,7 +16,7 @@ constexpr int kPatience = 3;  // rounds without a lower bound before steps halve
 constexpr int kHalvings = 7;
 constexpr std::int64_t kNone = std::int64_t{1} << 61;
 
-Problem refused(const FoldWay& way, const std::string& why) { return {way_name(way), why, ""}; }
+Problem refused(const FoldWay& way, const Words& why) { return {way_name(way), why, ""}; }
 
 }  // namespace
 
@@ -48,8 +48,8 @@ std::optional<Problem> CountedWay::find_most() {
     if (least_[at] == 0) continue;
     const Panel& panel = case_.job.panels[at];
     if (least_[at] > case_.most[at])
-      return refused(case_.way, std::to_string(least_[at]) + " of " + panel.name + " are asked for, but the job wants at most " +
-                                    std::to_string(case_.most[at]));
+      return refused(case_.way, say("%1 of %2 are asked for, but the job wants at most %3", least_[at], panel.name,
+                                    case_.most[at]));
     Job only = case_.job;
     for (Panel& other : only.panels) other.at_most.reset();
     Prices prices{1, {}};
@@ -62,8 +62,8 @@ std::optional<Problem> CountedWay::find_most() {
     keep(found->patterns);
     const std::int64_t most = std::max(found->best.bound, found->best.plan.yield[at]);
     if (found->best.is_whole && most < least_[at])
-      return refused(case_.way, "there is no way to get " + std::to_string(least_[at]) + " of " + panel.name +
-                                    " from this roll: at most " + std::to_string(most) + ", proved");
+      return refused(case_.way, say("there is no way to get %1 of %2 from this roll: at most %3, proved", least_[at],
+                                    panel.name, most));
   }
   return std::nullopt;
 }
@@ -223,34 +223,36 @@ void CountedWay::consider(const std::vector<std::pair<Pattern, std::int64_t>>& l
   value_ = value;
 }
 
-std::string CountedWay::asked_words() const {
-  std::string words;
+Words CountedWay::asked_words() const {
+  Words words;
   for (const int p : panels_)
-    if (const std::int64_t least = least_[static_cast<std::size_t>(p)]; least > 0)
-      words += (words.empty() ? "" : " and ") + std::to_string(least) + " of " + case_.job.panels[static_cast<std::size_t>(p)].name;
+    if (const std::int64_t least = least_[static_cast<std::size_t>(p)]; least > 0) {
+      const Words one = say("%1 of %2", least, case_.job.panels[static_cast<std::size_t>(p)].name);
+      words = words.empty() ? one : say("%1 and %2", words, one);
+    }
   return words;
 }
 
 Proof CountedWay::proof() const {
   const Worth reached = case_.aim == Aim::most_worth ? plan_.worth : plan_.net;
   if (is_proved() && !case_.budget.is_cancelled() && plan_.lost.empty())
-    return {reached, true, "with what is set by hand it reaches the bound that has a price for every copy; none gives more"};
+    return {reached, true, say("with what is set by hand it reaches the bound that has a price for every copy; none gives more")};
   const bool holds = is_whole_ && !case_.budget.is_cancelled() && bound_ >= value_;
   const Worth bound = holds ? std::max(reached, std::min(area_bound_, bound_in_worth(case_, bound_))) : area_bound_;
   return {bound, false,
-          holds ? "this is the best found with what is set by hand, not proved best; the bound has a price for every copy"
-                : "this is the best found with what is set by hand, not proved best; the bound counts every bit of usable cloth"};
+          holds ? say("this is the best found with what is set by hand, not proved best; the bound has a price for every copy")
+                : say("this is the best found with what is set by hand, not proved best; the bound counts every bit of usable cloth")};
 }
 
 Result<Plan> CountedWay::run(int rounds) {
   if (auto problem = find_most()) return *std::move(problem);
   if (auto problem = search_prices(rounds)) return *std::move(problem);
   lay();
-  if (case_.budget.is_cancelled() && plan_.lengths.empty()) return refused(case_.way, "planning was stopped before this way");
+  if (case_.budget.is_cancelled() && plan_.lengths.empty()) return refused(case_.way, say("planning was stopped before this way"));
   if (plan_.lengths.empty()) {
-    const std::string asked = asked_words();
-    return refused(case_.way, asked.empty() ? "with what is set by hand no plan within the limits on copies was found"
-                                            : "no plan with at least " + asked + " was found; that there is none is not proved");
+    const Words asked = asked_words();
+    return refused(case_.way, asked.empty() ? say("with what is set by hand no plan within the limits on copies was found")
+                                            : say("no plan with at least %1 was found; that there is none is not proved", asked));
   }
   Plan plan = plan_;
   plan.proof = proof();

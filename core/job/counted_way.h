@@ -16,6 +16,7 @@
 #include "batch/counted_series.h"
 #include "job/hand.h"
 #include "job/limited_pool.h"
+#include "measure/words.h"
 
 namespace foldyard {
 
@@ -52,7 +53,7 @@ class CountedWay {
   std::vector<std::int64_t> counted(const std::vector<std::int64_t>& by_panel) const;
   bool is_enough(const Plan& plan) const;
   bool is_proved() const { return is_whole_ && !plan_.lengths.empty() && bound_ - value_ < case_.scale && bound_ >= value_; }
-  std::string asked_words() const;
+  Words asked_words() const;
   Proof proof() const;
 
   LimitedCase case_;

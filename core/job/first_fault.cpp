@@ -22,22 +22,25 @@ bool is_blank(const std::string& text) { return text.find_first_not_of(' ') == s
 
 }  // namespace
 
-void FirstFault::keep(std::string where, std::string what, std::string next) {
+void FirstFault::keep(std::string where, Words what, Words next) {
   if (!first_) first_ = Problem{std::move(where), std::move(what), std::move(next)};
+}
+
+void FirstFault::keep_range(const std::string& where, const Words& value, bool too_small, const Words& range) {
+  keep(where, too_small ? say("%1 is too small", value) : say("%1 is too large", value), say("give %1", range));
 }
 
 void FirstFault::length(const std::string& where, Length value, const LengthLimit& limit) {
   if (limit.least <= value && value <= limit.most) return;
-  keep(where, text_of(value) + (value < limit.least ? " is too small" : " is too large"),
-       "give " + std::string(limit.in_words));
+  keep_range(where, text_of(value), value < limit.least, say(limit.in_words.data()));
 }
 
 void FirstFault::number(const std::string& where, std::int64_t value, NumberLimit limit,
                         int places) {
   if (limit.least <= value && value <= limit.most) return;
-  const std::string text = value < 0 ? "a negative number" : write_decimal(value, places);
-  keep(where, text + (value < limit.least ? " is too small" : " is too large"),
-       "give " + write_decimal(limit.least, places) + " to " + write_decimal(limit.most, places));
+  const auto text = [&](std::int64_t n) { return Words::number(write_decimal(n, places)); };
+  keep_range(where, value < 0 ? say("a negative number") : text(value), value < limit.least,
+             say("%1 to %2", text(limit.least), text(limit.most)));
 }
 
 void FirstFault::step(const std::string& where, Duration value) {
@@ -45,30 +48,29 @@ void FirstFault::step(const std::string& where, Duration value) {
 }
 
 void FirstFault::count(const std::string& where, std::size_t value, std::size_t most) {
-  if (value == 0) keep(where, "the list is empty", "give at least one");
+  if (value == 0) keep(where, say("the list is empty"), say("give at least one"));
   no_more(where, value, most);
 }
 
 void FirstFault::no_more(const std::string& where, std::size_t value, std::size_t most) {
   if (value <= most) return;
-  keep(where, "the list has " + std::to_string(value) + " entries",
-       "use at most " + std::to_string(most));
+  keep(where, say("the list has %n entries", value), say("use at most %1", most));
 }
 
 void FirstFault::name(const std::string& where, const std::string& text, bool needed) {
-  if (needed && is_blank(text)) keep(where, "the name is empty", "give it one");
+  if (needed && is_blank(text)) keep(where, say("the name is empty"), say("give it one"));
   if (characters_in(text) > limits::kLongestName) {
-    keep(where, "the name has " + std::to_string(characters_in(text)) + " characters",
-         "use at most " + std::to_string(limits::kLongestName));
+    keep(where, say("the name has %n characters", characters_in(text)),
+         say("use at most %1", limits::kLongestName));
   }
   if (has_control_character(text)) {
-    keep(where, "the name holds a line break or another control character", "leave it out");
+    keep(where, say("the name holds a line break or another control character"), say("leave it out"));
   }
 }
 
-std::string FirstFault::text_of(Length length) const {
+Words FirstFault::text_of(Length length) const {
   const std::string exact = write_exact(length, unit_);
-  return exact.empty() ? write_length(length, unit_) : exact;
+  return Words::number(exact.empty() ? write_length(length, unit_) : exact);
 }
 
 }  // namespace foldyard

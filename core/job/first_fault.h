@@ -21,7 +21,7 @@ class FirstFault {
   explicit FirstFault(Unit unit) : unit_(unit) {}
 
   const std::optional<Problem>& fault() const { return first_; }
-  void keep(std::string where, std::string what, std::string next);
+  void keep(std::string where, Words what, Words next);
 
   void length(const std::string& where, Length value, const LengthLimit& limit);
   // value: in the last of `places` decimals.
@@ -33,9 +33,11 @@ class FirstFault {
   void name(const std::string& where, const std::string& text, bool needed);
 
   // Exact where the job's unit can be.
-  std::string text_of(Length length) const;
+  Words text_of(Length length) const;
 
  private:
+  void keep_range(const std::string& where, const Words& value, bool too_small, const Words& range);
+
   Unit unit_;
   std::optional<Problem> first_;
 };

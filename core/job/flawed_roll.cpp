@@ -198,15 +198,15 @@ class Planner {
       bound = std::min(bound, flaw_bound(c_.job, roll_, cloth_, c_.scale.shapes, c_.candidates));
     if (value_of(plan) > bound)  // by a panel that a ply gives by the way
       return {c_.area_bound, false,
-              "this is the best found, not proved best; the bound counts every bit of usable cloth"};
+              say("this is the best found, not proved best; the bound counts every bit of usable cloth")};
     if (value_of(plan) == bound && !c_.budget.is_cancelled())
       return {value_of(plan), true,
-              "the flaws leave no more: what lies between them was searched at every place"};
+              say("the flaws leave no more: what lies between them was searched at every place")};
     return {bound, false,
-            complete ? "every place of the lengths searched was tried around the flaws; the bound "
-                       "counts the roll as if narrow flaws were not there"
-                     : "this is the best found around the flaws, not proved best; the bound counts "
-                       "the roll as if narrow flaws were not there"};
+            complete ? say("every place of the lengths searched was tried around the flaws; the bound "
+                           "counts the roll as if narrow flaws were not there")
+                     : say("this is the best found around the flaws, not proved best; the bound counts "
+                           "the roll as if narrow flaws were not there")};
   }
 
   const FlawedCase& c_;

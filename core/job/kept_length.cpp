@@ -63,8 +63,8 @@ class Rebuild {
   TreeBuilder builder_;
 };
 
-Problem of_kept(const KeptLength& kept, const std::string& why) {
-  return {"order.kept", "the length kept on \"" + kept.roll + "\" can no longer be cut so: " + why, "let it go and plan again"};
+Problem of_kept(const KeptLength& kept, const Words& why) {
+  return {"order.kept", say("the length kept on \"%1\" can no longer be cut so: %2", kept.roll, why), say("let it go and plan again")};
 }
 
 // Every rectangle that is taken gives a panel.
@@ -117,16 +117,16 @@ Result<Pattern> kept_pattern(const Job& job, const KeptLength& kept) {
   const int index = roll_named(job, kept.roll);
   const Roll& roll = job.rolls[ix(index)];
   const FoldPlan fold{kept.way, kept.lines, levels_of(kept.way)};
-  if (const std::string why = why_no_such_fold(fold, roll.fabric, kLongest, job.unit); !why.empty())
+  if (const Words why = why_no_such_fold(fold, roll.fabric, kLongest, job.unit); !why.empty())
     return of_kept(kept, why);
-  if (kept.way.end_to_end && !kept.length.is_even()) return of_kept(kept, "its ends cannot meet");
+  if (kept.way.end_to_end && !kept.length.is_even()) return of_kept(kept, say("its ends cannot meet"));
   if (kept.length + job.losses.allowance > cloth_to_cut(roll, job.losses).size())
-    return of_kept(kept, "the roll is too short for it");
+    return of_kept(kept, say("the roll is too short for it"));
   const FoldMap map = fold_map(fold, roll.fabric.width, kept.length);
   Rebuild rebuild(kept.steps, {{Length(), map.across.folded_size()}, {Length(), map.along.folded_size()}});
-  if (!rebuild.run()) return of_kept(kept, "a cut lies outside its cloth");
+  if (!rebuild.run()) return of_kept(kept, say("a cut lies outside its cloth"));
   const Pattern pattern = write_pattern(job, roll, fold, kept.length, rebuild.take_tree());
-  if (!gives_all(pattern)) return of_kept(kept, "a panel has another size now");
+  if (!gives_all(pattern)) return of_kept(kept, say("a panel has another size now"));
   if (const std::string why = first_finding(job, index, pattern); !why.empty()) return of_kept(kept, why);
   return pattern;
 }

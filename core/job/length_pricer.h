@@ -20,6 +20,7 @@
 #include <memory>
 
 #include "job/roll_planner.h"
+#include "measure/words.h"
 
 namespace foldyard {
 
@@ -46,7 +47,7 @@ class LengthPricer {
   Pattern pattern(const PricedLength& length, const std::vector<FoldWay>& ways);
 
   // Why the cloth may not be cut so; empty where it may, or nothing sells.
-  std::string refusal(const FoldWay& way) const { return planner_ ? planner_->refusal(way) : std::string(); }
+  Words refusal(const FoldWay& way) const { return planner_ ? planner_->refusal(way) : Words(); }
   // Whether it may be cut so and find room on the table.
   bool may_cut(const FoldWay& way) const;
   bool sells() const { return !panels_.empty(); }

@@ -169,21 +169,21 @@ Proof LimitedWay::proof() const {
   const bool holds = is_whole_ && bound_ >= pool_.value() && !case_.budget.is_cancelled();
   if (holds && is_proved())
     return {reached, true,
-            "every place where a fold or a cut can matter was searched; within the limits on copies none gives more"};
+            say("every place where a fold or a cut can matter was searched; within the limits on copies none gives more")};
   Worth bound = area_bound_;
   if (holds) bound = std::max(reached, std::min(bound, bound_in_worth(case_, bound_)));
   return {bound, false,
-          holds ? "this is the best found within the limits on copies, not proved best; the bound has a price for "
-                  "every copy instead of a limit"
-                : "this is the best found within the limits on copies, not proved best; the bound counts every bit of "
-                  "usable cloth"};
+          holds ? say("this is the best found within the limits on copies, not proved best; the bound has a price for "
+                      "every copy instead of a limit")
+                : say("this is the best found within the limits on copies, not proved best; the bound counts every bit of "
+                      "usable cloth")};
 }
 
-std::string LimitedWay::refusal() const {
-  if (case_.budget.is_cancelled()) return "planning was stopped before this way";
-  if (!case_.worth_first) return "within the limits on copies no panel was found that is worth the time of cutting it";
-  return bound_ < case_.scale ? "within the limits on copies no panel can be cut so"
-                              : "no way was found to cut within the limits on copies";
+Words LimitedWay::refusal() const {
+  if (case_.budget.is_cancelled()) return say("planning was stopped before this way");
+  if (!case_.worth_first) return say("within the limits on copies no panel was found that is worth the time of cutting it");
+  return bound_ < case_.scale ? say("within the limits on copies no panel can be cut so")
+                              : say("no way was found to cut within the limits on copies");
 }
 
 Result<Plan> LimitedWay::run(int rounds) {

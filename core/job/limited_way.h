@@ -13,6 +13,7 @@
 
 #include "cutting/near_strips.h"
 #include "job/limited_prices.h"
+#include "measure/words.h"
 
 namespace foldyard {
 
@@ -38,7 +39,7 @@ class LimitedWay {
   Pattern pattern_of(NearStrips& near, const NearStrips::Column& column, const Grid& along) const;
   bool lay_series(NearStrips& near, const CopyLimits& limits, const limited::Counting& counting, const Grid& along,
                   std::int64_t allowed);
-  std::string refusal() const;
+  Words refusal() const;
   Proof proof() const;
 
   LimitedCase case_;

@@ -7,6 +7,7 @@
 #include <string_view>
 
 #include "measure/length.h"
+#include "measure/words.h"
 
 namespace foldyard {
 
@@ -28,25 +29,25 @@ inline constexpr std::size_t kMostPanels = 50;
 inline constexpr std::size_t kLongestName = 80;  // characters
 inline constexpr std::size_t kMostFlaws = 200;   // a roll
 
-inline constexpr LengthLimit kRollWidth{Length::mm(10), Length::mm(10'000), "1 cm to 10 m"};
-inline constexpr LengthLimit kSelvedge{Length::mm(0), Length::mm(1'000), "0 cm to 1 m"};
-inline constexpr LengthLimit kThickness{Length::units(16), Length::mm(50), "0.05 mm to 50 mm"};
-inline constexpr LengthLimit kRollLength{Length::mm(10), kLongest, "1 cm to 1 km (1000 m)"};
-inline constexpr LengthLimit kOuter{Length::mm(10), Length::mm(5'000), "1 cm to 5 m"};
-inline constexpr LengthLimit kTube{Length::mm(0), Length::mm(5'000), "0 cm to 5 m"};
-inline constexpr LengthLimit kGive{Length::mm(0), Length::mm(1'000), "0 cm to 1 m"};
+inline constexpr LengthLimit kRollWidth{Length::mm(10), Length::mm(10'000), to_say("1 cm to 10 m")};
+inline constexpr LengthLimit kSelvedge{Length::mm(0), Length::mm(1'000), to_say("0 cm to 1 m")};
+inline constexpr LengthLimit kThickness{Length::units(16), Length::mm(50), to_say("0.05 mm to 50 mm")};
+inline constexpr LengthLimit kRollLength{Length::mm(10), kLongest, to_say("1 cm to 1 km (1000 m)")};
+inline constexpr LengthLimit kOuter{Length::mm(10), Length::mm(5'000), to_say("1 cm to 5 m")};
+inline constexpr LengthLimit kTube{Length::mm(0), Length::mm(5'000), to_say("0 cm to 5 m")};
+inline constexpr LengthLimit kGive{Length::mm(0), Length::mm(1'000), to_say("0 cm to 1 m")};
 // Of a pattern that repeats; 0 where it does not.
-inline constexpr LengthLimit kRepeat{Length::mm(1), Length::mm(10'000), "1 mm to 10 m"};
-inline constexpr LengthLimit kPanelAcross{Length::mm(5), Length::mm(10'000), "5 mm to 10 m"};
-inline constexpr LengthLimit kPanelAlong{Length::mm(5), kLongest, "5 mm to 1 km (1000 m)"};
-inline constexpr LengthLimit kTableLength{Length::mm(100), kLongest, "10 cm to 1 km (1000 m)"};
-inline constexpr LengthLimit kTableDepth{Length::mm(100), Length::mm(10'000), "10 cm to 10 m"};
-inline constexpr LengthLimit kReach{Length::mm(100), Length::mm(10'000), "10 cm to 10 m"};
-inline constexpr LengthLimit kCutterHeight{Length::mm(1), Length::mm(500), "1 mm to 50 cm"};
-inline constexpr LengthLimit kSquaring{Length::mm(0), Length::mm(10'000), "0 cm to 10 m"};
-inline constexpr LengthLimit kAllowance{Length::mm(0), Length::mm(1'000), "0 cm to 1 m"};
-inline constexpr LengthLimit kFoldTrim{Length::units(32), Length::mm(100), "0.1 mm to 10 cm"};
-inline constexpr LengthLimit kKeep{Length::mm(5), kLongest, "5 mm to 1 km (1000 m)"};
+inline constexpr LengthLimit kRepeat{Length::mm(1), Length::mm(10'000), to_say("1 mm to 10 m")};
+inline constexpr LengthLimit kPanelAcross{Length::mm(5), Length::mm(10'000), to_say("5 mm to 10 m")};
+inline constexpr LengthLimit kPanelAlong{Length::mm(5), kLongest, to_say("5 mm to 1 km (1000 m)")};
+inline constexpr LengthLimit kTableLength{Length::mm(100), kLongest, to_say("10 cm to 1 km (1000 m)")};
+inline constexpr LengthLimit kTableDepth{Length::mm(100), Length::mm(10'000), to_say("10 cm to 10 m")};
+inline constexpr LengthLimit kReach{Length::mm(100), Length::mm(10'000), to_say("10 cm to 10 m")};
+inline constexpr LengthLimit kCutterHeight{Length::mm(1), Length::mm(500), to_say("1 mm to 50 cm")};
+inline constexpr LengthLimit kSquaring{Length::mm(0), Length::mm(10'000), to_say("0 cm to 10 m")};
+inline constexpr LengthLimit kAllowance{Length::mm(0), Length::mm(1'000), to_say("0 cm to 1 m")};
+inline constexpr LengthLimit kFoldTrim{Length::units(32), Length::mm(100), to_say("0.1 mm to 10 cm")};
+inline constexpr LengthLimit kKeep{Length::mm(5), kLongest, to_say("5 mm to 1 km (1000 m)")};
 
 inline constexpr NumberLimit kMostPlies{1, 200};
 inline constexpr NumberLimit kLongestFan{3, 12};
@@ -84,8 +85,8 @@ inline constexpr std::size_t kMostTimes = 200;        // taken of one step
 inline constexpr std::size_t kMostKept = 500;         // of an order
 inline constexpr std::size_t kMostKeptSteps = 2'000;  // of one length
 inline constexpr NumberLimit kKeptCount{1, 1'000};
-inline constexpr LengthLimit kSeam{Length::mm(0), Length::mm(1'000'000), "0 cm to 1 km (1000 m)"};
-inline constexpr LengthLimit kReel{Length::mm(1'000), Length::mm(1'000'000), "1 m to 1 km (1000 m)"};
+inline constexpr LengthLimit kSeam{Length::mm(0), Length::mm(1'000'000), to_say("0 cm to 1 km (1000 m)")};
+inline constexpr LengthLimit kReel{Length::mm(1'000), Length::mm(1'000'000), to_say("1 m to 1 km (1000 m)")};
 inline constexpr NumberLimit kThreadTenths{10, 1'000};             // 1 to 100 times
 inline constexpr NumberLimit kSewingMs{0, 86'400'000};             // a day
 inline constexpr NumberLimit kSittingMs{60'000, 86'400'000};
@@ -94,9 +95,9 @@ inline constexpr NumberLimit kLabels{0, 1'000};
 inline constexpr NumberLimit kInAPiece{1, 1'000};
 inline constexpr NumberLimit kPieces{0, 100'000};
 inline constexpr NumberLimit kClothPrice{0, 1'000'000'000};  // 0 to 100 000
-inline constexpr LengthLimit kWebbingRoll{Length::mm(100), Length::mm(1'000'000), "10 cm to 1 km (1000 m)"};
-inline constexpr LengthLimit kWebbingCut{Length::mm(5), Length::mm(1'000'000), "5 mm to 1 km (1000 m)"};
-inline constexpr LengthLimit kWebbingLoss{Length::mm(0), Length::mm(1'000), "0 cm to 1 m"};
+inline constexpr LengthLimit kWebbingRoll{Length::mm(100), Length::mm(1'000'000), to_say("10 cm to 1 km (1000 m)")};
+inline constexpr LengthLimit kWebbingCut{Length::mm(5), Length::mm(1'000'000), to_say("5 mm to 1 km (1000 m)")};
+inline constexpr LengthLimit kWebbingLoss{Length::mm(0), Length::mm(1'000), to_say("0 cm to 1 m")};
 
 // Of the smallest panel, by area, on one roll.
 inline constexpr std::int64_t kMostPanelsOnRoll = 1'000'000;

@@ -36,20 +36,20 @@ class Marking {
     put_on_hand();
     clear_shelf();
     if (next_.rolls.size() > limits::kMostRolls)
-      return Problem{"rolls", "the shelf would hold more than " + number(limits::kMostRolls) + " rolls",
-                     "take away remnants you do not need, then mark again"};
+      return Problem{"rolls", say("the shelf would hold more than %1 rolls", limits::kMostRolls),
+                     say("take away remnants you do not need, then mark again")};
     return next_;
   }
 
  private:
   std::optional<Problem> wrong_lays() const {
-    if (report_.lays.empty()) return Problem{"", "no lay is marked as cut", "name at least one"};
+    if (report_.lays.empty()) return Problem{"", say("no lay is marked as cut"), say("name at least one")};
     std::set<int> met;
     for (const int lay : report_.lays) {
       if (lay < 0 || lay >= std::ssize(plan_.lays))
-        return Problem{"", "the plan has no lay " + number(lay + 1), "it has 1 to " + number(std::ssize(plan_.lays))};
+        return Problem{"", say("the plan has no lay %1", lay + 1), say("it has 1 to %1", std::ssize(plan_.lays))};
       if (!met.insert(lay).second)
-        return Problem{"", "lay " + number(lay + 1) + " is marked twice", "name it once"};
+        return Problem{"", say("lay %1 is marked twice", lay + 1), say("name it once")};
     }
     return {};
   }
@@ -67,8 +67,8 @@ class Marking {
       const Roll& cloth = job_.rolls[static_cast<std::size_t>(plan_.rolls[static_cast<std::size_t>(roll)].roll)];
       if (cloth.flaws.empty() && !cloth.fabric.repeat.is_any()) continue;
       if (*lengths.rbegin() + 1 == std::ssize(lengths)) continue;
-      return Problem{"", "on \"" + cloth.name + "\" a length is marked as cut that lies behind one that is not",
-                     "mark the lays of the lengths before it too, since this cloth has flaws or a repeat"};
+      return Problem{"", say("on \"%1\" a length is marked as cut that lies behind one that is not", cloth.name),
+                     say("mark the lays of the lengths before it too, since this cloth has flaws or a repeat")};
     }
     return {};
   }
@@ -115,7 +115,7 @@ class Marking {
       Roll& roll = next_.rolls[static_cast<std::size_t>(found.roll)];
       const Length was = job_.rolls[static_cast<std::size_t>(found.roll)].length;
       if (found.left > was)
-        return Problem{"", "\"" + roll.name + "\" is said to hold more than before it was cut", "measure it again"};
+        return Problem{"", say("\"%1\" is said to hold more than before it was cut", roll.name), say("measure it again")};
       roll.length = found.left;
       std::erase_if(roll.flaws, [&](const Flaw& flaw) { return flaw.along.to > found.left; });
       if (found.left < limits::kRollLength.least) used_up_.insert(found.roll);
@@ -207,8 +207,8 @@ class Marking {
     for (const CutPanels& spoilt : report_.spoilt) {
       std::int64_t& gained = gained_[{spoilt.cloth, spoilt.panel}];
       if (spoilt.count < 0 || spoilt.count > gained)
-        return Problem{"", number(spoilt.count) + " panels are said to be spoilt of the " + number(gained) +
-                               " that were cut from " + spoilt.cloth, "count them again"};
+        return Problem{"", say("%n panels are said to be spoilt of the %2 that were cut from %3", spoilt.count, gained, spoilt.cloth),
+                       say("count them again")};
       gained -= spoilt.count;
     }
     return {};

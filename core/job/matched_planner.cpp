@@ -22,8 +22,8 @@ Job without_matched_panels(Job job) {
 
 const char* broken_match(const Repeat& repeat, const FoldWay& way) {
   return repeat.across > Length() && way.kind != FoldKind::open
-             ? "on a ply turned over by a fold along the roll the pattern runs the other way across"
-             : "on a ply turned over end to end the pattern runs the other way along";
+             ? to_say("on a ply turned over by a fold along the roll the pattern runs the other way across")
+             : to_say("on a ply turned over end to end the pattern runs the other way along");
 }
 
 // The stages of the planners within are not counted as those of the whole.
@@ -112,13 +112,12 @@ Result<Plan> MatchedPlanner::plan(const FoldWay& way) {
 }
 
 Result<Plan> MatchedPlanner::plan_unmatched_panels(const FoldWay& way) {
-  const std::string why = broken_match(roll_.fabric.repeat, way);
+  const Words why = say(broken_match(roll_.fabric.repeat, way));
   Result<Plan> found = others_.plan(way);
   if (!found)
-    return Problem{way_name(way), why + ", so no panel that must match is cut there; " +
-                                      found.problem().what, ""};
+    return Problem{way_name(way), say("%1, so no panel that must match is cut there; %2", why, found.problem().what), ""};
   Plan plan = std::move(found).value();
-  plan.proof.note += "; panels that must match are left out: " + why;
+  plan.proof.note = say("%1; panels that must match are left out: %2", plan.proof.note, why);
   return plan;
 }
 
@@ -228,8 +227,8 @@ Result<Plan> MatchedPlanner::plan_matched(const FoldWay& way) {
   const PhasedSeries series = best_phased_series(entries, usable_roll(), roll_repeat(),
                                                  budget_.steps, budget_.cancelled);
   if (series.picks.empty())
-    return Problem{way_name(way), "no panel that matches the pattern, and no other, can be cut "
-                                  "from this roll so that it is worth it", ""};
+    return Problem{way_name(way), say("no panel that matches the pattern, and no other, can be cut "
+                                      "from this roll so that it is worth it"), ""};
   Plan plan = write_plan(way, options, entries, series);
   plan.proof = prove(plan, series);
   return plan;
@@ -241,11 +240,11 @@ Proof MatchedPlanner::prove(const Plan& plan, const PhasedSeries& series) const 
   const Worth reached = aim_ == Aim::most_worth ? plan.worth : plan.net;
   if (series.proved && as_searched && !tables_->is_thinned() && !budget_.is_cancelled())
     return {reached, true,
-            "every place where a fold or a cut can matter was searched, with each panel that "
-            "must match in cloth whose phase is kept; none gives more"};
+            say("every place where a fold or a cut can matter was searched, with each panel that "
+                "must match in cloth whose phase is kept; none gives more")};
   return {Worth::parts(std::numeric_limits<std::int64_t>::max()), false,
-          "this is the best found, not proved best; the bound is what the roll gives where nothing "
-          "need match"};
+          say("this is the best found, not proved best; the bound is what the roll gives where nothing "
+              "need match")};
 }
 
 }  // namespace foldyard

@@ -25,7 +25,7 @@ bool is_kept(const KeptLength& kept, int panel) {
                      [&](const KeptStep& step) { return step.kind == NodeKind::take && step.panel == panel; });
 }
 
-Problem at_panel(int panel, std::string what, std::string next) {
+Problem at_panel(int panel, Words what, Words next) {
   return {"panels[" + std::to_string(panel) + "]", std::move(what), std::move(next)};
 }
 
@@ -41,20 +41,21 @@ void move_up(std::vector<CutPanels>& cut, int gone) {
 
 Result<Job> without_panel(const Job& job, int panel) {
   if (job.panels.size() < 2) {
-    return at_panel(panel, "it is the last panel of the job", "add another before you take it away");
+    return at_panel(panel, say("it is the last panel of the job"), say("add another before you take it away"));
   }
   for (const Product& product : job.products) {
     if (!is_sewn_from(product, panel)) continue;
-    return at_panel(panel, "the product \"" + product.name + "\" is sewn from it",
-                    "take it out of the product first");
+    return at_panel(panel, say("the product \"%1\" is sewn from it", product.name),
+                    say("take it out of the product first"));
   }
   if (is_cut(job, panel)) {
-    return at_panel(panel, "some of it are cut, on hand or in the records",
-                    "keep it, or use them up and clear the records first");
+    return at_panel(panel, say("some of it are cut, on hand or in the records"),
+                    say("keep it, or use them up and clear the records first"));
   }
   for (const KeptLength& kept : job.order.kept) {
     if (!is_kept(kept, panel)) continue;
-    return at_panel(panel, "a length that is kept on \"" + kept.roll + "\" has it", "let that length go first");
+    return at_panel(panel, say("a length that is kept on \"%1\" has it", kept.roll),
+                    say("let that length go first"));
   }
   Job next = job;
   next.panels.erase(next.panels.begin() + panel);

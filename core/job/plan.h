@@ -19,6 +19,7 @@
 #include "fold/fold_plan.h"
 #include "measure/duration.h"
 #include "measure/rect.h"
+#include "measure/words.h"
 #include "measure/worth.h"
 
 namespace foldyard {
@@ -102,7 +103,7 @@ struct LostPanel {
 struct Proof {
   Worth bound;
   bool proved = false;
-  std::string note;
+  Words note;
   bool operator==(const Proof&) const = default;
 };
 
@@ -145,7 +146,7 @@ struct Plan {
 struct WayResult {
   FoldWay way;
   std::optional<Plan> plan;
-  std::string refused;
+  Words refused;
 };
 
 struct Comparison {

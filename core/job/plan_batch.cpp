@@ -31,17 +31,18 @@ class Door {
       plan.cost_bound = std::max(plan.cost_bound, Worth::parts(bounds.cost));
     if (!is_filled() && bounds.served_cost) plan.cost_bound = std::max(plan.cost_bound, Worth::parts(*bounds.served_cost));
     plan.proved = is_filled() && search_.is_proved();
-    plan.note = plan.proved ? "no plan that makes as much costs less: prices of panels prove it"
-                            : "this is the best found; prices of panels bound what any plan costs";
-    if (!case_.unmatched.empty()) plan.note += "; " + unmatched();
+    plan.note = plan.proved ? say("no plan that makes as much costs less: prices of panels prove it")
+                            : say("this is the best found; prices of panels bound what any plan costs");
+    if (!case_.unmatched.empty()) plan.note = say("%1; %2", plan.note, unmatched());
     return plan;
   }
 
-  std::string unmatched() const {
+  Words unmatched() const {
     const auto [roll, panel] = case_.unmatched.front();
-    const std::string more = case_.unmatched.size() > 1 ? ", and more of that kind" : "";
-    return job_.panels[static_cast<std::size_t>(panel)].name + " must match the pattern of " +
-           job_.rolls[static_cast<std::size_t>(roll)].name + ", so a batch cuts none of it there" + more;
+    const bool more = case_.unmatched.size() > 1;
+    return say(more ? to_say("%1 must match the pattern of %2, so a batch cuts none of it there, and more of that kind")
+                    : to_say("%1 must match the pattern of %2, so a batch cuts none of it there"),
+               job_.panels[static_cast<std::size_t>(panel)].name, job_.rolls[static_cast<std::size_t>(roll)].name);
   }
 
   // The bound on cost is one of plans that make all that must be made.
@@ -63,11 +64,11 @@ class Door {
     if (std::optional<Problem> problem = uncut()) return *std::move(problem);
     if (std::optional<Problem> problem = over(plan)) return *std::move(problem);
     if (plan.made.empty())
-      return Problem{"order", budget_.is_cancelled() ? "planning was stopped before a plan was found"
-                                                     : "no panel of the order can be cut from any roll", ""};
+      return Problem{"order", budget_.is_cancelled() ? say("planning was stopped before a plan was found")
+                                                     : say("no panel of the order can be cut from any roll"), ""};
     if (const auto findings = inspect_batch(limited_, plan); !findings.empty())
-      return Problem{"order", "the plan found does not pass inspection: " + findings.front(),
-                     "this is a fault of the program; please report it with the job file"};
+      return Problem{"order", say("the plan found does not pass inspection: %1", findings.front()),
+                     say("this is a fault of the program; please report it with the job file")};
     return plan;
   }
 
@@ -76,9 +77,9 @@ class Door {
     for (std::size_t r = 0; r < case_.order.rolls.size(); ++r)
       if (case_.order.rolls[r].must && search_.best().rolls[r].lengths.empty())
         return Problem{"rolls[" + std::to_string(case_.rolls[r]) + "].in_batch",
-                       "\"" + job_.rolls[static_cast<std::size_t>(case_.rolls[r])].name +
-                           "\" must be cut, and no panel of the order can be cut from it",
-                       "let the batch choose, or order what this cloth can serve"};
+                       say("\"%1\" must be cut, and no panel of the order can be cut from it",
+                           job_.rolls[static_cast<std::size_t>(case_.rolls[r])].name),
+                       say("let the batch choose, or order what this cloth can serve")};
     return std::nullopt;
   }
 
@@ -89,9 +90,9 @@ class Door {
       for (const Plan& roll : plan.rolls) cut += roll.yield[p];
       if (cut <= limited_.panels[p].at_most.value_or(cut)) continue;
       return Problem{"panels[" + std::to_string(p) + "].at_most",
-                     "the lengths that serve the order give " + std::to_string(cut) + " of " + job_.panels[p].name +
-                         ", and at most " + std::to_string(*limited_.panels[p].at_most) + " may be cut",
-                     "take the limit off the panel, or let lengths go that are kept"};
+                     say("the lengths that serve the order give %1 of %2, and at most %3 may be cut", cut, job_.panels[p].name,
+                         *limited_.panels[p].at_most),
+                     say("take the limit off the panel, or let lengths go that are kept")};
     }
     return std::nullopt;
   }

@@ -20,13 +20,13 @@ Result<Plan> inspected(const Job& job, Result<Plan> plan) {
   if (!plan) return plan;
   if (!is_within(plan->yield, limits_of(job)))
     return Problem{way_name(plan->way),
-                   "the best plan passes a limit on copies, and plans within limits are not searched where panels "
-                   "must match or folds are put by hand",
-                   "raise the limits"};
+                   say("the best plan passes a limit on copies, and plans within limits are not searched where panels "
+                       "must match or folds are put by hand"),
+                   say("raise the limits")};
   const std::vector<std::string> findings = inspect_plan(job, *plan);
   if (findings.empty()) return plan;
-  return Problem{way_name(plan->way), "the plan found does not pass inspection: " + findings.front(),
-                 "this is a fault of the program; please report it with the job file"};
+  return Problem{way_name(plan->way), say("the plan found does not pass inspection: %1", findings.front()),
+                 say("this is a fault of the program; please report it with the job file")};
 }
 
 namespace {
@@ -65,8 +65,8 @@ void find_frontier(Comparison& comparison) {
 namespace {
 
 // What stands in a stopped search for the plan that it did not finish.
-constexpr const char* kStopped = "planning was stopped before the search was done; this is the best found "
-                                 "by then; the bound counts every bit of usable cloth";
+constexpr const char* kStopped = to_say("planning was stopped before the search was done; this is the best found "
+                                        "by then; the bound counts every bit of usable cloth");
 
 class Door {
  public:
@@ -86,7 +86,7 @@ class Door {
     Result<Plan> few = quick_.plan(way);
     if (!few) return found;
     Plan plan = std::move(few).value();
-    plan.proof = {planner_.area_bound(), false, kStopped};
+    plan.proof = {planner_.area_bound(), false, say(kStopped)};
     const Result<Plan> quick = inspected(job_, std::move(plan));
     return quick && (!found || ranks_before(*quick, *found)) ? quick : found;
   }

@@ -41,8 +41,8 @@ Result<Job> resize_goods(const Job& job, int panel, Length across, Length along)
   const Panel& body = job.panels[static_cast<std::size_t>(panel)];
   if (body.sewn->piece != Piece::body || body.sewn->lining) {
     return in_panel(panel, {across != body.across ? "across" : "along",
-                            "this size follows from the goods it is sewn into",
-                            "change that of their body, which is not a lining, back or strip"});
+                            say("this size follows from the goods it is sewn into"),
+                            say("change that of their body, which is not a lining, back or strip")});
   }
   const auto goods = finished_of(body.sewn->goods, turned_if(lies_turned(body), {across, along}));
   if (!goods) return in_panel(panel, goods.problem());

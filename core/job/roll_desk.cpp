@@ -45,7 +45,7 @@ Result<Plan> RollDesk::best(const FoldWay& way) {
 
 Result<Plan> RollDesk::at(const FoldPlan& fold) {
   if (needs_matching(job_, roll_))
-    return Problem{way_name(fold.way), "the panels match a pattern; there folds are not put by hand", ""};
+    return Problem{way_name(fold.way), say("the panels match a pattern; there folds are not put by hand"), ""};
   Result<Plan> plan = inspected(job_, planner()->plan_at(fold));
   note_cancel();
   return plan;
@@ -59,13 +59,13 @@ Result<Plan> kept_to(const Job& job, Result<Plan> plan, const Hand& hand) {
   if (!plan) return plan;
   const std::vector<std::string> findings = inspect_hand(job, *plan, hand);
   if (findings.empty()) return plan;
-  return Problem{way_name(plan->way), "the plan found does not keep to what is set: " + findings.front(),
-                 "this is a fault of the program; please report it with the job file"};
+  return Problem{way_name(plan->way), say("the plan found does not keep to what is set: %1", findings.front()),
+                 say("this is a fault of the program; please report it with the job file")};
 }
 
-constexpr const char* kReached = "it reaches the bound of all plans of this way, whatever is set by hand";
-constexpr const char* kFewFolds = "this is the best found with what is set by hand, not proved best; the bound is that "
-                                  "of all plans of this way";
+constexpr const char* kReached = to_say("it reaches the bound of all plans of this way, whatever is set by hand");
+constexpr const char* kFewFolds = to_say("this is the best found with what is set by hand, not proved best; the bound is that "
+                                         "of all plans of this way");
 
 // A fan with one line pinned; where all is pinned an end leg may be less than holds
 // a panel, and no plan of the way has such a fold.
@@ -79,7 +79,7 @@ bool has_found_ends(const FoldWay& way, const Hand& hand) {
 Result<Plan> RollDesk::within(const FoldWay& way, const Hand& hand) {
   if (hand.is_empty()) return best(way);
   if (needs_matching(job_, roll_))
-    return Problem{way_name(way), "the panels match a pattern; there nothing is set by hand", ""};
+    return Problem{way_name(way), say("the panels match a pattern; there nothing is set by hand"), ""};
   Result<Plan> plan = plan_within(way, hand);
   const bool is_bounded = !hand.has_lines() || (aim_ == Aim::most_worth && has_found_ends(way, hand));
   if (plan && !plan->proof.proved && is_bounded) plan = bounded_by_way(*plan);
@@ -106,7 +106,7 @@ Plan RollDesk::bounded_by_way(Plan plan) {
   if (!of_way || of_way->bound > plan.proof.bound) return plan;
   const Worth reached = plan.aim == Aim::most_worth ? plan.worth : plan.net;
   if (reached > of_way->bound) return plan;
-  plan.proof = {of_way->bound, reached == of_way->bound, reached == of_way->bound ? kReached : kFewFolds};
+  plan.proof = {of_way->bound, reached == of_way->bound, say(reached == of_way->bound ? kReached : kFewFolds)};
   return plan;
 }
 

@@ -40,30 +40,30 @@ int most_places(const std::vector<Shape>& shapes, const TableLimits& limits, std
 }
 
 // Why a way cannot keep the nap of one-way cloth; empty where it can.
-std::string against_nap(const FoldWay& way, const Fabric& fabric) {
+Words against_nap(const FoldWay& way, const Fabric& fabric) {
   if (fabric.nap == Nap::none) return {};
   if (!fabric.railroaded && way.end_to_end)
-    return "the cloth is one-way: folded end to end, every second ply would lie against the nap";
+    return say("the cloth is one-way: folded end to end, every second ply would lie against the nap");
   if (fabric.railroaded && way.kind != FoldKind::open)
-    return "the cloth is one-way and its nap runs from selvedge to selvedge: folded along the "
-           "roll, every second ply would lie against the nap";
+    return say("the cloth is one-way and its nap runs from selvedge to selvedge: folded along the "
+               "roll, every second ply would lie against the nap");
   return {};
 }
 
 constexpr const char* kAllSearched =
-    "every place where a fold or a cut can matter was searched; none gives more";
+    to_say("every place where a fold or a cut can matter was searched; none gives more");
 // Fold places are complete for worth; a fold elsewhere could save a cut.
 constexpr const char* kAllWhereWorthChanges =
-    "with the folds at any place where the worth can change, every place where a cut can matter "
-    "was searched; none gives more";
-constexpr const char* kAllCuts = "with the folds where they are, every place where a cut can matter was "
-                                 "searched; none gives more";
+    to_say("with the folds at any place where the worth can change, every place where a cut can matter "
+           "was searched; none gives more");
+constexpr const char* kAllCuts = to_say("with the folds where they are, every place where a cut can matter was "
+                                        "searched; none gives more");
 
 // Of the patterns that are laid around flaws, each up to four times turned about: a
 // kilobyte or two a node.
 constexpr std::int64_t kMostNodesAroundFlaws = 100'000;
 
-Problem refused(const FoldWay& way, const std::string& why) { return {way_name(way), why, ""}; }
+Problem refused(const FoldWay& way, const Words& why) { return {way_name(way), why, ""}; }
 
 }  // namespace
 
@@ -81,16 +81,15 @@ RollPlanner::RollPlanner(const Job& job, int roll, Aim aim, const SearchBudget& 
   tables_ = std::make_unique<TableSet>(scale.shapes, scale.objective, limits);
 }
 
-std::string RollPlanner::refusal(const FoldWay& way) const {
-  const auto text = [&](Length l) { return write_length(l, job_.unit); };
-  const std::string against = against_nap(way, roll_.fabric);
+Words RollPlanner::refusal(const FoldWay& way) const {
+  const auto text = [&](Length l) { return Words::number(write_length(l, job_.unit)); };
+  const Words against = against_nap(way, roll_.fabric);
   if (!against.empty()) return against;
   const int plies = most_plies(way);
   if (lengths_per_lift(job_.cutter, roll_.fabric.thickness, plies) < 1)
-    return std::to_string(plies) + " plies make a stack of " + text(roll_.fabric.thickness * plies) +
-           "; the cutter takes " + text(job_.cutter.height) + " and " +
-           std::to_string(job_.cutter.most_plies) + " plies at most";
-  if (!tables_) return "the roll is no longer than its end losses";
+    return say("%n plies make a stack of %2; the cutter takes %3 and %4 plies at most", plies,
+               text(roll_.fabric.thickness * plies), text(job_.cutter.height), job_.cutter.most_plies);
+  if (!tables_) return say("the roll is no longer than its end losses");
   return {};
 }
 
@@ -190,9 +189,9 @@ Worth RollPlanner::area_bound() const { return foldyard::area_bound(job_, roll_)
 Proof RollPlanner::prove(const Plan& plan, Worth lost, const Series& series, const Choice& choice) const {
   const bool as_searched = aim_ != Aim::most_worth || (plan.worth + lost).parts() == series.gain;
   if (series.proved && choice.is_complete && !tables_->is_thinned() && as_searched && !budget_.is_cancelled())
-    return {(aim_ == Aim::most_worth ? plan.worth : plan.net) + lost, true, choice.note};
+    return {(aim_ == Aim::most_worth ? plan.worth : plan.net) + lost, true, say(choice.note)};
   return {area_bound(), false,
-          "this is the best found, not proved best; the bound counts every bit of usable cloth"};
+          say("this is the best found, not proved best; the bound counts every bit of usable cloth")};
 }
 
 // Of the lays that may be cut, those of a single length, of as many as fit and
@@ -241,11 +240,11 @@ Layouts RollPlanner::layouts_for(const FoldWay& way) const {
 }
 
 Result<RollPlanner::Searched> RollPlanner::search(const FoldWay& way) {
-  if (budget_.is_cancelled()) return refused(way, "planning was stopped before this way");
-  const std::string why_not = refusal(way);
+  if (budget_.is_cancelled()) return refused(way, say("planning was stopped before this way"));
+  const Words why_not = refusal(way);
   if (!why_not.empty()) return refused(way, why_not);
   const Layouts layouts = layouts_for(way);
-  if (layouts.empty()) return refused(way, "folded so it is too deep for the table");
+  if (layouts.empty()) return refused(way, say("folded so it is too deep for the table"));
   const AimScale scale = aim_scale(job_, roll_, way, aim_);
   const Searches searches = searches_of(*tables_, layouts, way);
   const std::vector<LayOption> options = lay_options(*tables_, searches, way);
@@ -282,25 +281,24 @@ std::vector<RollPlanner::PricedLay> RollPlanner::lays_of(const std::vector<LayOp
 }
 
 Result<Plan> RollPlanner::plan(const FoldWay& way, bool around_flaws) {
-  const std::string why_not = refusal(way);
+  const Words why_not = refusal(way);
   if (!why_not.empty()) return refused(way, why_not);
-  if (budget_.is_cancelled()) return refused(way, "planning was stopped before this way");
+  if (budget_.is_cancelled()) return refused(way, say("planning was stopped before this way"));
   Choice choice{layouts_for(way)};
   if (choice.layouts.empty())
-    return refused(way, "folded so it is deeper than the " +
-                            write_length(deepest_fold(job_.table), job_.unit) +
-                            " that fit the table and can be reached");
+    return refused(way, say("folded so it is deeper than the %1 that fit the table and can be reached",
+                            Words::number(write_length(deepest_fold(job_.table), job_.unit))));
   const bool folds_are_found = aim_ == Aim::worth_less_time && !way.plain;
   choice.note = folds_are_found ? kAllWhereWorthChanges : kAllSearched;
   return plan_among(way, choice, around_flaws);
 }
 
 Result<Plan> RollPlanner::plan_at(const FoldPlan& fold) {
-  std::string why_not = refusal(fold.way);
+  Words why_not = refusal(fold.way);
   if (why_not.empty())
     why_not = why_no_such_fold(fold, roll_.fabric, deepest_fold(job_.table), job_.unit);
   if (!why_not.empty()) return refused(fold.way, why_not);
-  if (budget_.is_cancelled()) return refused(fold.way, "planning was stopped before this way");
+  if (budget_.is_cancelled()) return refused(fold.way, say("planning was stopped before this way"));
   const FoldPlan as_way{fold.way, fold.lines, levels_of(fold.way)};
   Choice choice{layouts_at(as_way, roll_.fabric, fold_limits())};
   choice.note = kAllCuts;
@@ -323,10 +321,10 @@ Result<Plan> RollPlanner::plan_among(const FoldWay& way, const Choice& choice, b
   const Series series = best_series(entries, capacity_, budget_.steps, budget_.cancelled);
   count_stage();
   if (series.picks.empty() && budget_.is_cancelled())
-    return refused(way, "planning was stopped before a plan of this way was found");
+    return refused(way, say("planning was stopped before a plan of this way was found"));
   if (series.picks.empty())
-    return refused(way, tables.aim().worth_first ? "no panel fits"
-                                                 : "no panel that fits is worth the time of cutting it");
+    return refused(way, tables.aim().worth_first ? say("no panel fits")
+                                                 : say("no panel that fits is worth the time of cutting it"));
   std::vector<LayOption> chosen;
   for (int pick : series.picks) chosen.push_back(tight[pick]);
   Plan plan = write_plan(tables, way, std::move(chosen));
@@ -334,7 +332,7 @@ Result<Plan> RollPlanner::plan_among(const FoldWay& way, const Choice& choice, b
   plan.proof = prove(plan, lost, series, choice);
   if (plan.lost.empty()) return plan;
   if (around_flaws && !budget_.is_cancelled()) plan = plan_around_flaws(tables, way, scale, options, plan);
-  if (plan.worth == Worth()) return refused(way, "every panel that fits would touch a flaw");
+  if (plan.worth == Worth()) return refused(way, say("every panel that fits would touch a flaw"));
   return plan;
 }
 

@@ -13,6 +13,7 @@
 #include "job/aim_scale.h"
 #include "job/hand.h"
 #include "job/plan_roll.h"
+#include "measure/words.h"
 
 namespace foldyard {
 
@@ -63,7 +64,7 @@ class RollPlanner {
   TableSet& tables() { return *tables_; }  // REQUIRES a search that was not refused
   Layouts layouts_for(const FoldWay& way) const;
   // Why no plan may be of this way; empty where one may.
-  std::string refusal(const FoldWay& way) const;
+  Words refusal(const FoldWay& way) const;
   std::int64_t most_lengths(const FoldWay& way) const;
 
  private:
@@ -82,14 +83,14 @@ class RollPlanner {
     Layouts layouts;
     bool is_complete = true;  // every fold that may lie so
     std::optional<Length> length = {};
-    const char* note = nullptr;  // of a proof
+    const char* note = "";  // of a proof, to say
   };
   using Searches = std::vector<std::unique_ptr<StripSearch>>;  // by copies, from 1
 
   FoldLimits fold_limits() const;
   FoldPlan fold_with(const FoldWay& way, const Hand& hand) const;
   Result<Choice> choice_within(const FoldWay& way, const Hand& hand) const;
-  std::string why_no_such_length(const FoldWay& way, Length length) const;
+  Words why_no_such_length(const FoldWay& way, Length length) const;
   Result<Plan> plan_among(const FoldWay& way, const Choice& choice, bool around_flaws);
   std::vector<LayOption> options_of(const Searches& searches, const FoldWay& way, const Choice& choice) const;
   std::vector<LayOption> options_of_length(const Searches& searches, const FoldWay& way, Length length) const;

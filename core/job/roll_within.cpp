@@ -13,23 +13,23 @@ namespace foldyard {
 namespace {
 
 constexpr const char* kWithTheHand =
-    "with what is set by hand, every place where a cut can matter was searched, and the other folds at any "
-    "place where the worth can change; none gives more";
+    to_say("with what is set by hand, every place where a cut can matter was searched, and the other folds at any "
+           "place where the worth can change; none gives more");
 
 std::vector<std::optional<Length>> pins_of(const FoldPlan& fold) { return {fold.lines.begin(), fold.lines.end()}; }
 
-Problem refused(const FoldWay& way, const std::string& why) { return {way_name(way), why, ""}; }
+Problem refused(const FoldWay& way, const Words& why) { return {way_name(way), why, ""}; }
 
 }  // namespace
 
-std::string RollPlanner::why_no_such_length(const FoldWay& way, Length length) const {
+Words RollPlanner::why_no_such_length(const FoldWay& way, Length length) const {
   const int half = way.end_to_end ? 2 : 1;
   const Grid& along = tables_->along(way.end_to_end);
   const Length most = std::min(job_.table.length * half, capacity_ - job_.losses.allowance);
-  const auto text = [&](Length l) { return write_length(l, job_.unit); };
-  if (length > most) return "lengths of " + text(length) + " are longer than the " + text(most) + " that fit the table and the roll";
-  if (length / half * half != length) return "a length of " + text(length) + " cannot be halved in whole units";
-  if (along.size() == 0 || along[0] > length / half) return "no panel fits lengths of " + text(length);
+  const auto text = [&](Length l) { return Words::number(write_length(l, job_.unit)); };
+  if (length > most) return say("lengths of %1 are longer than the %2 that fit the table and the roll", text(length), text(most));
+  if (length / half * half != length) return say("a length of %1 cannot be halved in whole units", text(length));
+  if (along.size() == 0 || along[0] > length / half) return say("no panel fits lengths of %1", text(length));
   return {};
 }
 
@@ -48,10 +48,10 @@ FoldPlan RollPlanner::fold_with(const FoldWay& way, const Hand& hand) const {
 }
 
 Result<RollPlanner::Choice> RollPlanner::choice_within(const FoldWay& way, const Hand& hand) const {
-  std::string why_not = refusal(way);
+  Words why_not = refusal(way);
   if (why_not.empty() && hand.length) why_not = why_no_such_length(way, *hand.length);
   if (!why_not.empty()) return refused(way, why_not);
-  if (budget_.is_cancelled()) return refused(way, "planning was stopped before this way");
+  if (budget_.is_cancelled()) return refused(way, say("planning was stopped before this way"));
   Choice choice;
   choice.length = hand.length;
   choice.note = kWithTheHand;
@@ -66,7 +66,7 @@ Result<RollPlanner::Choice> RollPlanner::choice_within(const FoldWay& way, const
     choice.layouts = std::move(pinned.layouts);
     choice.is_complete = pinned.is_complete;
   }
-  if (choice.layouts.empty()) return refused(way, "the folds cannot lie so with the pinned lines where they are");
+  if (choice.layouts.empty()) return refused(way, say("the folds cannot lie so with the pinned lines where they are"));
   return choice;
 }
 

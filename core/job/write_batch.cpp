@@ -39,7 +39,7 @@ class RollWriter {
     lay_in_stretches();
     sum_up(job_, plan_);
     plan_.proof = {std::max(area_bound(job_, roll()), plan_.worth), false,
-                   "cut for an order; the bound counts every bit of usable cloth of this roll"};
+                   say("cut for an order; the bound counts every bit of usable cloth of this roll")};
     return std::move(plan_);
   }
 

@@ -145,7 +145,7 @@ Result<YieldRange> yield_range(const Job& job, int roll, const FoldWay& way, Aim
                                const SearchBudget& budget) {
   const Roll& cloth = roll_at(job, roll);
   if (!is_estimated(cloth))
-    return Problem{cloth.name, "the length of this roll is no estimate", "plan it as it is"};
+    return Problem{cloth.name, say("the length of this roll is no estimate"), say("plan it as it is")};
   const Result<LengthEstimate> estimate = foldyard::estimate(*cloth.measured, cloth.fabric.width);
   if (!estimate) return estimate.problem();
   const Range search(job, roll, way, aim, budget);
@@ -159,7 +159,7 @@ Result<YieldRange> yield_range(const Job& job, int roll, const FoldWay& way, Aim
   range.proved = all_proved(range);
   if (range.steps.is_all) range.most_lost = most_lost(range);
   if (budget.is_cancelled())
-    return Problem{cloth.name, "planning was stopped before all lengths were tried", "plan again"};
+    return Problem{cloth.name, say("planning was stopped before all lengths were tried"), say("plan again")};
   return range;
 }
 

@@ -50,15 +50,15 @@ constexpr std::string_view kSigns[] = {"-", "+", "\u2212", "\u2013"};
 constexpr std::size_t kMostDigits = 7;
 constexpr std::size_t kMostDecimals = 9;
 
-Problem problem(std::string what, std::string next = {}) {
+Problem problem(Words what, Words next = {}) {
   return {"", std::move(what), std::move(next)};
 }
 
-Problem too_long() { return problem("it is longer than 1 km", "give a shorter length"); }
+Problem too_long() { return problem(say("it is longer than 1 km"), say("give a shorter length")); }
 
 Problem not_exact() {
-  return problem("it is not a whole number of 1/320 mm",
-                 "round it to 0.1 mm or to 1/64 in");
+  return problem(say("it is not a whole number of 1/320 mm"),
+                 say("round it to 0.1 mm or to 1/64 in"));
 }
 
 bool is_digit(char c) { return c >= '0' && c <= '9'; }
@@ -115,14 +115,14 @@ bool takes_separator(std::string_view& rest) { return take(rest, ".") || take(re
 // What follows a decimal point or comma.
 Result<Number> read_decimals(std::string_view& rest, std::int64_t whole, bool comma) {
   std::string_view digits = take_while(rest, is_digit);
-  if (digits.empty()) return problem("a digit is missing after the decimal point");
+  if (digits.empty()) return problem(say("a digit is missing after the decimal point"));
   if (takes_separator(rest)) {
-    return problem("it has more than one point or comma in a number",
-                   "write one point for the decimals and no thousands marks");
+    return problem(say("it has more than one point or comma in a number"),
+                   say("write one point for the decimals and no thousands marks"));
   }
   if (comma && digits.size() == 3) {
-    return problem("three digits after a comma may be thousands or decimals",
-                   "write a point for decimals, or the number without a comma");
+    return problem(say("three digits after a comma may be thousands or decimals"),
+                   say("write a point for decimals, or the number without a comma"));
   }
   while (digits.ends_with('0')) digits.remove_suffix(1);
   if (digits.size() > kMostDecimals) return not_exact();
@@ -145,12 +145,12 @@ bool take_fraction_sign(std::string_view& rest, Number& number) {
 Result<Number> read_fraction(std::string_view& rest, std::int64_t whole, std::string_view upper) {
   const Result<std::int64_t> above = whole_number(upper);
   const std::string_view lower_digits = take_while(rest, is_digit);
-  if (lower_digits.empty()) return problem("a number is missing under the fraction line");
+  if (lower_digits.empty()) return problem(say("a number is missing under the fraction line"));
   const Result<std::int64_t> below = whole_number(lower_digits);
   if (!above || !below) return not_exact();
-  if (*below == 0) return problem("a fraction cannot have 0 below its line");
+  if (*below == 0) return problem(say("a fraction cannot have 0 below its line"));
   if (whole > 0 && *above >= *below) {
-    return problem("a fraction after a whole number must be less than one");
+    return problem(say("a fraction after a whole number must be less than one"));
   }
   return Number{whole, *above, *below};
 }
@@ -169,14 +169,14 @@ Result<Number> read_after_whole(std::string_view& rest, std::int64_t whole) {
 
 Result<Number> read_number(std::string_view& rest) {
   if (take_any(rest, kSigns)) {
-    return problem("it has a sign", "give a length of zero or more, without a sign");
+    return problem(say("it has a sign"), say("give a length of zero or more, without a sign"));
   }
   Number number;
   if (take_fraction_sign(rest, number)) return number;
   const std::string_view digits = take_while(rest, is_digit);
   const bool comma = rest.starts_with(',');
   if (digits.empty() && !rest.starts_with('.')) {
-    return problem("it does not start with a number", "write it as 45 cm or 17 3/4 in");
+    return problem(say("it does not start with a number"), say("write it as 45 cm or 17 3/4 in"));
   }
   if (take(rest, "/")) return read_fraction(rest, 0, digits);
   const Result<std::int64_t> whole = whole_number(digits);
@@ -194,9 +194,9 @@ bool is_spelled(std::string_view token, std::string_view unit) {
 }
 
 Problem no_such_unit(std::string_view token) {
-  std::string what = "there is no such unit";
-  if (token.size() <= 12) what.append(" as \"").append(token).append("\"");
-  return problem(what, "use mm, cm, m, in, ft or yd");
+  const bool is_short = token.size() <= 12;
+  return problem(is_short ? say("there is no such unit as \"%1\"", token) : say("there is no such unit"),
+                 say("use mm, cm, m, in, ft or yd"));
 }
 
 Result<std::int64_t> read_unit(std::string_view& rest) {
@@ -206,9 +206,9 @@ Result<std::int64_t> read_unit(std::string_view& rest) {
   }
   if (!word.empty()) return no_such_unit(word);
   if (!rest.empty() && is_digit(rest[0])) {
-    return problem("it has two numbers with no unit between them", "give one number and its unit");
+    return problem(say("it has two numbers with no unit between them"), say("give one number and its unit"));
   }
-  return problem("a number has no unit", "write mm, cm, m, in, ft or yd after it");
+  return problem(say("a number has no unit"), say("write mm, cm, m, in, ft or yd after it"));
 }
 
 Result<Length> length_of(const Number& number, std::int64_t unit) {
@@ -243,14 +243,14 @@ Result<Length> add_inches(const Measure& first, const Measure& inches) {
   const bool is_pair = (first.unit == kFoot || first.unit == Length::kUnitsPerYard) &&
                        inches.unit == Length::kUnitsPerInch;
   if (!is_pair) {
-    return problem("only feet or yards and then inches make one length of two",
-                   "give one number and its unit");
+    return problem(say("only feet or yards and then inches make one length of two"),
+                   say("give one number and its unit"));
   }
   if (first.length.units() % first.unit != 0) {
-    return problem("feet or yards with inches after them must be whole");
+    return problem(say("feet or yards with inches after them must be whole"));
   }
   if (inches.length.units() >= first.unit) {
-    return problem("the inches make another whole foot or yard", "carry them over");
+    return problem(say("the inches make another whole foot or yard"), say("carry them over"));
   }
   if (first.length + inches.length > kLongest) return too_long();
   return first.length + inches.length;
@@ -258,21 +258,21 @@ Result<Length> add_inches(const Measure& first, const Measure& inches) {
 
 Result<Length> read_measures(std::string_view rest) {
   skip_blanks(rest);
-  if (rest.empty()) return problem("it is empty", "write it as 45 cm or 17 3/4 in");
+  if (rest.empty()) return problem(say("it is empty"), say("write it as 45 cm or 17 3/4 in"));
   const Result<Measure> first = read_measure(rest);
   if (!first) return first.problem();
   if (rest.empty()) return first->length;
   const Result<Measure> second = read_measure(rest);
   if (!second) return second.problem();
-  if (!rest.empty()) return problem("something follows the length", "give the length alone");
+  if (!rest.empty()) return problem(say("something follows the length"), say("give the length alone"));
   return add_inches(*first, *second);
 }
 
 // The text itself, unless it is too long or not fit to be shown.
-std::string quoted(std::string_view text) {
-  if (text.size() > 40) return "this text";
+Words quoted(std::string_view text) {
+  if (text.size() > 40) return say("this text");
   for (char c : text) {
-    if (static_cast<unsigned char>(c) < ' ') return "this text";
+    if (static_cast<unsigned char>(c) < ' ') return say("this text");
   }
   return std::string("\"").append(text).append("\"");
 }
@@ -283,7 +283,7 @@ Result<Length> read_length(std::string_view text) {
   Result<Length> length = read_measures(text);
   if (length) return length;
   Problem reason = length.problem();
-  reason.what = quoted(text) + " is not a length: " + reason.what;
+  reason.what = say("%1 is not a length: %2", quoted(text), reason.what);
   return reason;
 }
 

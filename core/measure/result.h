@@ -3,19 +3,21 @@
 // Result<T>: a value, or one clear sentence about what is wrong.
 //
 // Problem says where (a field such as `rolls[2].width`, or empty), what is
-// wrong, and what to do next. sentence() joins them for a person:
+// wrong, and what to do next. sentence() joins them for a person, in English:
 // "rolls[2].width: 0 mm is not a width; give more than zero."
 
 #include <optional>
 #include <string>
 #include <utility>
 
+#include "measure/words.h"
+
 namespace foldyard {
 
 struct Problem {
-  std::string where;
-  std::string what;
-  std::string next;
+  Words where;
+  Words what;
+  Words next;
 
   std::string sentence() const {
     return (where.empty() ? "" : where + ": ") + what + (next.empty() ? "." : "; " + next + ".");

@@ -5,6 +5,7 @@
 
 #include "floors.h"
 #include "papers.h"
+#include "said.h"
 #include "sizes.h"
 
 namespace foldyard::house {
@@ -39,6 +40,13 @@ TEST(UpwardIncludes, HoldTheInspectorToNouns) {
   EXPECT_EQ(upward_includes(at("core/inspect/a.cpp", "#include \"fold/fold_map.h\"\n")).size(), 1u);
   EXPECT_EQ(upward_includes(at("core/inspect/a.cpp", "#include \"job/plan_roll.h\"\n")).size(), 1u);
   EXPECT_TRUE(upward_includes(at("core/inspect/a.cpp", "#include \"job/plan.h\"\n")).empty());
+}
+
+TEST(Unsaid, IsFound) {
+  EXPECT_EQ(unsaid(at("core/job/a.cpp", "return {\"rolls\", \"no panel\", say(\"cut it\")};\n")).size(), 1u);
+  EXPECT_EQ(unsaid(at("core/job/a.cpp", "x = say(\"no \") + \"panel fits\";\n")).size(), 1u);
+  EXPECT_TRUE(unsaid(at("core/job/a.cpp", "// \"no panel\"\ny = say(\"no panel \"\n  \"fits here\");\n")).empty());
+  EXPECT_TRUE(unsaid(at("core/job/a.cpp", "constexpr auto k = to_say(\"no panel\");\nkey(\"panels[].at_most\");\n")).empty());
 }
 
 TEST(QtInCore, IsFound) {

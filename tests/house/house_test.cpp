@@ -7,6 +7,7 @@
 
 #include "floors.h"
 #include "papers.h"
+#include "said.h"
 #include "sizes.h"
 
 namespace foldyard::house {
@@ -45,6 +46,13 @@ TEST(House, CoreLinksOnlyDownwardsAndWhatItIncludes) {
 
 TEST(House, CoreHasNoQt) {
   for (const auto& source : sources_in("core", kCode)) expect_none(qt_in_core(source));
+}
+
+// What the inspector finds and what the solver meets is told to engineers alone.
+TEST(House, WhatCoreTellsAPersonCanBeTranslated) {
+  for (const auto* room : {"core/measure", "core/cloth", "core/goods", "core/fold", "core/lay", "core/costing",
+                           "core/cutting", "core/batch", "core/job", "app/file"})
+    for (const auto& source : sources_in(room, {".cpp", ".h"})) expect_none(unsaid(source));
 }
 
 TEST(House, OnlyTheWindowHasWidgets) {
