@@ -8,6 +8,7 @@
 #include "batch/order_words.h"
 #include "batch/pin_edits.h"
 #include "batch/tickets.h"
+#include "language/spoken.h"
 
 namespace foldyard {
 namespace {
@@ -171,7 +172,7 @@ void BatchPage::choose_and_write_tickets() {
 bool BatchPage::write_tickets_to(const QString& path) {
   if (!answer_) return false;
   const auto problem = write_tickets(*answer_, path);
-  view_->show_fault(problem ? QString::fromStdString(problem->sentence()) : QString());
+  view_->show_fault(problem ? spoken(*problem) : QString());
   return !problem;
 }
 

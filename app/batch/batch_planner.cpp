@@ -6,6 +6,7 @@
 
 #include "batch/order_words.h"
 #include "job/check_job.h"
+#include "language/spoken.h"
 
 namespace foldyard {
 
@@ -84,7 +85,7 @@ BatchPlanner::Ending BatchPlanner::planned(const Job& job, int number) {
   };
   try {
     const auto plan = plan_(job, budget);
-    if (!plan) return {nullptr, QString::fromStdString(plan.problem().sentence())};
+    if (!plan) return {nullptr, spoken(plan.problem())};
     return {answer_of(*plan), {}};
   } catch (const std::exception& problem) {
     return {nullptr, tr("The batch could not be planned: %1.").arg(QString::fromUtf8(problem.what()))};

@@ -14,6 +14,7 @@
 #include "drawing/batch_rows.h"
 #include "drawing/words.h"
 #include "fields/field_text.h"
+#include "language/spoken.h"
 
 namespace foldyard {
 namespace {
@@ -166,7 +167,7 @@ void CutDialog::read_left(CutReport& report) {
     if (entry.isEmpty()) continue;
     const auto length = typed_length(entry, answer_->job.unit);
     if (length) report.left.push_back({row.key.toInt(), *length});
-    else reasons[row.key] = QString::fromStdString(length.problem().sentence());
+    else reasons[row.key] = spoken(length.problem());
   }
   left_->set_reasons(reasons);
   if (refused_.isEmpty() && !reasons.empty()) refused_ = reasons.begin()->second;

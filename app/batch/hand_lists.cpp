@@ -5,6 +5,7 @@
 
 #include "drawing/words.h"
 #include "fold/fold_plan.h"
+#include "language/spoken.h"
 #include "language/tr.h"
 
 namespace foldyard {
@@ -60,7 +61,7 @@ JobList kept_list() {
            count,
            read_column(tr("Long"), tr("Each, along the roll, without its allowance"),
                        [](const Job& job, int row) { return length_words(kept_at(job, row).length, job.unit); }, false),
-           read_column(tr("Folded"), tr("How they are folded"), [](const Job& job, int row) { return text(way_name(kept_at(job, row).way)); }, true),
+           read_column(tr("Folded"), tr("How they are folded"), [](const Job& job, int row) { return spoken(way_name(kept_at(job, row).way)); }, true),
            read_column(tr("Cut"), tr("Places that are cut in one, each through all plies below it"),
                        [](const Job& job, int row) { return gives(job, kept_at(job, row)); }, true)}};
 }

@@ -7,6 +7,7 @@
 #include "cloth/cloth_of.h"
 #include "fields/field_names.h"
 #include "fields/field_text.h"
+#include "language/spoken.h"
 #include "language/tr.h"
 
 namespace foldyard {
@@ -56,7 +57,7 @@ Problem told_in_words(const Problem& problem, const Job& job) {
 }
 
 QString order_problem_text(const Problem& problem, const Job& job) {
-  return QString::fromStdString(told_in_words(problem, job).sentence());
+  return spoken(told_in_words(problem, job));
 }
 
 std::vector<std::string> typed_words(const QString& text, const Job& job) {

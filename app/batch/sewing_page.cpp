@@ -10,6 +10,7 @@
 #include "batch/sewing_edits.h"
 #include "fields/cloth_combo.h"
 #include "fields/duration_text.h"
+#include "language/spoken.h"
 
 namespace foldyard {
 namespace {
@@ -162,7 +163,7 @@ void SewingPage::keep_lap(Duration time) {
   if (!step) return;
   const QString words = tr("time the step “%1”: %2").arg(text(step->name), duration_text(time));
   if (const auto problem = document_.edit(with_time(document_.job(), place, time), words))
-    return steps_->table()->refuse(QString::fromStdString(problem->sentence()));
+    return steps_->table()->refuse(spoken(*problem));
   steps_->table()->choose((place.step + 1) % steps_->model()->rowCount());
 }
 

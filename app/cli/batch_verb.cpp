@@ -16,6 +16,8 @@
 #include "file/write_job.h"
 #include "job/mark_cut.h"
 #include "job/plan_batch.h"
+#include "language/in_english.h"
+#include "language/tr.h"
 
 namespace foldyard {
 namespace {
@@ -40,7 +42,9 @@ QString words_of(const BatchAnswer& answer) {
   return plain_text(text) + caution_words(answer.job);
 }
 
+// For programs: in English, with decimal points.
 QByteArray csv_of(const BatchAnswer& answer) {
+  const InEnglish english;
   std::vector<QStringList> rows;
   for (const BatchTable& table : batch_tables(answer)) {
     if (!rows.empty()) rows.push_back({QString()});
@@ -59,10 +63,10 @@ QByteArray file_of(const BatchAnswer& answer, const Call& call) {
 Outcome write_out(const BatchAnswer& answer, const Call& call, const QString& complaint) {
   const QByteArray bytes = file_of(answer, call);
   if (bytes.isEmpty()) {
-    return {Exit::cannot_plan, {}, QStringLiteral("The tickets could not be drawn; try another kind of file.")};
+    return {Exit::cannot_plan, {}, tr("The tickets could not be drawn; try another kind of file.")};
   }
   if (const auto problem = safe_write(call.to, bytes)) return refusal(Exit::wrong_call, *problem);
-  return {Exit::done, wrapped(batch_words(answer), QString()) + QStringLiteral("Written to %1.\n").arg(call.to), complaint};
+  return {Exit::done, wrapped(batch_words(answer), QString()) + tr("Written to %1.\n").arg(call.to), complaint};
 }
 
 Outcome write_job_to(const Job& job, const Call& call, const QString& words, const QString& complaint = {}) {
@@ -90,7 +94,7 @@ Outcome cut_verb(const Job& job, const Call& call) {
   if (call.lays.empty()) report = all_cut(*plan, report.when);
   const Result<Job> next = mark_cut(job, *plan, report);
   if (!next) return refusal(Exit::wrong_call, next.problem());
-  const QString words = QStringLiteral("Marked %1 of %2 lays as cut; the job with what is left is in %3.\n")
+  const QString words = tr("Marked %1 of %2 lays as cut; the job with what is left is in %3.\n")
                             .arg(report.lays.size()).arg(plan->lays.size()).arg(call.to);
   return write_job_to(*next, call, words, interruptible.complaint());
 }
@@ -99,15 +103,15 @@ Outcome shelf_verb(const Job& job, const Call& call) {
   if (call.from.isEmpty()) {
     if (call.to.isEmpty()) return {Exit::done, QString::fromUtf8(shelf_csv(job)), {}};
     if (const auto problem = safe_write(call.to, shelf_csv(job))) return refusal(Exit::wrong_call, *problem);
-    return {Exit::done, QStringLiteral("The shelf is in %1.\n").arg(call.to), {}};
+    return {Exit::done, tr("The shelf is in %1.\n").arg(call.to), {}};
   }
   QFile file(call.from);
   if (!file.open(QIODevice::ReadOnly)) {
-    return {Exit::wrong_call, {}, QStringLiteral("%1: the file cannot be read; check its name and folder.").arg(call.from)};
+    return {Exit::wrong_call, {}, tr("%1: the file cannot be read; check its name and folder.").arg(call.from)};
   }
   const Result<Job> next = with_shelf(job, file.readAll());
   if (!next) return refusal(Exit::wrong_call, next.problem());
-  return write_job_to(*next, call, QStringLiteral("The job with %1 rolls is in %2.\n").arg(next->rolls.size()).arg(call.to));
+  return write_job_to(*next, call, tr("The job with %1 rolls is in %2.\n").arg(next->rolls.size()).arg(call.to));
 }
 
 }  // namespace foldyard

@@ -13,6 +13,9 @@
 #include "job/decimal.h"
 #include "job/defaults.h"
 #include "job/start_job.h"
+#include "language/local_numbers.h"
+#include "language/spoken.h"
+#include "language/tr.h"
 #include "measure/read_length.h"
 
 namespace foldyard {
@@ -23,14 +26,13 @@ QString text(std::string_view utf8) {
 }
 
 Problem unknown(const char* option, const QString& key) {
-  return {"", std::string(option) + " cannot be \"" + key.toStdString() + "\"",
-          "take a key that foldyard kinds shows"};
+  return {"", say("%1 cannot be \"%2\"", option, key.toStdString()), say("take a key that foldyard kinds shows")};
 }
 
 std::optional<Problem> add_rolls(Job& job, const Call& call) {
   const Result<Length> length = read_length(call.length.toStdString());
   if (!length) {
-    return Problem{"--length", length.problem().what, "write it like --length \"23.4 m\""};
+    return Problem{"--length", length.problem().what, say("write it like --length \"23.4 m\"")};
   }
   for (const QString& key : call.cloth) {
     const ClothKind* kind = cloth_kind(key.toStdString());
@@ -62,48 +64,48 @@ Result<Job> first_job(const Call& call) {
 }
 
 QString cloth_table() {
-  std::vector<QStringList> rows = {{"  --cloth", "", "width", "selvedge", "thickness", "nap",
-                                    "shrinks", "g/m²"}};
+  std::vector<QStringList> rows = {{"  --cloth", "", tr("width", "column"), tr("selvedge"), tr("thickness", "column"),
+                                    tr("nap"), tr("shrinks", "column"), "g/m²"}};
   for (const ClothKind& kind : cloth_kinds()) {
     const Fabric& fabric = kind.fabric;
-    rows.push_back({QStringLiteral("  ") + text(kind.key), text(kind.name),
+    rows.push_back({QStringLiteral("  ") + text(kind.key), spoken(kind.name),
                     length_words(fabric.width, Unit::cm), length_words(fabric.selvedge, Unit::cm),
                     length_words(fabric.thickness, Unit::mm),
-                    fabric.nap == Nap::one_way ? QStringLiteral("one-way") : QStringLiteral("none"),
-                    text(write_decimal(fabric.shrinkage.along, 2)) + QStringLiteral(" %"),
-                    text(write_decimal(kind.grams, 1))});
+                    fabric.nap == Nap::one_way ? tr("one-way") : spoken(say("none")),
+                    local_numbers(text(write_decimal(fabric.shrinkage.along, 2))) + QStringLiteral(" %"),
+                    local_numbers(text(write_decimal(kind.grams, 1)))});
   }
-  return QStringLiteral("Cloth: starting values, to be measured on your own\n") + text_table(rows);
+  return tr("Cloth: starting values, to be measured on your own\n") + text_table(rows);
 }
 
 QString basis_words() {
-  QString words = QStringLiteral("\nWhat they rest on\n");
+  QString words = tr("\nWhat they rest on\n");
   for (const ClothKind& kind : cloth_kinds()) {
-    words += QStringLiteral("  %1: %2\n").arg(text(kind.key), text(kind.basis));
+    words += QStringLiteral("  %1: %2\n").arg(text(kind.key), spoken(kind.basis));
   }
   return words;
 }
 
 QString goods_table() {
-  std::vector<QStringList> rows = {{"  --goods", "", "kind and finished size", "handles"}};
+  std::vector<QStringList> rows = {{"  --goods", "", tr("kind and finished size", "column"), tr("handles", "column")}};
   for (const ReadyGoods& each : ready_goods()) {
     const Goods& goods = each.goods;
-    rows.push_back({QStringLiteral("  ") + text(each.key), text(each.name),
+    rows.push_back({QStringLiteral("  ") + text(each.key), spoken(each.name),
                     goods_words(goods, Unit::cm),
                     goods.handles == 0 ? QString()
                                        : QStringLiteral("%1 × %2").arg(
                                              QString::number(goods.handles),
                                              length_words(goods.handle, Unit::cm))});
   }
-  return QStringLiteral("\nGoods\n") + text_table(rows);
+  return tr("\nGoods\n") + text_table(rows);
 }
 
 }  // namespace
 
 Outcome begin_verb(const Call& call) {
   if (QFileInfo::exists(call.job)) {
-    return refusal(Exit::wrong_call, {call.job.toStdString(), "the file is there already",
-                                      "name another; it was left as it is"});
+    return refusal(Exit::wrong_call, {call.job.toStdString(), say("the file is there already"),
+                                      say("name another; it was left as it is")});
   }
   const Result<Job> job = first_job(call);
   if (!job) return refusal(Exit::wrong_call, job.problem());
@@ -111,7 +113,7 @@ Outcome begin_verb(const Call& call) {
     return refusal(Exit::wrong_call, *problem);
   }
   return {Exit::done,
-          QStringLiteral("%1 begun with %2 rolls and %3 panels. Measure your cloth and put your own "
+          tr("%1 begun with %2 rolls and %3 panels. Measure your cloth and put your own "
                          "figures in (docs/job-file.md), then: foldyard plan %1\n")
                   .arg(call.job, QString::number(job->rolls.size()),
                        QString::number(job->panels.size())) +

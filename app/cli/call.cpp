@@ -5,6 +5,8 @@
 
 #include <limits>
 
+#include "language/tr.h"
+
 namespace foldyard {
 namespace {
 
@@ -38,38 +40,38 @@ Problem wrong(const QString& what, const QString& next) {
 QString list_of(const QStringList& words) { return words.join(QStringLiteral(", ")); }
 
 // The arguments of a verb: job files, and options with their values.
-struct Words {
+struct Given {
   QStringList jobs;
   QMap<QString, QString> options;
 };
 
-std::optional<Problem> add_option(Words& words, const QString& verb, QStringList& rest,
+std::optional<Problem> add_option(Given& words, const QString& verb, QStringList& rest,
                                   const QString& word) {
   const qsizetype equals = word.indexOf(u'=');
   const QString name = word.left(equals);
   const QStringList known = kOptionsOf.value(verb);
   if (!known.contains(name)) {
-    return wrong(QStringLiteral("%1 knows no option %2").arg(verb, name),
-                 known.isEmpty() ? QStringLiteral("leave it out")
-                                 : QStringLiteral("use one of ") + list_of(known));
+    return wrong(tr("%1 knows no option %2").arg(verb, name),
+                 known.isEmpty() ? tr("leave it out")
+                                 : tr("use one of %1").arg(list_of(known)));
   }
   if (words.options.contains(name)) {
-    return wrong(QStringLiteral("%1 stands twice").arg(name), QStringLiteral("give it once"));
+    return wrong(tr("%1 stands twice").arg(name), tr("give it once"));
   }
   if (kFlags.contains(name)) {
-    if (equals >= 0) return wrong(name + QStringLiteral(" takes no value"), QStringLiteral("leave it out"));
+    if (equals >= 0) return wrong(tr("%1 takes no value").arg(name), tr("leave it out"));
     words.options[name] = QString();
     return {};
   }
   if (equals < 0 && rest.isEmpty()) {
-    return wrong(name + QStringLiteral(" has no value"), QStringLiteral("put it behind the option"));
+    return wrong(tr("%1 has no value").arg(name), tr("put it behind the option"));
   }
   words.options[name] = equals >= 0 ? word.mid(equals + 1) : rest.takeFirst();
   return {};
 }
 
-Result<Words> sort_words(const QString& verb, QStringList rest) {
-  Words words;
+Result<Given> sort_words(const QString& verb, QStringList rest) {
+  Given words;
   bool only_names = false;
   while (!rest.isEmpty()) {
     const QString word = rest.takeFirst();
@@ -83,63 +85,64 @@ Result<Words> sort_words(const QString& verb, QStringList rest) {
   }
   const bool wants_job = verb != QLatin1String("kinds");
   if (!wants_job && !words.jobs.isEmpty()) {
-    return wrong(QStringLiteral("kinds takes no job file"), QStringLiteral("leave it out"));
+    return wrong(tr("kinds takes no job file"), tr("leave it out"));
   }
   if (wants_job && words.jobs.isEmpty()) {
-    return wrong(QStringLiteral("no job file is named"),
-                 QStringLiteral("write foldyard %1 JOB").arg(verb));
+    return wrong(tr("no job file is named"),
+                 tr("write foldyard %1 JOB").arg(verb));
   }
   if (words.jobs.size() > 1) {
-    return wrong(QStringLiteral("more than one job file is named: ") + list_of(words.jobs),
-                 QStringLiteral("name one; quote names with spaces"));
+    return wrong(tr("more than one job file is named: %1").arg(list_of(words.jobs)),
+                 tr("name one; quote names with spaces"));
   }
   return words;
 }
 
+Problem no_such_value(const QString& option, const QString& given, const QStringList& known) {
+  return wrong(tr("%1 cannot be \"%2\"").arg(option, given), tr("use one of %1").arg(list_of(known)));
+}
+
 template <class Value>
-std::optional<Problem> take_word(const Words& words, const char* option, const QStringList& known,
+std::optional<Problem> take_word(const Given& words, const char* option, const QStringList& known,
                                  Value& value) {
   const auto found = words.options.constFind(QLatin1String(option));
   if (found == words.options.constEnd()) return {};
   const qsizetype index = known.indexOf(*found);
-  if (index < 0) {
-    return wrong(QStringLiteral("%1 cannot be \"%2\"").arg(QLatin1String(option), *found),
-                 QStringLiteral("use one of ") + list_of(known));
-  }
+  if (index < 0) return no_such_value(QLatin1String(option), *found, known);
   value = static_cast<Value>(index);
   return {};
 }
 
-std::optional<Problem> take_way(const Words& words, Call& call) {
+std::optional<Problem> take_way(const Given& words, Call& call) {
   if (!words.options.contains(QStringLiteral("--way"))) return {};
   FoldWay way;
   const QString key = words.options.value(QStringLiteral("--way"));
   if (!way_from_key(key.toStdString(), way)) {
-    return wrong(QStringLiteral("there is no way of folding \"%1\"").arg(key),
-                 QStringLiteral("take a key that foldyard compare JOB shows"));
+    return wrong(tr("there is no way of folding \"%1\"").arg(key),
+                 tr("take a key that foldyard compare JOB shows"));
   }
   call.way = way;
   return {};
 }
 
-std::optional<Problem> take_target(const Words& words, Call& call) {
+std::optional<Problem> take_target(const Given& words, Call& call) {
   if (call.verb != Verb::draw) return {};
   call.to = words.options.value(QStringLiteral("--to"));
   if (call.to.isEmpty()) {
-    return wrong(QStringLiteral("draw does not know where to write"),
-                 QStringLiteral("add --to FILE.pdf, FILE.svg or FILE.png"));
+    return wrong(tr("draw does not know where to write"),
+                 tr("add --to FILE.pdf, FILE.svg or FILE.png"));
   }
   const qsizetype index = kFormats.indexOf(QFileInfo(call.to).suffix().toLower());
   if (index < 0) {
-    return wrong(QStringLiteral("\"%1\" names no kind of drawing").arg(call.to),
-                 QStringLiteral("let the name end in .pdf, .svg or .png"));
+    return wrong(tr("\"%1\" names no kind of drawing").arg(call.to),
+                 tr("let the name end in .pdf, .svg or .png"));
   }
   call.format = static_cast<Format>(index);
   return {};
 }
 
 // "3" is page 3 alone, "2-4" three pages, "2-" all from the second on.
-std::optional<Problem> take_pages(const Words& words, Call& call) {
+std::optional<Problem> take_pages(const Given& words, Call& call) {
   const QString text = words.options.value(QStringLiteral("--pages"), QStringLiteral("1-"));
   const QStringList ends = text.split(u'-');
   bool first_is = false, last_is = false;
@@ -149,15 +152,15 @@ std::optional<Problem> take_pages(const Words& words, Call& call) {
   if (to_end) last = std::numeric_limits<int>::max();
   last_is = last_is || to_end;
   if (ends.size() > 2 || !first_is || !last_is || first < 1 || last < first) {
-    return wrong(QStringLiteral("--pages cannot be \"%1\"").arg(text),
-                 QStringLiteral("write pages like 2-4, 3 or 2-"));
+    return wrong(tr("--pages cannot be \"%1\"").arg(text),
+                 tr("write pages like 2-4, 3 or 2-"));
   }
   call.pages = {first - 1, to_end ? last : last - 1};
   return {};
 }
 
 // What stands on the sheet.
-std::optional<Problem> take_sheet(const Words& words, Call& call) {
+std::optional<Problem> take_sheet(const Given& words, Call& call) {
   const auto has = [&](const char* option) { return words.options.contains(QLatin1String(option)); };
   call.landscape = has("--landscape");
   call.comparison = !has("--no-comparison");
@@ -165,10 +168,10 @@ std::optional<Problem> take_sheet(const Words& words, Call& call) {
   if (has("--panel")) call.panel = words.options.value(QStringLiteral("--panel"));
   if (has("--patterns")) call.patterns = words.options.value(QStringLiteral("--patterns")).split(u',');
   if (call.panel && !call.templates) {
-    return wrong(QStringLiteral("--panel names a template"), QStringLiteral("add --templates"));
+    return wrong(tr("--panel names a template"), tr("add --templates"));
   }
   if (!call.patterns.isEmpty() && call.templates) {
-    return wrong(QStringLiteral("--templates draws no patterns"), QStringLiteral("leave --patterns out"));
+    return wrong(tr("--templates draws no patterns"), tr("leave --patterns out"));
   }
   if (call.verb == Verb::draw && has("--unit")) {
     call.words_in = Unit::cm;
@@ -178,7 +181,7 @@ std::optional<Problem> take_sheet(const Words& words, Call& call) {
 }
 
 // "1-3,5": lays counted from 1, kept from 0.
-std::optional<Problem> take_lays(const Words& words, Call& call) {
+std::optional<Problem> take_lays(const Given& words, Call& call) {
   const QString text = words.options.value(QStringLiteral("--lays"));
   if (text.isEmpty()) return {};
   for (const QString& part : text.split(u',')) {
@@ -186,7 +189,7 @@ std::optional<Problem> take_lays(const Words& words, Call& call) {
     bool first_is = false, last_is = false;
     const int first = ends.front().toInt(&first_is), last = ends.back().toInt(&last_is);
     if (ends.size() > 2 || !first_is || !last_is || first < 1 || last < first || last > 100'000) {
-      return wrong(QStringLiteral("--lays cannot be \"%1\"").arg(text), QStringLiteral("write lays like 1-3,5"));
+      return wrong(tr("--lays cannot be \"%1\"").arg(text), tr("write lays like 1-3,5"));
     }
     for (int lay = first; lay <= last; ++lay) call.lays.push_back(lay - 1);
   }
@@ -194,28 +197,28 @@ std::optional<Problem> take_lays(const Words& words, Call& call) {
 }
 
 // Where a batch, the job after cutting, or a shelf is written to.
-std::optional<Problem> take_batch(const Words& words, Call& call) {
+std::optional<Problem> take_batch(const Given& words, Call& call) {
   if (call.verb != Verb::batch && call.verb != Verb::cut && call.verb != Verb::shelf) return {};
   call.to = words.options.value(QStringLiteral("--to"));
   call.from = words.options.value(QStringLiteral("--from"));
   call.when = words.options.value(QStringLiteral("--when"));
   const QString ending = QFileInfo(call.to).suffix().toLower();
   if (call.verb == Verb::batch && !call.to.isEmpty() && ending != QLatin1String("pdf") && ending != QLatin1String("csv")) {
-    return wrong(QStringLiteral("\"%1\" names no kind of paper").arg(call.to), QStringLiteral("let the name end in .pdf or .csv"));
+    return wrong(tr("\"%1\" names no kind of paper").arg(call.to), tr("let the name end in .pdf or .csv"));
   }
   if (call.to.isEmpty() && (call.verb == Verb::cut || !call.from.isEmpty())) {
-    return wrong(QStringLiteral("there is no word of where to write the job"), QStringLiteral("add --to FILE.json"));
+    return wrong(tr("there is no word of where to write the job"), tr("add --to FILE.json"));
   }
   return take_lays(words, call);
 }
 
 // The keys of --cloth and --goods, and the length of the rolls.
-std::optional<Problem> take_start(const Words& words, Call& call) {
+std::optional<Problem> take_start(const Given& words, Call& call) {
   if (call.verb != Verb::begin) return {};
   for (const char* option : {"--cloth", "--goods", "--length"}) {
     if (!words.options.value(QLatin1String(option)).isEmpty()) continue;
-    return wrong(QStringLiteral("begin needs ") + QLatin1String(option),
-                 QStringLiteral("write foldyard begin JOB --cloth KEY --goods KEY --length "
+    return wrong(tr("begin needs %1").arg(QLatin1String(option)),
+                 tr("write foldyard begin JOB --cloth KEY --goods KEY --length "
                                 "\"20 m\"; foldyard kinds shows the keys"));
   }
   call.cloth = words.options.value(QStringLiteral("--cloth")).split(u',');
@@ -224,7 +227,7 @@ std::optional<Problem> take_start(const Words& words, Call& call) {
   return take_word(words, "--unit", kUnits, call.unit);
 }
 
-Result<Call> read_verb(Verb verb, const Words& words) {
+Result<Call> read_verb(Verb verb, const Given& words) {
   Call call;
   call.verb = verb;
   call.job = words.jobs.value(0);
@@ -254,21 +257,21 @@ Result<Call> read_call(const QStringList& arguments) {
     return call;
   }
   if (arguments.isEmpty()) {
-    return wrong(QStringLiteral("nothing was asked for"), QStringLiteral("see foldyard --help"));
+    return wrong(tr("nothing was asked for"), tr("see foldyard --help"));
   }
   const QString verb = arguments.front();
   const qsizetype index = kVerbs.indexOf(verb);
   if (index < 0) {
-    return wrong(QStringLiteral("there is no verb \"%1\"").arg(verb),
-                 QStringLiteral("use one of %1, or see foldyard --help").arg(list_of(kVerbs)));
+    return wrong(tr("there is no verb \"%1\"").arg(verb),
+                 tr("use one of %1, or see foldyard --help").arg(list_of(kVerbs)));
   }
-  const Result<Words> words = sort_words(verb, arguments.mid(1));
+  const Result<Given> words = sort_words(verb, arguments.mid(1));
   if (!words) return words.problem();
   return read_verb(static_cast<Verb>(static_cast<int>(Verb::plan) + index), *words);
 }
 
 QString help_text() {
-  return QStringLiteral(
+  return tr(
       R"(Foldyard plans how to cross-cut, fold and cut rolls of cloth into rectangular
 panels, and proves how good each plan is.
 

@@ -6,6 +6,7 @@
 #include "drawing/flaw_words.h"
 #include "inspect/inspect_plan.h"
 #include "job/plan_roll.h"
+#include "language/tr.h"
 
 namespace foldyard {
 namespace {
@@ -36,7 +37,7 @@ void inspect_result(const Job& job, const QString& title, const WayResult& resul
 
 void check_roll(const Job& job, int roll, Aim aim, Tally& tally) {
   const QString title =
-      QStringLiteral("Roll %1, %2")
+      tr("Roll %1, %2")
           .arg(QString::fromStdString(job.rolls[static_cast<std::size_t>(roll)].name), aim_key(aim));
   for (const WayResult& result : compare_ways(job, roll, aim).ways) {
     inspect_result(job, title, result, tally);
@@ -45,28 +46,26 @@ void check_roll(const Job& job, int roll, Aim aim, Tally& tally) {
 
 // "Roll Oak: one-way; railroaded." for each roll and panel of which there is
 // something to say.
-QString fact_line(const char* kind, const std::string& name, const QStringList& facts) {
-  if (facts.isEmpty()) return {};
-  return QStringLiteral("%1 %2: %3.\n")
-      .arg(QLatin1String(kind), QString::fromStdString(name), facts.join(QStringLiteral("; ")));
+QString fact_line(const QString& line, const std::string& name, const QStringList& facts) {
+  return facts.isEmpty() ? QString() : line.arg(QString::fromStdString(name), facts.join(QStringLiteral("; ")));
 }
 
 QString facts_words(const Job& job) {
   QString words;
-  for (const Roll& roll : job.rolls) words += fact_line("Roll", roll.name, roll_facts(roll, job.unit));
-  for (const Panel& panel : job.panels) words += fact_line("Panel", panel.name, panel_facts(panel));
+  for (const Roll& roll : job.rolls) words += fact_line(tr("Roll %1: %2.\n"), roll.name, roll_facts(roll, job.unit));
+  for (const Panel& panel : job.panels) words += fact_line(tr("Panel %1: %2.\n"), panel.name, panel_facts(panel));
   return words;
 }
 
 QString tally_words(const Job& job, const Tally& tally) {
-  return QStringLiteral("%1 rolls and %2 panels read. %3 plans made for both aims, %4 of them "
-                        "proved best; %5 were inspected and sound. %6 times a way could not be "
-                        "planned (foldyard compare says why).\n")
+  return tr("%1 rolls and %2 panels read. %3 plans made for both aims, %4 of them "
+            "proved best; %5 were inspected and sound. %6 times a way could not be "
+            "planned (foldyard compare says why).\n")
       .arg(job.rolls.size())
       .arg(job.panels.size())
       .arg(tally.plans)
       .arg(tally.proved)
-      .arg(tally.plans == tally.sound ? QStringLiteral("all") : QString::number(tally.sound))
+      .arg(tally.plans == tally.sound ? tr("all", "plans") : QString::number(tally.sound))
       .arg(tally.refused);
 }
 
@@ -75,10 +74,8 @@ QString grades_words(const Job& job) {
   QString words;
   for (const Roll& roll : job.rolls) {
     if (roll.flaws.empty()) continue;
-    words += QStringLiteral("Roll %1: %2 %3, %4.\n")
-                 .arg(QString::fromStdString(roll.name), QString::number(roll.flaws.size()),
-                      roll.flaws.size() == 1 ? QStringLiteral("flaw") : QStringLiteral("flaws"),
-                      grade_words(job, roll));
+    words += tr("Roll %1: %n flaw(s), %2.\n", nullptr, static_cast<int>(roll.flaws.size()))
+                 .arg(QString::fromStdString(roll.name), grade_words(job, roll));
   }
   return words;
 }
@@ -94,11 +91,11 @@ Outcome check_verb(const Job& job) {
   const QString words =
       facts_words(job) + grades_words(job) + goods_legend(job) + tally.faults + tally_words(job, tally);
   if (tally.plans == 0) {
-    return {Exit::cannot_plan, words, QStringLiteral("no roll can be planned in any way")};
+    return {Exit::cannot_plan, words, tr("no roll can be planned in any way")};
   }
   if (tally.sound < tally.plans) {
     return {Exit::cannot_plan, words,
-            QStringLiteral("a plan is not sound; this is a fault of Foldyard, do not cut by it")};
+            tr("a plan is not sound; this is a fault of Foldyard, do not cut by it")};
   }
   return {Exit::done, words, {}};
 }

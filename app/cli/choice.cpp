@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "language/spoken.h"
+
 namespace foldyard {
 namespace {
 
@@ -28,14 +30,13 @@ bool has_roll(const Job& job, const QString& name) {
 
 std::optional<Problem> wrong_choice(const Job& job, const Call& call) {
   if (call.roll && !has_roll(job, *call.roll)) {
-    return Problem{"", "the job has no roll \"" + call.roll->toStdString() + "\"",
-                   "its rolls are " + roll_names(job).toStdString()};
+    return Problem{"", say("the job has no roll \"%1\"", call.roll->toStdString()),
+                   say("its rolls are %1", roll_names(job).toStdString())};
   }
   const std::vector<FoldWay> ways = all_ways(job.longest_fan);
   if (call.way && std::find(ways.begin(), ways.end(), *call.way) == ways.end()) {
-    return Problem{"", "this job does not plan the way \"" + way_key(*call.way) + "\"",
-                   "take one of " + way_keys(ways).toStdString() +
-                       ", or give a larger longest_fan in the job"};
+    return Problem{"", say("this job does not plan the way \"%1\"", way_key(*call.way)),
+                   say("take one of %1, or give a larger longest_fan in the job", way_keys(ways).toStdString())};
   }
   return {};
 }
@@ -57,10 +58,10 @@ int chosen_way(const Comparison& comparison, const Call& call) {
   return static_cast<int>(found - comparison.ways.begin());
 }
 
-QString refusal_words(const Comparison& comparison) {
+QString refusal_words(const Comparison& comparison, bool in_english) {
   QStringList reasons;
   for (const WayResult& result : comparison.ways) {
-    const QString reason = QString::fromStdString(result.refused);
+    const QString reason = in_english ? QString::fromStdString(result.refused) : spoken(result.refused);
     if (!reason.isEmpty() && !reasons.contains(reason)) reasons << reason;
   }
   return reasons.join(QStringLiteral("; ")) + QLatin1Char('.');

@@ -20,6 +20,7 @@ std::vector<int> chosen_rolls(const Job& job, const Call& call);
 int chosen_way(const Comparison& comparison, const Call& call);
 
 // Why no way of a roll can be planned: each reason once.
-QString refusal_words(const Comparison& comparison);
+// in_english: as the JSON answers have it.
+QString refusal_words(const Comparison& comparison, bool in_english = false);
 
 }  // namespace foldyard

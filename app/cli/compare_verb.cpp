@@ -8,6 +8,7 @@
 #include "cli/plan_json.h"
 #include "cli/range_answer.h"
 #include "job/plan_roll.h"
+#include "language/tr.h"
 
 namespace foldyard {
 
@@ -47,7 +48,7 @@ Outcome compare_verb(const Job& job, const Call& call) {
   }
   if (!any) {
     return {Exit::cannot_plan, words.join(QLatin1Char('\n')),
-            QStringLiteral("no roll can be planned in any way")};
+            tr("no roll can be planned in any way")};
   }
   if (call.json) return {Exit::done, answer_text(QStringLiteral("compare"), call.aim, rolls), interruptible.complaint()};
   return {Exit::done, words.join(QLatin1Char('\n')), interruptible.complaint()};

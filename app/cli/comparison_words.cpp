@@ -10,6 +10,9 @@
 #include "drawing/range_words.h"
 #include "drawing/words.h"
 #include "job/lift_room.h"
+#include "language/local_numbers.h"
+#include "language/spoken.h"
+#include "language/tr.h"
 
 namespace foldyard {
 namespace {
@@ -21,8 +24,8 @@ const Plan& plan_at(const Comparison& comparison, int way) {
 Worth aimed_at(const Plan& plan) { return plan.aim == Aim::most_worth ? plan.worth : plan.net; }
 
 QString proof_cell(const Plan& plan) {
-  if (plan.proof.proved) return QStringLiteral("proved");
-  return QStringLiteral("at most ") + worth_words(plan.proof.bound);
+  if (plan.proof.proved) return tr("proved");
+  return tr("at most %1").arg(worth_words(plan.proof.bound));
 }
 
 // The panels that at least one way yields: the others have no column.
@@ -38,27 +41,28 @@ std::vector<int> yielded_panels(const Comparison& comparison) {
 }
 
 QStringList head_row(const std::vector<int>& panels) {
-  QStringList row = {QStringLiteral("way of folding")};
+  QStringList row = {tr("way of folding")};
   for (int panel : panels) row << panel_code(panel);
-  return row << QStringList{"worth", "net", "used", "lengths", "lifts", "a lift", "cuts",
-                            "minutes", "gives up", "best?", "--way"};
+  return row << tr("worth", "column") << tr("net", "column") << tr("used", "column") << tr("lengths")
+             << tr("lifts", "column") << tr("a lift", "column") << tr("cuts", "column") << tr("minutes")
+             << tr("gives up", "column") << tr("best?", "column") << QStringLiteral("--way");
 }
 
 // The lengths in the fullest lift, and how many may lie in one.
 QString lift_cell(const Job& job, const Plan& plan) {
-  return QStringLiteral("%1 of %2").arg(most_in_a_lift(plan)).arg(
+  return tr("%1 of %2", "so many of the lengths a lift may hold").arg(most_in_a_lift(plan)).arg(
       lengths_in_a_lift(job, plan.roll, plan.way));
 }
 
 QStringList way_row(const Job& job, const Comparison& comparison, int way, const std::vector<int>& panels) {
   const Plan& plan = plan_at(comparison, way);
-  QStringList row = {QString::fromStdString(way_name(plan.way))};
+  QStringList row = {spoken(way_name(plan.way))};
   for (int panel : panels) row << QString::number(plan.yield[static_cast<std::size_t>(panel)]);
   return row << worth_words(plan.worth) << worth_words(plan.net)
              << use_words(plan.used, plan.cloth) << QString::number(plan.lengths.size())
              << QString::number(plan.lays.size()) << lift_cell(job, plan)
              << QString::number(plan.cuts)
-             << QString::number(plan.time.in_minutes(), 'f', 1)
+             << local_number(plan.time.in_minutes(), 1)
              << worth_words(given_up(comparison, way)) << proof_cell(plan)
              << QString::fromStdString(way_key(plan.way));
 }
@@ -72,8 +76,7 @@ QString frontier_words(const Comparison& comparison) {
                       minutes_words(plan.time));
   }
   if (names.isEmpty()) return {};
-  return QStringLiteral("From most worth to least time: ") + names.join(QStringLiteral(", ")) +
-         QStringLiteral(".\n");
+  return tr("From most worth to least time: %1.\n").arg(names.join(QStringLiteral(", ")));
 }
 
 // The ways that share a reason are named together.
@@ -82,13 +85,13 @@ QString refused_words(const Comparison& comparison) {
   QMap<QString, QStringList> names;
   for (const WayResult& result : comparison.ways) {
     if (result.plan) continue;
-    const QString reason = QString::fromStdString(result.refused);
+    const QString reason = spoken(result.refused);
     if (!reasons.contains(reason)) reasons << reason;
     names[reason] << QString::fromStdString(way_key(result.way));
   }
   QString text;
   for (const QString& reason : reasons) {
-    text += QStringLiteral("Not planned, because %1: %2.\n")
+    text += tr("Not planned, because %1: %2.\n")
                 .arg(reason, names[reason].join(QStringLiteral(", ")));
   }
   return text;
@@ -96,17 +99,17 @@ QString refused_words(const Comparison& comparison) {
 
 QString aim_words(Aim aim) {
   return aim == Aim::most_worth
-             ? QStringLiteral("most worth, then fewest cuts")
-             : QStringLiteral("most worth after your time");
+             ? tr("most worth, then fewest cuts")
+             : tr("most worth after your time");
 }
 
 }  // namespace
 
 QString panel_legend(const Job& job) {
-  QString text = QStringLiteral("Panels\n");
+  QString text = tr("Panels\n");
   for (int i = 0; i < static_cast<int>(job.panels.size()); ++i) {
     const Panel& panel = job.panels[static_cast<std::size_t>(i)];
-    text += QStringLiteral("  %1 %2, %3, worth %4\n")
+    text += tr("  %1 %2, %3, worth %4\n")
                 .arg(panel_code(i), QString::fromStdString(panel.name),
                      size_words(panel.across, panel.along, job.unit), worth_words(panel.worth));
   }
@@ -126,7 +129,7 @@ int most_in_a_lift(const Plan& plan) {
 
 QString comparison_words(const Job& job, const Comparison& comparison) {
   const Roll& roll = job.rolls[static_cast<std::size_t>(comparison.roll)];
-  QString text = QStringLiteral("Roll %1: %2 of cloth %3 wide. Aim: %4.\n")
+  QString text = tr("Roll %1: %2 of cloth %3 wide. Aim: %4.\n")
                      .arg(QString::fromStdString(roll.name), length_words(roll.length, job.unit),
                           length_words(roll.fabric.width, job.unit), aim_words(comparison.aim));
   if (is_estimated(roll)) text += wrapped(estimated_words(job, roll), {});

@@ -6,6 +6,8 @@
 #include "cli/sheet_choice.h"
 #include "file/safe_write.h"
 #include "job/plan_roll.h"
+#include "language/spoken.h"
+#include "language/tr.h"
 
 namespace foldyard {
 namespace {
@@ -23,21 +25,19 @@ QByteArray drawing_of(const Sheet& sheet, const Call& call) {
 QString why_not(const Comparison& comparison, const Call& call) {
   if (!call.way) return refusal_words(comparison);
   for (const WayResult& result : comparison.ways) {
-    if (result.way == *call.way) return QString::fromStdString(result.refused) + QLatin1Char('.');
+    if (result.way == *call.way) return spoken(result.refused) + QLatin1Char('.');
   }
   return {};
 }
 
 QString done_words(const Sheet& sheet, const QString& roll, const Call& call) {
   const auto pages = pages_in(sheet, call.pages).size();
-  const QString what =
-      call.templates
-          ? QStringLiteral("Drew templates for roll %1").arg(roll)
-          : QStringLiteral("Drew roll %1, folded %2,")
-                .arg(roll, QString::fromStdString(way_name(sheet.plan().way)));
-  return QStringLiteral("%1 on %2 to %3. Print it at 100 %.\n")
-      .arg(what,
-           pages == 1 ? QStringLiteral("1 page") : QStringLiteral("%1 pages").arg(pages), call.to);
+  const int count = static_cast<int>(pages);
+  if (call.templates)
+    return tr("Drew templates for roll %1 on %n page(s) to %2. Print it at 100 %.\n", nullptr, count)
+        .arg(roll, call.to);
+  return tr("Drew roll %1, folded %2, on %n page(s) to %3. Print it at 100 %.\n", nullptr, count)
+      .arg(roll, spoken(way_name(sheet.plan().way)), call.to);
 }
 
 // The sheet that the call asks for. REQUIRES a plan at the way.
@@ -62,14 +62,14 @@ Outcome draw_verb(const Job& job, const Call& call) {
   const Comparison comparison = compare_ways(job, roll, call.aim, interruptible.budget());
   const int way = chosen_way(comparison, call);
   if (way < 0) {
-    return {Exit::cannot_plan, {}, QStringLiteral("Roll %1 cannot be planned: %2")
+    return {Exit::cannot_plan, {}, tr("Roll %1 cannot be planned: %2")
                                        .arg(name, why_not(comparison, call))};
   }
   const Result<Sheet> sheet = sheet_of(job, comparison, way, call, interruptible.budget());
   if (!sheet) return refusal(Exit::wrong_call, sheet.problem());
   const QByteArray bytes = drawing_of(*sheet, call);
   if (bytes.isEmpty()) {
-    return {Exit::cannot_plan, {}, QStringLiteral("The diagram could not be drawn; try another "
+    return {Exit::cannot_plan, {}, tr("The diagram could not be drawn; try another "
                                                   "kind of file.")};
   }
   if (const auto problem = safe_write(call.to, bytes)) {

@@ -4,6 +4,7 @@
 #include "drawing/goods_words.h"
 #include "drawing/words.h"
 #include "goods/goods_facts.h"
+#include "language/tr.h"
 
 namespace foldyard {
 namespace {
@@ -20,7 +21,7 @@ QString details(const Job& job, const GoodsMade& made) {
 QString all_webbing(const GoodsMade& made, Unit unit) {
   const Length all = webbing(made.goods) * made.pieces;
   if (all.is_zero()) return {};
-  return QStringLiteral("; %1 of webbing for all").arg(length_words(all, unit));
+  return tr("; %1 of webbing for all").arg(length_words(all, unit));
 }
 
 }  // namespace
@@ -32,7 +33,7 @@ QString goods_legend(const Job& job) {
                                                goods_words(made.goods, job.unit)) +
             details(job, made);
   }
-  return text.isEmpty() ? text : plain_text(QStringLiteral("Goods\n") + text);
+  return text.isEmpty() ? text : plain_text(tr("Goods\n") + text);
 }
 
 QString plan_goods_words(const Job& job, const Plan& plan) {
@@ -43,7 +44,7 @@ QString plan_goods_words(const Job& job, const Plan& plan) {
                      goods_words(made.goods, job.unit), all_webbing(made, job.unit)) +
             details(job, made);
   }
-  return text.isEmpty() ? text : plain_text(QStringLiteral("\nGoods these panels are enough for\n") + text);
+  return text.isEmpty() ? text : plain_text(tr("\nGoods these panels are enough for\n") + text);
 }
 
 }  // namespace foldyard

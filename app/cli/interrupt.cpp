@@ -3,6 +3,8 @@
 #include <atomic>
 #include <csignal>
 
+#include "language/tr.h"
+
 namespace foldyard {
 namespace {
 
@@ -13,6 +15,8 @@ void take_signal(int) {
   stopped = true;
   std::signal(SIGINT, SIG_DFL);
 }
+
+QString stopped_words() { return tr("planning was stopped; this is the best found by then."); }
 
 }  // namespace
 
@@ -32,7 +36,7 @@ SearchBudget Interruptible::budget() const {
 bool Interruptible::was_stopped() const { return stopped; }
 
 QString Interruptible::complaint() const {
-  return was_stopped() ? QStringLiteral("planning was stopped; this is the best found by then.") : QString();
+  return was_stopped() ? stopped_words() : QString();
 }
 
 }  // namespace foldyard

@@ -5,6 +5,7 @@
 
 #include <QString>
 
+#include "language/spoken.h"
 #include "measure/result.h"
 
 namespace foldyard {
@@ -18,7 +19,7 @@ struct Outcome {
 };
 
 inline Outcome refusal(Exit code, const Problem& problem) {
-  return {code, {}, QString::fromStdString(problem.sentence())};
+  return {code, {}, spoken(problem)};
 }
 
 }  // namespace foldyard

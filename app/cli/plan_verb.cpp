@@ -10,6 +10,8 @@
 #include "cli/range_answer.h"
 #include "drawing/words.h"
 #include "job/plan_roll.h"
+#include "language/spoken.h"
+#include "language/tr.h"
 
 namespace foldyard {
 namespace {
@@ -18,19 +20,20 @@ struct Answer {
   int roll = 0;
   std::optional<Plan> plan;
   QString refused;
+  QString refused_english;  // in JSON
 };
 
 Answer named_way(const Job& job, const Call& call, int roll, const SearchBudget& budget) {
   const Result<Plan> plan = plan_roll(job, roll, *call.way, call.aim, budget);
-  if (plan) return {roll, *plan, {}};
-  return {roll, {}, QString::fromStdString(plan.problem().sentence())};
+  if (plan) return {roll, *plan, {}, {}};
+  return {roll, {}, spoken(plan.problem()), QString::fromStdString(plan.problem().sentence())};
 }
 
 Answer best_way(const Job& job, const Call& call, int roll, const SearchBudget& budget) {
   const Comparison comparison = compare_ways(job, roll, call.aim, budget);
   const int way = chosen_way(comparison, call);
-  if (way < 0) return {roll, {}, refusal_words(comparison)};
-  return {roll, comparison.ways[static_cast<std::size_t>(way)].plan, {}};
+  if (way < 0) return {roll, {}, refusal_words(comparison), refusal_words(comparison, true)};
+  return {roll, comparison.ways[static_cast<std::size_t>(way)].plan, {}, {}};
 }
 
 // The same way and aim on the same roll without its flaws.
@@ -50,14 +53,14 @@ QString cost_of_flaws(const Job& job, const Plan& plan, const SearchBudget& budg
   const bool by_worth = plan.aim == Aim::most_worth;
   const Worth reached = by_worth ? plan.worth : plan.net;
   const Worth without = by_worth ? whole->worth : whole->net;
-  return QStringLiteral("\nWithout its flaws the roll would give %1 this way, %2%3:\nthe flaws cost %4.\n")
-      .arg(yield_words(job, whole->yield),
-           by_worth ? QStringLiteral("worth ") : QStringLiteral("after your time "),
-           worth_words(without), worth_words(without - reached));
+  return (by_worth
+              ? tr("\nWithout its flaws the roll would give %1 this way, worth %2:\nthe flaws cost %3.\n")
+              : tr("\nWithout its flaws the roll would give %1 this way, after your time %2:\nthe flaws cost %3.\n"))
+      .arg(yield_words(job, whole->yield), worth_words(without), worth_words(without - reached));
 }
 
 QJsonObject json_of(const Job& job, const Answer& answer, const SearchBudget& budget) {
-  if (!answer.plan) return refused_json(job, answer.roll, answer.refused);
+  if (!answer.plan) return refused_json(job, answer.roll, answer.refused_english);
   QJsonObject json = with_range(job, *answer.plan, plan_json(job, *answer.plan), budget);
   if (job.rolls[static_cast<std::size_t>(answer.roll)].flaws.empty()) return json;
   const std::optional<Plan> whole = plan_without_flaws(job, *answer.plan, budget);
@@ -71,7 +74,7 @@ QString words_of(const Job& job, const Answer& answer, const SearchBudget& budge
   if (answer.plan)
     return plan_words(job, *answer.plan) + plain_text(cost_of_flaws(job, *answer.plan, budget)) +
            QLatin1Char('\n') + range_words_of(job, *answer.plan, budget);
-  return QStringLiteral("Roll %1 cannot be planned: %2\n\n")
+  return tr("Roll %1 cannot be planned: %2\n\n")
       .arg(QString::fromStdString(job.rolls[static_cast<std::size_t>(answer.roll)].name),
            answer.refused);
 }

@@ -13,6 +13,8 @@
 #include "drawing/repeat_words.h"
 #include "drawing/words.h"
 #include "job/cautions.h"
+#include "language/spoken.h"
+#include "language/tr.h"
 
 namespace foldyard {
 namespace {
@@ -38,9 +40,8 @@ std::vector<Length> cross_cut_places(const Job& job, const Plan& plan) {
 QString cross_cut_words(const Job& job, const Plan& plan) {
   QStringList places;
   for (Length place : cross_cut_places(job, plan)) places << length_words(place, job.unit);
-  if (places.isEmpty()) return QStringLiteral("The roll is not cut across.\n");
-  return wrapped(QStringLiteral("Cut the roll across, measured from its free end, at ") +
-                     places.join(QStringLiteral(", ")) + QLatin1Char('.'),
+  if (places.isEmpty()) return tr("The roll is not cut across.\n");
+  return wrapped(tr("Cut the roll across, measured from its free end, at %1.").arg(places.join(QStringLiteral(", "))),
                  QStringLiteral("  "));
 }
 
@@ -48,13 +49,12 @@ QString cross_cut_words(const Job& job, const Plan& plan) {
 QString flaws_text(const Job& job, const Plan& plan) {
   const QString head = flaws_words(job, plan);
   if (head.isEmpty()) return {};
-  QString text = wrapped(head + QStringLiteral(" As bought the roll has ") +
-                             grade_words(job, roll_of(job, plan)) + QLatin1Char('.'),
+  QString text = wrapped(tr("%1 As bought the roll has %2.").arg(head, grade_words(job, roll_of(job, plan))),
                          QStringLiteral("  "));
   for (const QString& line : flaw_lines(job, plan))
     text += wrapped(line, QStringLiteral("    "), QStringLiteral("  -"));
   for (const Span out : plan.cut_out)
-    text += wrapped(QStringLiteral("Cut out and set aside what lies from %1 to %2.")
+    text += wrapped(tr("Cut out and set aside what lies from %1 to %2.")
                         .arg(length_words(out.from, job.unit), length_words(out.to, job.unit)),
                     QStringLiteral("  "));
   return text + QLatin1Char('\n');
@@ -62,7 +62,7 @@ QString flaws_text(const Job& job, const Plan& plan) {
 
 QString allowance_words(const Job& job) {
   if (job.losses.allowance.is_zero()) return {};
-  return wrapped(QStringLiteral("Each length has %1 more than its pattern: trim half of it off "
+  return wrapped(tr("Each length has %1 more than its pattern: trim half of it off "
                                 "each end as you lay it.")
                      .arg(length_words(job.losses.allowance, job.unit)),
                  QStringLiteral("  "));
@@ -70,22 +70,22 @@ QString allowance_words(const Job& job) {
 
 QStringList cut_row(int number, const Cut& cut, Unit unit) {
   const bool is_along = cut.direction == Direction::along;
-  const QString edge = is_along ? QStringLiteral("from the left edge")
-                                : QStringLiteral("from the near end");
+  const QString edge = is_along ? tr("from the left edge")
+                                : tr("from the near end");
   return {QStringLiteral("  %1.  %2").arg(number, 3).arg(
-              is_along ? QStringLiteral("along the roll at") : QStringLiteral("across it at")),
-          length_words(cut.at, unit), edge, QStringLiteral("over"),
-          length_words(cut.over.from, unit), QStringLiteral("to"),
+              is_along ? tr("along the roll at") : tr("across it at")),
+          length_words(cut.at, unit), edge, tr("over"),
+          length_words(cut.over.from, unit), tr("to"),
           length_words(cut.over.to, unit)};
 }
 
 QString cuts_words(const Pattern& pattern, Unit unit) {
-  if (pattern.cuts.empty()) return QStringLiteral("  No cut.\n");
+  if (pattern.cuts.empty()) return tr("  No cut.\n");
   std::vector<QStringList> rows;
   for (std::size_t i = 0; i < pattern.cuts.size(); ++i) {
     rows.push_back(cut_row(static_cast<int>(i) + 1, pattern.cuts[i], unit));
   }
-  return QStringLiteral("  Cuts, in this order, through all plies, measured on the folded cloth:\n") +
+  return tr("  Cuts, in this order, through all plies, measured on the folded cloth:\n") +
          text_table(rows);
 }
 
@@ -99,7 +99,7 @@ QString sizes_words(const Job& job, const Fabric& fabric, int panel, int upright
   QStringList words;
   if (upright > 0) words << panel_size_words(job, fabric, panel, false);
   if (turned > 0)
-    words << panel_size_words(job, fabric, panel, true) + QStringLiteral(" as they lie turned");
+    words << tr("%1 as they lie turned").arg(panel_size_words(job, fabric, panel, true));
   return words.join(QStringLiteral("; "));
 }
 
@@ -118,13 +118,13 @@ QString panel_words(const Job& job, const Fabric& fabric, const Pattern& pattern
                       .arg(QString::number(count), QString::fromStdString(kind.name),
                            sizes_words(job, fabric, static_cast<int>(panel), count - turned,
                                        turned));
-  if (on_fold > 0) words += QStringLiteral(", %1 on the fold").arg(on_fold);
-  if (turned > 0) words += QStringLiteral(", %1 turned").arg(turned);
+  if (on_fold > 0) words += tr(", %1 on the fold").arg(on_fold);
+  if (turned > 0) words += tr(", %1 turned").arg(turned);
   return words + QLatin1Char('\n');
 }
 
 QString panels_words(const Job& job, const Fabric& fabric, const Pattern& pattern) {
-  QString text = QStringLiteral("  Panels from each length:\n");
+  QString text = tr("  Panels from each length:\n");
   for (std::size_t i = 0; i < job.panels.size(); ++i)
     text += panel_words(job, fabric, pattern, i);
   return text;
@@ -135,20 +135,17 @@ QString stack_words(const Pattern& pattern, const Fabric& fabric) {
   if (fabric.nap == Nap::none) return {};
   QStringList words;
   for (const Ply& ply : plies_of(fold_map(pattern.fold, fabric.width, pattern.length)))
-    words << QStringLiteral("%1 face %2, %3")
-                 .arg(QString::number(ply.level + 1),
-                      ply.is_face_up() ? QStringLiteral("up") : QStringLiteral("down"),
-                      nap_words(ply, fabric));
-  return wrapped(QStringLiteral("Plies from the table up: ") + words.join(QStringLiteral("; ")) +
-                     QLatin1Char('.'),
+    words << (ply.is_face_up() ? tr("%1 face up, %2") : tr("%1 face down, %2"))
+                 .arg(QString::number(ply.level + 1), nap_words(ply, fabric));
+  return wrapped(tr("Plies from the table up: %1.").arg(words.join(QStringLiteral("; "))),
                  QStringLiteral("    "), QStringLiteral("  "));
 }
 
 QString rest_name(RestKind kind) {
   switch (kind) {
-    case RestKind::selvedge: return QStringLiteral("selvedge");
-    case RestKind::remnant: return QStringLiteral("remnant to keep");
-    default: return QStringLiteral("offcut");
+    case RestKind::selvedge: return tr("selvedge");
+    case RestKind::remnant: return tr("remnant to keep");
+    default: return tr("offcut");
   }
 }
 
@@ -158,7 +155,7 @@ QString rests_words(const Pattern& pattern, Unit unit) {
     ++counts[{rest.kind, rest.flat.across.size(), rest.flat.along.size()}];
   }
   if (counts.empty()) return {};
-  QString text = QStringLiteral("  What is left of each length:\n");
+  QString text = tr("  What is left of each length:\n");
   for (const auto& [rest, count] : counts) {
     const auto& [kind, across, along] = rest;
     text += QStringLiteral("    %1 × %2, %3\n")
@@ -169,21 +166,15 @@ QString rests_words(const Pattern& pattern, Unit unit) {
 
 QString pattern_head(const Job& job, const Plan& plan, int index) {
   const Pattern& pattern = plan.patterns[static_cast<std::size_t>(index)];
-  return QStringLiteral("Pattern %1: %2 of %3, in %4, %5")
-             .arg(pattern_letter(index),
-                  QString::number(lengths_of(plan, index)) +
-                      (lengths_of(plan, index) == 1 ? QStringLiteral(" length")
-                                                    : QStringLiteral(" lengths")),
-                  length_words(pattern.length, job.unit), lays_words(plan, index),
-                  pattern.plies == 1 ? QStringLiteral("1 ply")
-                                     : QStringLiteral("up to %1 plies each").arg(pattern.plies)) +
-         QLatin1Char('\n');
+  return tr("Pattern %1: %n length(s) of %2, in %3, %4\n", nullptr, static_cast<int>(lengths_of(plan, index)))
+      .arg(pattern_letter(index), length_words(pattern.length, job.unit), lays_words(plan, index),
+           pattern.plies == 1 ? tr("1 ply") : tr("up to %1 plies each").arg(pattern.plies));
 }
 
 QString pattern_flaws(const Job& job, const Plan& plan, int index) {
   const QStringList lines = flaw_lines_of(job, plan, index);
   if (lines.isEmpty()) return {};
-  QString text = QStringLiteral("  Lengths with flaws, measured from each near end:\n");
+  QString text = tr("  Lengths with flaws, measured from each near end:\n");
   for (const QString& line : lines)
     text += wrapped(line, QStringLiteral("      "), QStringLiteral("   "));
   return text;
@@ -198,7 +189,7 @@ QString pattern_words(const Job& job, const Plan& plan, int index) {
        fold_line_words(pattern, fabric.width, job.unit)) {
     text += QStringLiteral("    ") + line + QLatin1Char('\n');
   }
-  text += QStringLiteral("  Folded it measures %1.\n")
+  text += tr("  Folded it measures %1.\n")
               .arg(size_words(pattern.folded_across, pattern.folded_along, job.unit));
   text += stack_words(pattern, fabric);
   const QString phase = phase_words(pattern_data(job, plan, index));
@@ -219,7 +210,7 @@ QString plan_words(const Job& job, const Plan& plan) {
   text += wrapped(proof_words(plan), indent);
   for (const QString& words : {repeat_words(job, plan), matching_words(job, plan)})
     if (!words.isEmpty()) text += wrapped(words, indent);
-  text += QStringLiteral("Worth %1; %2 after your time.\n\n")
+  text += tr("Worth %1; %2 after your time.\n\n")
               .arg(worth_words(plan.worth), worth_words(plan.net));
   text += flaws_text(job, plan);
   text += cross_cut_words(job, plan) + allowance_words(job);
@@ -230,13 +221,11 @@ QString plan_words(const Job& job, const Plan& plan) {
 }
 
 QString caution_words(const Job& job) {
-  QString text = QStringLiteral("Cautions for the cutter\n");
+  QString text = tr("Cautions for the cutter") + QLatin1Char('\n');
   for (std::string_view line : cautions()) {
-    text += wrapped(QStringLiteral("- ") +
-                        QString::fromUtf8(line.data(), static_cast<qsizetype>(line.size())),
-                    QStringLiteral("  "));
+    text += wrapped(QStringLiteral("- ") + spoken(line), QStringLiteral("  "));
   }
-  return text + wrapped(QStringLiteral("- ") + QString::fromStdString(height_caution(job)),
+  return text + wrapped(QStringLiteral("- ") + spoken(height_caution(job)),
                         QStringLiteral("  "));
 }
 

@@ -9,6 +9,7 @@
 #include "drawing/range_words.h"
 #include "file/exact_length.h"
 #include "job/decimal.h"
+#include "language/tr.h"
 
 namespace foldyard {
 namespace {
@@ -22,7 +23,7 @@ QString table_of(const std::vector<RangeRow>& rows) {
   }
   QString text;
   for (const RangeRow& row : rows) {
-    const QString head = QStringLiteral("  from %1  %2").arg(row.from.rightJustified(from), row.worth.rightJustified(worth));
+    const QString head = tr("  from %1  %2", "a length, what it is worth more").arg(row.from.rightJustified(from), row.worth.rightJustified(worth));
     text += wrapped(row.what, QString(head.size() + 2, QLatin1Char(' ')), head + QLatin1Char(' '));
   }
   return text;
@@ -68,10 +69,10 @@ QString key_of(const RollMeasure& measure) {
 
 QString range_text(const Job& job, const YieldRange& range) {
   const QString indent = QStringLiteral("  ");
-  QString text = QStringLiteral("If the roll is longer than its least\n");
+  QString text = tr("If the roll is longer than its least\n");
   text += wrapped(range_words(job, range), indent, indent);
   text += wrapped(steps_note(range), indent, indent) + table_of(step_rows(job, range));
-  text += QStringLiteral("\nWhat to do first\n") + wrapped(order_words(job, range), indent, indent);
+  text += tr("\nWhat to do first\n") + wrapped(order_words(job, range), indent, indent);
   text += table_of(further_rows(job, range)) + wrapped(further_note(range), indent, indent);
   return plain_text(text);
 }

@@ -3,6 +3,7 @@
 #include <QFile>
 #include <QGuiApplication>
 #include <cstdio>
+#include <memory>
 
 #include "cli/batch_verb.h"
 #include "cli/begin_verb.h"
@@ -13,6 +14,8 @@
 #include "cli/draw_verb.h"
 #include "cli/plan_verb.h"
 #include "file/read_job.h"
+#include "language/language.h"
+#include "language/tr.h"
 
 namespace foldyard {
 namespace {
@@ -34,7 +37,7 @@ Outcome run_verb(const Call& call, const Job& job) {
 Problem in_file(const QString& path, Problem problem) {
   const std::string name = path.toStdString();
   if (problem.where.empty()) problem.where = name;
-  else if (problem.where != name) problem.where = name + ": " + problem.where;
+  else if (problem.where != name) problem.where = say("%1: %2", name, problem.where);
   return problem;
 }
 
@@ -80,12 +83,14 @@ int run_cli(int argc, char** argv) {
   const QStringList words = words_of(argc, argv);
   qInstallMessageHandler(keep_quiet);
   qputenv("QT_QPA_PLATFORM", "offscreen");
-  std::optional<QGuiApplication> application;
   const QStringList drawing = {QStringLiteral("draw"), QStringLiteral("batch")};
-  if (drawing.contains(words.value(0))) application.emplace(argc, argv);
+  std::unique_ptr<QCoreApplication> application;
+  if (drawing.contains(words.value(0))) application = std::make_unique<QGuiApplication>(argc, argv);
+  else application = std::make_unique<QCoreApplication>(argc, argv);
+  speak(language_for({}));
   const Outcome outcome = answer(words);
   if (!print(stdout, outcome.text)) {
-    complain(QStringLiteral("the answer could not be written out; give its target room."));
+    complain(tr("the answer could not be written out; give its target room."));
     return static_cast<int>(Exit::wrong_call);
   }
   if (!outcome.complaint.isEmpty()) complain(outcome.complaint);

@@ -15,9 +15,9 @@ Result<std::vector<int>> patterns_of(const QStringList& letters, const Plan& pla
     int at = 0;
     while (at < count && pattern_letter(at) != letter.trimmed().toUpper()) ++at;
     if (at == count)
-      return Problem{"", "the plan has no pattern \"" + letter.toStdString() + "\"",
-                     count == 1 ? "its only one is A"
-                                : "it has A to " + pattern_letter(count - 1).toStdString()};
+      return Problem{"", say("the plan has no pattern \"%1\"", letter.toStdString()),
+                     count == 1 ? say("its only one is A")
+                                : say("it has A to %1", pattern_letter(count - 1).toStdString())};
     patterns.push_back(at);
   }
   std::sort(patterns.begin(), patterns.end());
@@ -33,9 +33,9 @@ Result<std::vector<int>> panels_of(const Call& call, const Job& job, const Plan&
   }
   if (!panels.empty()) return panels;
   if (call.panel)
-    return Problem{"", "the job has no panel \"" + call.panel->toStdString() + "\"",
-                   "name one as it stands in the job"};
-  return Problem{"", "the plan has no panels to make templates of", "name one with --panel"};
+    return Problem{"", say("the job has no panel \"%1\"", call.panel->toStdString()),
+                   say("name one as it stands in the job")};
+  return Problem{"", say("the plan has no panels to make templates of"), say("name one with --panel")};
 }
 
 }  // namespace
@@ -64,8 +64,7 @@ Result<SheetOptions> sheet_options(const Call& call, const Job& job, const Plan&
 
 std::optional<Problem> wrong_pages(const Call& call, const Sheet& sheet) {
   if (!pages_in(sheet, call.pages).empty()) return {};
-  return Problem{"", "the sheet has no page " + std::to_string(call.pages.first + 1),
-                 "it has " + std::to_string(sheet.pages())};
+  return Problem{"", say("the sheet has no page %1", call.pages.first + 1), say("it has %1", sheet.pages())};
 }
 
 }  // namespace foldyard

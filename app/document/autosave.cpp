@@ -1,5 +1,7 @@
 #include "document/autosave.h"
 
+#include "language/spoken.h"
+
 namespace foldyard {
 
 Autosave::Autosave(Document& document, Recovery& recovery, QObject* parent)
@@ -26,7 +28,7 @@ void Autosave::keep_now() {
   const auto problem =
       recovery_.keep({document_.job(), document_.path(), document_.mark(), QDateTime::currentDateTime(), 0});
   if (problem && !has_failed_)
-    emit failed(tr("Changes cannot be kept for the case of a crash: %1").arg(QString::fromStdString(problem->sentence())));
+    emit failed(tr("Changes cannot be kept for the case of a crash: %1").arg(spoken(*problem)));
   has_failed_ = problem.has_value();
 }
 

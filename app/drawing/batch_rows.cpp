@@ -4,6 +4,8 @@
 
 #include "cloth/cloth_of.h"
 #include "drawing/words.h"
+#include "language/spoken.h"
+#include "language/tr.h"
 
 namespace foldyard {
 namespace {
@@ -43,7 +45,7 @@ QStringList lay_row(const BatchAnswer& a, const BatchLay& lay, std::size_t numbe
   return {QString::number(number),
           stack_words(a, lay),
           length_words(pattern.length, a.job.unit),
-          text(way_name(pattern.fold.way)),
+          spoken(way_name(pattern.fold.way)),
           QString::number(plies),
           length_words(height_of(a, lay), Unit::mm),
           QString::number(pattern.cuts.size()),
@@ -55,14 +57,14 @@ QString lengths_words(const BatchAnswer& a, const Plan& plan) {
   std::map<Length, int, std::greater<>> counts;
   for (int i = 0; i < std::ssize(plan.lengths); ++i) ++counts[pattern_at(plan, {0, i}).length];
   QStringList words;
-  for (const auto& [length, count] : counts) words << QStringLiteral("%1 of %2").arg(count).arg(length_words(length, a.job.unit));
+  for (const auto& [length, count] : counts) words << tr("%1 of %2").arg(count).arg(length_words(length, a.job.unit));
   return words.join(QStringLiteral(", "));
 }
 
 QString left_words(const BatchAnswer& a, const Plan& plan) {
-  if (plan.remnant.is_empty()) return QStringLiteral("nothing");
+  if (plan.remnant.is_empty()) return tr("nothing");
   const QString size = length_words(plan.remnant.size(), a.job.unit);
-  return plan.remnant_kept ? size : QStringLiteral("%1, an offcut").arg(size);
+  return plan.remnant_kept ? size : tr("%1, an offcut").arg(size);
 }
 
 // Remnants in the lengths of a roll, by size.
@@ -94,8 +96,8 @@ QString stack_words(const BatchAnswer& a, const BatchLay& lay) {
 }
 
 BatchTable lays_table(const BatchAnswer& a) {
-  BatchTable table{BatchTableKind::lays, QStringLiteral("Lays, in cutting order"),
-                   {QStringLiteral("lay"), QStringLiteral("lengths, bottom to top"), QStringLiteral("each"), QStringLiteral("folded"), QStringLiteral("plies"), QStringLiteral("high"), QStringLiteral("cuts"), QStringLiteral("gives")},
+  BatchTable table{BatchTableKind::lays, tr("Lays, in cutting order"),
+                   {tr("lay"), tr("lengths, bottom to top"), tr("each"), tr("folded"), tr("plies"), tr("high"), tr("cuts"), tr("gives")},
                    {}, {}};
   for (const BatchLay& lay : a.plan.lays) table.rows.push_back(lay_row(a, lay, table.rows.size() + 1));
   return table;
@@ -106,15 +108,15 @@ QString ways_words(const Plan& plan) {
   QStringList ways;
   for (const LengthOnRoll& length : plan.lengths) {
     const Lay& lay = plan.lays[static_cast<std::size_t>(length.lay)];
-    const QString way = text(way_name(plan.patterns[static_cast<std::size_t>(lay.pattern)].fold.way));
+    const QString way = spoken(way_name(plan.patterns[static_cast<std::size_t>(lay.pattern)].fold.way));
     if (!ways.contains(way)) ways << way;
   }
   return ways.join(QStringLiteral("; "));
 }
 
 BatchTable rolls_table(const BatchAnswer& a) {
-  BatchTable table{BatchTableKind::rolls, QStringLiteral("Rolls"),
-                   {QStringLiteral("roll"), QStringLiteral("lengths"), QStringLiteral("folded"), QStringLiteral("cut off"), QStringLiteral("left on it")}, {}, {}};
+  BatchTable table{BatchTableKind::rolls, tr("Rolls"),
+                   {tr("roll"), tr("lengths"), tr("folded"), tr("cut off"), tr("left on it")}, {}, {}};
   for (const Plan& plan : a.plan.rolls)
     table.rows.push_back({text(roll_of(a, plan).name), lengths_words(a, plan), ways_words(plan),
                           length_words(plan.remnant.from, a.job.unit), left_words(a, plan)});
@@ -122,8 +124,8 @@ BatchTable rolls_table(const BatchAnswer& a) {
 }
 
 BatchTable remnants_table(const BatchAnswer& a) {
-  BatchTable table{BatchTableKind::remnants, QStringLiteral("Remnants to keep"),
-                   {QStringLiteral("cloth"), QStringLiteral("size"), QStringLiteral("pieces"), QStringLiteral("from")}, {}, {}};
+  BatchTable table{BatchTableKind::remnants, tr("Remnants to keep"),
+                   {tr("cloth"), tr("size"), tr("pieces"), tr("from")}, {}, {}};
   for (const Plan& plan : a.plan.rolls) {
     const Roll& roll = roll_of(a, plan);
     if (plan.remnant_kept)
@@ -143,10 +145,10 @@ QStringList webbing_row(const Job& job, const WebbingPlan& plan, const LengthCut
   QStringList words;
   for (std::size_t i = 0; i < plan.wanted.size(); ++i) {
     used += (plan.wanted[i].length + webbing.loss) * cuts.counts[i];
-    if (cuts.counts[i] > 0) words << QStringLiteral("%1 of %2").arg(cuts.counts[i]).arg(length_words(plan.wanted[i].length, job.unit));
+    if (cuts.counts[i] > 0) words << tr("%1 of %2").arg(cuts.counts[i]).arg(length_words(plan.wanted[i].length, job.unit));
   }
-  const QString from = cuts.end < 0 ? QStringLiteral("%1 × a roll of %2").arg(cuts.rolls).arg(length_words(whole, job.unit))
-                                    : QStringLiteral("the end of %1").arg(length_words(whole, job.unit));
+  const QString from = cuts.end < 0 ? tr("%1 × a roll of %2").arg(cuts.rolls).arg(length_words(whole, job.unit))
+                                    : tr("the end of %1").arg(length_words(whole, job.unit));
   return {text(webbing.name), from, words.join(QStringLiteral(", ")), length_words(whole - used, job.unit)};
 }
 

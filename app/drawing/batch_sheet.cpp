@@ -9,6 +9,8 @@
 #include "drawing/text.h"
 #include "drawing/words.h"
 #include "job/cautions.h"
+#include "language/spoken.h"
+#include "language/tr.h"
 
 namespace foldyard {
 namespace {
@@ -48,10 +50,10 @@ void add_table(std::vector<ListLine>& lines, const BatchTable& table) {
 std::vector<ListLine> ticket_lines(const BatchAnswer& answer) {
   std::vector<ListLine> lines{paragraph_line(batch_words(answer)), gap_line()};
   for (const BatchTable& table : batch_tables(answer)) add_table(lines, table);
-  lines.push_back(heading_line(QStringLiteral("Before you cut")));
+  lines.push_back(heading_line(tr("Before you cut")));
   for (const std::string_view caution : cautions())
-    lines.push_back(paragraph_line(QString::fromUtf8(caution.data(), static_cast<qsizetype>(caution.size()))));
-  lines.push_back(paragraph_line(QString::fromStdString(height_caution(answer.job))));
+    lines.push_back(paragraph_line(spoken(caution)));
+  lines.push_back(paragraph_line(spoken(height_caution(answer.job))));
   return lines;
 }
 
@@ -86,12 +88,16 @@ Sheet sheet_of(const Job& job, Plan plan, Paper paper) {
 
 bool are_cut_alike(const Pattern& a, const Pattern& b) { return a.fold == b.fold && a.tree == b.tree && a.length == b.length; }
 
+QString lay_title(int number, const QString& stack) { return tr("Lay %1: %2").arg(QString::number(number), stack); }
+
+QString title_of(const QString& job) { return job.isEmpty() ? tr("Batch") : tr("Batch: %1").arg(job); }
+
 std::vector<QStringList> label_texts(const BatchAnswer& answer) {
   std::vector<QStringList> labels;
   for (const BatchTable& table : batch_tables(answer)) {
     if (table.kind != BatchTableKind::remnants) continue;
     for (const QStringList& row : table.rows) {
-      for (int n = row[2].toInt(); n > 0; --n) labels.push_back({row[0], row[1], QStringLiteral("from ") + row[3]});
+      for (int n = row[2].toInt(); n > 0; --n) labels.push_back({row[0], row[1], tr("from %1", "a remnant from a roll").arg(row[3])});
     }
   }
   return labels;
@@ -120,7 +126,7 @@ void BatchSheet::add_patterns() {
       return are_cut_alike(pattern_of(answer_.plan, {{group.first}}), pattern_of(answer_.plan, lay));
     });
     const int size = static_cast<int>(lay.lengths.size());
-    const QString words = QStringLiteral("Lay %1: %2").arg(++number).arg(stack_words(answer_, lay));
+    const QString words = lay_title(++number, stack_words(answer_, lay));
     if (same != groups.end()) {
       same->stacks.push_back(size);
       same->lays << words;
@@ -169,7 +175,7 @@ void BatchSheet::paint_tickets(QPainter& painter, int page) const {
   const QRectF area = text_area(page_size_mm());
   const QString name = QString::fromStdString(answer_.job.name);
   draw_text(painter, QRectF(area.left(), area.top(), area.width(), 7),
-            name.isEmpty() ? QStringLiteral("Batch") : QStringLiteral("Batch: ") + name, kTitle);
+            title_of(name), kTitle);
   if (!patterns_.empty()) draw_foot(painter, patterns_.front().sheet, page, pages());
   draw_list(painter, list_area(page_size_mm()), 1, 0, lines_, starts_[static_cast<std::size_t>(page)]);
 }

@@ -7,6 +7,7 @@
 #include "drawing/flaw_marks.h"
 #include "drawing/strokes.h"
 #include "drawing/text.h"
+#include "language/tr.h"
 
 namespace foldyard {
 
@@ -59,44 +60,44 @@ QLineF middle_of(const QRectF& box) {
 std::vector<KeyLine> key_lines() {
   return {
       {[](QPainter& p, const QRectF& b) { draw_fold_line(p, middle_of(b)); },
-       QStringLiteral("fold line, on the flat cloth")},
+       tr("fold line, on the flat cloth")},
       {[](QPainter& p, const QRectF& b) { draw_fold_edge(p, middle_of(b)); },
-       QStringLiteral("fold edge, on the folded cloth")},
+       tr("fold edge, on the folded cloth")},
       {[](QPainter& p, const QRectF& b) { draw_selvedge(p, middle_of(b), 0.9); },
-       QStringLiteral("selvedge")},
+       tr("selvedge")},
       {[](QPainter& p, const QRectF& b) {
          p.setPen(cut_pen());
          p.drawLine(middle_of(b));
          draw_disc(p, b.center(), QStringLiteral("3"));
        },
-       QStringLiteral("cut, numbered in the order of cutting")},
+       tr("cut, numbered in the order of cutting")},
       {[](QPainter& p, const QRectF& b) { draw_repeat_line(p, middle_of(b)); },
-       QStringLiteral("where a repeat of the pattern begins")},
+       tr("where a repeat of the pattern begins")},
       {[](QPainter& p, const QRectF& b) { draw_panel_ground(p, b, 1); },
-       QStringLiteral("panel: colour and hatch by kind")},
+       tr("panel: colour and hatch by kind")},
       {[](QPainter& p, const QRectF& b) { draw_rest_ground(p, b, RestKind::offcut, {}); },
-       QStringLiteral("offcut or loss")},
+       tr("offcut or loss")},
       {[](QPainter& p, const QRectF& b) { draw_rest_ground(p, b, RestKind::remnant, {}); },
-       QStringLiteral("remnant, back to the shelf")},
+       tr("remnant, back to the shelf")},
       {[](QPainter& p, const QRectF& b) {
          draw_lost(p, b);
          draw_flaw(p, QRectF(b.center().x() - 1.2, b.center().y() - 0.9, 2.4, 1.8), {}, b);
        },
-       QStringLiteral("flaw; crossed out: panel lost to it")},
+       tr("flaw; crossed out: panel lost to it")},
       {[](QPainter& p, const QRectF& b) { draw_blade(p, b.center() + QPointF(0, 1.1)); },
-       QStringLiteral("where the blade goes through the plies")},
+       tr("where the blade goes through the plies")},
       {[](QPainter& p, const QRectF& b) { draw_arrow(p, middle_of(b), palette::chalk(), 0.45); },
-       QStringLiteral("nap, on one-way cloth; in the table: this plan")},
+       tr("nap, on one-way cloth; in the table: this plan")},
       {[](QPainter& p, const QRectF& b) {
          p.setPen(Qt::NoPen);
          p.setBrush(palette::chalk());
          p.drawEllipse(b.center(), 0.55, 0.55);
        },
-       QStringLiteral("in the table: no way beats it in worth and time")},
+       tr("in the table: no way beats it in worth and time")},
       {[](QPainter& p, const QRectF& b) {
          draw_text(p, b, QStringLiteral("✓"), kBody, Qt::AlignCenter);
        },
-       QStringLiteral("in the table: folded end to end, too")},
+       tr("in the table: folded end to end, too")},
   };
 }
 
@@ -110,11 +111,11 @@ double draw_square_with_words(QPainter& painter) {
   painter.setBrush(Qt::NoBrush);
   painter.drawRect(QRectF(0, 0, kSquare, kSquare));
   draw_text(painter, QRectF(kInside, 8, kWordsWidth, 5),
-            QStringLiteral("Is the print true to scale?"), kHeading);
+            tr("Is the print true to scale?"), kHeading);
   return 13.6 +
          draw_paragraph(
              painter, {kInside, 13.6}, kWordsWidth,
-             QStringLiteral("Print at 100 % (actual size); this square must measure 100 mm on each "
+             tr("Print at 100 % (actual size); this square must measure 100 mm on each "
                             "side. Numbers: centimetres above, inches at the left."),
              kBody);
 }
@@ -144,7 +145,7 @@ void draw_calibration_square(QPainter& painter, const QPointF& top_left) {
   painter.save();
   painter.translate(top_left);
   const double below = draw_square_with_words(painter);
-  draw_text(painter, QRectF(kInside, below + 4.4, kWordsWidth, 5), QStringLiteral("Signs"),
+  draw_text(painter, QRectF(kInside, below + 4.4, kWordsWidth, 5), tr("Signs"),
             kHeading);
   draw_key(painter, QRectF(kInside, below + 10.4, kWordsWidth, kSquare));
   painter.restore();

@@ -9,6 +9,8 @@
 #include "drawing/text.h"
 #include "drawing/words.h"
 #include "job/lift_room.h"
+#include "language/spoken.h"
+#include "language/tr.h"
 
 namespace foldyard {
 
@@ -23,18 +25,28 @@ const TextStyle kSoft{kSmallestPoints, false, false, palette::soft_ink()};
 // Widths of the mark for end to end, panels, use, cuts, lengths that may lie in
 // a lift, time, worth; the name takes what is left.
 constexpr std::array<double, 7> kNumbers = {6.5, 9.0, 10.2, 6.5, 5.0, 6.0, 11.3};
-const QStringList kHeads = {QStringLiteral("fold way"), QStringLiteral("ends"),
-                            QStringLiteral("panels"),   QStringLiteral("use"),
-                            QStringLiteral("cuts"),     QStringLiteral("lift"),
-                            QStringLiteral("min"),      QStringLiteral("worth")};
+QStringList heads() {
+  return {tr("fold way"), tr("ends", "column: folded end to end"), tr("panels", "column"), tr("use", "column"),
+          tr("cuts", "column"), tr("lift", "column"), tr("min", "column"), tr("worth", "column")};
+}
+
+// Wider where a language has a longer head.
+std::array<double, 7> number_widths() {
+  std::array<double, 7> widths = kNumbers;
+  const QStringList words = heads();
+  for (std::size_t i = 0; i < widths.size(); ++i)
+    widths[i] = std::max(widths[i], text_width(words[static_cast<qsizetype>(i) + 1], kSoft) + 0.6);
+  return widths;
+}
 
 double name_width(double width) {
-  return width - kMark - std::accumulate(kNumbers.begin(), kNumbers.end(), 0.0);
+  const std::array<double, 7> numbers = number_widths();
+  return width - kMark - std::accumulate(numbers.begin(), numbers.end(), 0.0);
 }
 
 QString name_without_ends(FoldWay way) {
   way.end_to_end = false;
-  return QString::fromStdString(way_name(way));
+  return spoken(way_name(way));
 }
 
 const TextStyle& style_of(const TableRow& row) {
@@ -66,11 +78,11 @@ std::vector<std::pair<QString, QStringList>> refusals(const Comparison& comparis
   std::vector<std::pair<QString, QStringList>> groups;
   for (const WayResult& way : comparison.ways) {
     if (way.plan) continue;
-    const QString reason = QString::fromStdString(way.refused);
+    const QString reason = spoken(way.refused);
     auto group = std::find_if(groups.begin(), groups.end(),
                               [&](const auto& each) { return each.first == reason; });
     if (group == groups.end()) group = groups.insert(groups.end(), {reason, {}});
-    group->second << QString::fromStdString(way_name(way.way));
+    group->second << spoken(way_name(way.way));
   }
   return groups;
 }
@@ -85,11 +97,12 @@ TableRow sentence_row(const QString& words, double width) {
 
 void draw_numbers(QPainter& painter, const QRectF& box, const QStringList& cells,
                   const TextStyle& style) {
+  const std::array<double, 7> widths = number_widths();
   double right = box.right();
-  for (std::size_t i = kNumbers.size(); i-- > 0;) {
-    draw_text(painter, QRectF(right - kNumbers[i], box.top(), kNumbers[i], line_height(style)),
+  for (std::size_t i = widths.size(); i-- > 0;) {
+    draw_text(painter, QRectF(right - widths[i], box.top(), widths[i], line_height(style)),
               cells[static_cast<qsizetype>(i) + 1], style, Qt::AlignRight | Qt::AlignVCenter);
-    right -= kNumbers[i];
+    right -= widths[i];
   }
 }
 
@@ -132,10 +145,8 @@ std::vector<TableRow> comparison_rows(const Job& job, const Comparison& comparis
                                      index) != comparison.frontier.end();
   }
   for (const auto& [reason, names] : refusals(comparison))
-    rows.push_back(sentence_row(QStringLiteral("Not possible: ") +
-                                    names.join(QStringLiteral("; ")) +
-                                    QStringLiteral(". Reason: ") + reason,
-                                width));
+    rows.push_back(sentence_row(
+        tr("Not possible: %1. Reason: %2").arg(names.join(QStringLiteral("; ")), reason), width));
   return rows;
 }
 
@@ -158,8 +169,8 @@ std::size_t fitting_rows(const std::vector<TableRow>& rows, std::size_t first, d
 std::size_t draw_comparison(QPainter& painter, const QRectF& area,
                             const std::vector<TableRow>& rows, std::size_t first) {
   draw_text(painter, QRectF(area.left() + kMark, area.top(), name_width(area.width()), 3.6),
-            kHeads[0], kSoft);
-  draw_numbers(painter, QRectF(area.left(), area.top() + 0.4, area.width(), 3), kHeads, kSoft);
+            heads()[0], kSoft);
+  draw_numbers(painter, QRectF(area.left(), area.top() + 0.4, area.width(), 3), heads(), kSoft);
   painter.setPen(QPen(palette::ink(), 0.25));
   painter.drawLine(
       QLineF(area.left(), area.top() + kHead - 0.4, area.right(), area.top() + kHead - 0.4));

@@ -2,6 +2,9 @@
 
 #include "drawing/words.h"
 #include "job/lift_room.h"
+#include "language/local_numbers.h"
+#include "language/spoken.h"
+#include "language/tr.h"
 
 namespace foldyard {
 
@@ -32,21 +35,21 @@ QString share_words(Area used, Area cloth) {
 
 // For the lengths of one table, whose heads name the unit.
 QString number(Length length, Unit unit) {
-  return QString::fromStdString(unit == Unit::yard ? write_length(length, unit)
-                                                   : write_number(length, unit));
+  return local_numbers(QString::fromStdString(unit == Unit::yard ? write_length(length, unit)
+                                                                 : write_number(length, unit)));
 }
 
 QStringList plan_cells(const Job& job, const WayResult& way) {
   const Plan& plan = *way.plan;
-  QStringList cells{QString::fromStdString(way_name(way.way))};
+  QStringList cells{spoken(way_name(way.way))};
   for (std::size_t i = 0; i < job.panels.size(); ++i)
     cells << QString::number(i < plan.yield.size() ? plan.yield[i] : 0);
   return cells << worth_words(plan.worth) << worth_words(plan.net)
                << share_words(plan.used, plan.cloth)
                << QString::number(plan.cuts + plan.cross_cuts)
                << QString::number(lengths_in_a_lift(job, plan.roll, plan.way))
-               << QString::number(plan.time.in_minutes(), 'f', 1)
-               << (plan.proof.proved ? QStringLiteral("proved") : QStringLiteral("not proved"));
+               << local_number(plan.time.in_minutes(), 1)
+               << (plan.proof.proved ? tr("proved") : tr("not proved"));
 }
 
 }  // namespace
@@ -67,35 +70,34 @@ QString CopiedTable::html() const {
 
 CopiedTable comparison_table(const Job& job, const Comparison& comparison) {
   CopiedTable table;
-  table.heads << QStringLiteral("fold way");
+  table.heads << tr("fold way");
   for (const Panel& panel : job.panels) table.heads << QString::fromStdString(panel.name);
-  table.heads << QStringLiteral("worth") << QStringLiteral("worth less time")
-              << QStringLiteral("cloth used, %") << QStringLiteral("cuts")
-              << QStringLiteral("lengths in a lift") << QStringLiteral("minutes")
-              << QStringLiteral("best of its way");
+  table.heads << tr("worth", "column") << tr("worth less time")
+              << tr("cloth used, %") << tr("cuts", "column")
+              << tr("lengths in a lift") << tr("minutes")
+              << tr("best of its way");
   for (int index : comparison.ranking)
     table.rows.push_back(plan_cells(job, comparison.ways[static_cast<std::size_t>(index)]));
   for (const WayResult& way : comparison.ways) {
     if (way.plan) continue;
-    QStringList cells{QString::fromStdString(way_name(way.way))};
+    QStringList cells{spoken(way_name(way.way))};
     while (cells.size() + 1 < table.heads.size()) cells << QString();
-    table.rows.push_back(cells << QStringLiteral("not possible: ") +
-                                      QString::fromStdString(way.refused));
+    table.rows.push_back(cells << tr("not possible: %1").arg(spoken(way.refused)));
   }
   return table;
 }
 
 CopiedTable cut_table_of(const Job& job, const Plan& plan, int pattern) {
-  const auto in = [&](const char* head) {
-    return QLatin1String(head) + QStringLiteral(", ") + QString::fromStdString(unit_name(job.unit));
+  const auto in = [&](const QString& head) {
+    return head + QStringLiteral(", ") + QString::fromStdString(unit_name(job.unit));
   };
-  CopiedTable table{{QStringLiteral("cut"), QStringLiteral("runs"), in("at"), in("from"), in("to"),
-                     in("length")},
+  CopiedTable table{{tr("cut", "column"), tr("runs", "column"), in(tr("at", "column")), in(tr("from", "column")),
+                     in(tr("to", "column")), in(tr("length", "column"))},
                     {}};
   for (const Cut& cut : plan.patterns[static_cast<std::size_t>(pattern)].cuts)
     table.rows.push_back({QString::number(table.rows.size() + 1),
-                          cut.direction == Direction::along ? QStringLiteral("along")
-                                                            : QStringLiteral("across"),
+                          cut.direction == Direction::along ? tr("along")
+                                                            : tr("across"),
                           number(cut.at, job.unit), number(cut.over.from, job.unit),
                           number(cut.over.to, job.unit), number(cut.over.size(), job.unit)});
   return table;

@@ -8,6 +8,9 @@
 #include "drawing/goods_list.h"
 #include "drawing/words.h"
 #include "job/cautions.h"
+#include "language/local_numbers.h"
+#include "language/spoken.h"
+#include "language/tr.h"
 
 namespace foldyard {
 
@@ -18,16 +21,15 @@ const std::vector<double> kCountShares = {0.24, 0.76};
 const std::vector<double> kRestShares = {0.24, 0.76};
 
 QString number(Length length, Unit unit) {
-  return QString::fromStdString(unit == Unit::yard ? write_length(length, unit)
-                                                   : write_number(length, unit));
+  return local_numbers(QString::fromStdString(unit == Unit::yard ? write_length(length, unit)
+                                                                 : write_number(length, unit)));
 }
 
 ListLine cut_line(const Cut& cut, std::size_t order, Unit unit) {
   const bool along = cut.direction == Direction::along;
   return {LineKind::row,
-          {QString::number(order), along ? QStringLiteral("along") : QStringLiteral("across"),
-           number(cut.at, unit) +
-               (along ? QStringLiteral(" from left") : QStringLiteral(" from near end")),
+          {QString::number(order), along ? tr("along") : tr("across"),
+           (along ? tr("%1 from left") : tr("%1 from near end")).arg(number(cut.at, unit)),
            number(cut.over.from, unit) + QStringLiteral(" – ") + number(cut.over.to, unit),
            number(cut.over.size(), unit)},
           kCutShares,
@@ -55,29 +57,29 @@ QString count_detail(const PatternData& data, int panel, std::int64_t in_length)
   } else {
     for (bool turned : {false, true})
       if (placed_so(data, panel, turned) > 0)
-        words << panel_size_words(data.job, data.fabric, panel, turned) +
-                     (turned ? QStringLiteral(" turned") : QString());
+        words << (turned ? tr("%1 turned", "a size") : QStringLiteral("%1"))
+                     .arg(panel_size_words(data.job, data.fabric, panel, turned));
   }
-  return words.join(QStringLiteral(", ")) + QStringLiteral(": %1 in all").arg(all);
+  return tr("%1: %2 in all").arg(words.join(QStringLiteral(", ")), QString::number(all));
 }
 
 }  // namespace
 
 std::vector<ListLine> cut_lines(const PatternData& data) {
   const Unit unit = data.job.unit;
-  std::vector<ListLine> lines{heading_line(QStringLiteral("Cuts, in this order"))};
+  std::vector<ListLine> lines{heading_line(tr("Cuts, in this order"))};
   if (data.pattern.cuts.empty()) {
-    lines.push_back(paragraph_line(QStringLiteral("None: the length is used as it is.")));
+    lines.push_back(paragraph_line(tr("None: the length is used as it is.")));
     return lines;
   }
   lines.push_back(paragraph_line(
-      QStringLiteral("In %1, measured on the folded cloth from its left edge (%2) and its near end "
+      tr("In %1, measured on the folded cloth from its left edge (%2) and its near end "
                      "(%3). Each cut goes through all plies. The blade travels %4 through one lay.")
-          .arg(unit_words(unit), QLatin1String(left_edge_name(data.map)),
-               QLatin1String(near_end_name(data.map)), length_words(data.pattern.travel, unit))));
+          .arg(unit_words(unit), left_edge_name(data.map),
+               near_end_name(data.map), length_words(data.pattern.travel, unit))));
   lines.push_back({LineKind::head_row,
-                   {QStringLiteral("no."), QStringLiteral("runs"), QStringLiteral("where"),
-                    QStringLiteral("from – to"), QStringLiteral("length")},
+                   {tr("no.", "column"), tr("runs", "column"), tr("where", "column"),
+                    tr("from – to", "column"), tr("length", "column")},
                    kCutShares,
                    -1});
   for (std::size_t i = 0; i < data.pattern.cuts.size(); ++i)
@@ -86,7 +88,7 @@ std::vector<ListLine> cut_lines(const PatternData& data) {
 }
 
 std::vector<ListLine> count_lines(const PatternData& data) {
-  std::vector<ListLine> lines{heading_line(QStringLiteral("Panels from one length"))};
+  std::vector<ListLine> lines{heading_line(tr("Panels from one length"))};
   const std::vector<std::int64_t> yield = pattern_yield(data.job, data.pattern);
   for (std::size_t i = 0; i < yield.size(); ++i) {
     if (yield[i] == 0) continue;
@@ -107,12 +109,12 @@ std::vector<ListLine> rest_lines(const PatternData& data) {
       ++counts[{rest.kind == RestKind::offcut, rest.flat.across.size(), rest.flat.along.size()}];
   std::vector<ListLine> lines;
   if (counts.empty()) return lines;
-  lines.push_back(heading_line(QStringLiteral("Left over from one length")));
+  lines.push_back(heading_line(tr("Left over from one length")));
   for (const auto& [rest, count] : counts) {
     const auto& [is_offcut, across, along] = rest;
     lines.push_back({LineKind::row,
                      {QString::number(count) + QStringLiteral(" × ") +
-                          (is_offcut ? QStringLiteral("offcut") : QStringLiteral("remnant")),
+                          (is_offcut ? tr("offcut") : tr("remnant")),
                       size_words(across, along, data.job.unit)},
                      kRestShares,
                      -1});
@@ -124,7 +126,7 @@ std::vector<ListLine> flaw_list_lines(const PatternData& data) {
   std::vector<ListLine> lines;
   const QStringList flaws = flaw_lines_of(data.job, data.plan, data.index);
   if (flaws.isEmpty()) return lines;
-  lines.push_back(heading_line(QStringLiteral("Lengths with flaws, measured from each near end")));
+  lines.push_back(heading_line(tr("Lengths with flaws, measured from each near end")));
   for (QString words : flaws) {
     words[0] = words[0].toUpper();
     lines.push_back({LineKind::row, {QStringLiteral("·"), words}, {0.04, 0.96}, -1});
@@ -133,17 +135,13 @@ std::vector<ListLine> flaw_list_lines(const PatternData& data) {
 }
 
 std::vector<ListLine> caution_lines(const PatternData& data) {
-  std::vector<ListLine> lines{heading_line(QStringLiteral("Cautions for the cutter"))};
+  std::vector<ListLine> lines{heading_line(tr("Cautions for the cutter"))};
   const std::vector<double> shares{0.04, 0.96};
-  const auto add = [&](std::string_view words) {
-    lines.push_back({LineKind::row,
-                     {QStringLiteral("·"),
-                      QString::fromUtf8(words.data(), static_cast<qsizetype>(words.size()))},
-                     shares,
-                     -1});
+  const auto add = [&](const QString& words) {
+    lines.push_back({LineKind::row, {QStringLiteral("·"), words}, shares, -1});
   };
-  for (std::string_view words : cautions()) add(words);
-  add(height_caution(data.job));
+  for (std::string_view words : cautions()) add(spoken(words));
+  add(spoken(height_caution(data.job)));
   return lines;
 }
 

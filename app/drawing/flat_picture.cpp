@@ -13,6 +13,8 @@
 #include "drawing/strokes.h"
 #include "drawing/text.h"
 #include "drawing/words.h"
+#include "language/local_numbers.h"
+#include "language/tr.h"
 
 namespace foldyard {
 
@@ -21,8 +23,8 @@ namespace {
 const TextStyle kSmall{kSmallestPoints, false, false, palette::soft_ink()};
 
 QString number(Length length, Unit unit) {
-  return QString::fromStdString(unit == Unit::yard ? write_length(length, unit)
-                                                   : write_number(length, unit));
+  return local_numbers(QString::fromStdString(unit == Unit::yard ? write_length(length, unit)
+                                                                 : write_number(length, unit)));
 }
 
 std::vector<EdgeMark> fold_marks(const PatternData& data, const ClothFrame& frame) {
@@ -50,7 +52,7 @@ void label_rests(QPainter& painter, const ClothFrame& frame, const PatternData& 
     const bool kept = rest.kind == RestKind::remnant;
     draw_label(
         painter, frame.rect(rest.flat),
-        {kept ? QStringLiteral("remnant") : QStringLiteral("offcut"),
+        {kept ? tr("remnant") : tr("offcut"),
          size_words(rest.flat, data.job.unit), kept ? QStringLiteral("R") : QString(), 7, kept});
   }
 }
@@ -63,7 +65,7 @@ void draw_panels(QPainter& painter, const ClothFrame& frame, const PatternData& 
 void label_panels(QPainter& painter, const ClothFrame& frame, const PatternData& data) {
   for (const PlacedPanel& placed : data.pattern.panels) {
     QString detail = panel_size_words(data.job, data.fabric, placed.panel, placed.turned);
-    if (placed.turned) detail += QStringLiteral(", turned");
+    if (placed.turned) detail = tr("%1, turned").arg(detail);
     draw_label(
         painter, frame.rect(placed.flat),
         {QString::fromStdString(data.job.panels[static_cast<std::size_t>(placed.panel)].name),
@@ -126,12 +128,12 @@ void draw_edges(QPainter& painter, const ClothFrame& frame, const PatternData& d
   draw_selvedge(painter, QLineF(cloth.bottomRight(), cloth.topRight()), band);
   // Away from the middle, where a fold end to end has its mark.
   const double high = data.pattern.fold.way.end_to_end ? cloth.height() / 2 - 2 : cloth.height();
-  draw_upward(painter, QRectF(cloth.left() - 3.4, cloth.top(), 3, high), QStringLiteral("selvedge"),
+  draw_upward(painter, QRectF(cloth.left() - 3.4, cloth.top(), 3, high), tr("selvedge"),
               kSmall);
   draw_upward(painter, QRectF(cloth.right() + 0.6, cloth.top(), 3, high),
-              QStringLiteral("selvedge"), kSmall);
+              tr("selvedge"), kSmall);
   draw_text(painter, QRectF(cloth.left(), cloth.bottom() + 1.8, cloth.width(), 3),
-            QStringLiteral("near end"), kSmall, Qt::AlignCenter);
+            tr("near end"), kSmall, Qt::AlignCenter);
 }
 
 }  // namespace

@@ -6,6 +6,8 @@
 #include "cloth/four_point.h"
 #include "drawing/words.h"
 #include "job/decimal.h"
+#include "language/local_numbers.h"
+#include "language/tr.h"
 
 namespace foldyard {
 
@@ -38,12 +40,11 @@ bool is_one(const std::vector<std::int64_t>& counts) {
 }
 
 QString lost_words(const Job& job, const std::vector<std::int64_t>& counts) {
-  return yield_words(job, counts) +
-         (is_one(counts) ? QStringLiteral(" is lost") : QStringLiteral(" are lost"));
+  return (is_one(counts) ? tr("%1 is lost") : tr("%1 are lost")).arg(yield_words(job, counts));
 }
 
 QString span_words(Span span, Unit unit) {
-  return length_words(span.from, unit) + QStringLiteral(" to ") + length_words(span.to, unit);
+  return tr("%1 to %2").arg(length_words(span.from, unit), length_words(span.to, unit));
 }
 
 // The panels that a flaw takes from one length, or from all.
@@ -59,6 +60,12 @@ bool is_any(const std::vector<std::int64_t>& counts) {
   return std::any_of(counts.begin(), counts.end(), [](std::int64_t n) { return n > 0; });
 }
 
+QString and_joined(const QStringList& words) {
+  QString all = words.value(0);
+  for (qsizetype i = 1; i < words.size(); ++i) all = tr("%1 and %2").arg(all, words[i]);
+  return all;
+}
+
 QStringList lengths_under(const Plan& plan, Span flaw) {
   QStringList numbers;
   for (std::size_t i = 0; i < plan.lengths.size(); ++i)
@@ -69,30 +76,28 @@ QStringList lengths_under(const Plan& plan, Span flaw) {
 QString fate_of(const Job& job, const Plan& plan, int index) {
   const Flaw& flaw = roll_of(job, plan).flaws[static_cast<std::size_t>(index)];
   const QStringList lengths = lengths_under(plan, flaw.along);
-  const QString under = (lengths.size() == 1 ? QStringLiteral("length ") : QStringLiteral("lengths ")) +
-                        lengths.join(QStringLiteral(" and "));
+  const QString under = (lengths.size() == 1 ? tr("length %1") : tr("lengths %1")).arg(and_joined(lengths));
   const std::vector<std::int64_t> taken = taken_by(job, plan, index);
   if (is_any(taken)) return under + QStringLiteral(", ") + lost_words(job, taken);
   const bool is_cut_out = std::any_of(plan.cut_out.begin(), plan.cut_out.end(),
                                       [&](Span out) { return out.overlaps(flaw.along); });
   if (!lengths.isEmpty())
-    return under + (is_cut_out ? QStringLiteral(" and cloth cut out") : QString()) +
-           QStringLiteral(", between panels");
-  if (is_cut_out) return QStringLiteral("cut out");
-  return flaw.along.overlaps(plan.remnant) ? QStringLiteral("in what is left of the roll")
-                                           : QStringLiteral("in a squared end");
+    return (is_cut_out ? tr("%1 and cloth cut out, between panels") : tr("%1, between panels")).arg(under);
+  if (is_cut_out) return tr("cut out");
+  return flaw.along.overlaps(plan.remnant) ? tr("in what is left of the roll")
+                                           : tr("in a squared end");
 }
 
 QString across_words(const Flaw& flaw, const Job& job, const Roll& roll) {
   if (flaw.across.from <= roll.fabric.usable().from && flaw.across.to >= roll.fabric.usable().to)
-    return QStringLiteral("over the whole width");
-  return span_words(flaw.across, job.unit) + QStringLiteral(" from the left");
+    return tr("over the whole width");
+  return tr("%1 from the left").arg(span_words(flaw.across, job.unit));
 }
 
 }  // namespace
 
 QString flaw_name(const Flaw& flaw) {
-  return flaw.kind.empty() ? QStringLiteral("flaw") : QString::fromStdString(flaw.kind);
+  return flaw.kind.empty() ? tr("flaw") : QString::fromStdString(flaw.kind);
 }
 
 QString flaws_words(const Job& job, const Plan& plan) {
@@ -103,14 +108,11 @@ QString flaws_words(const Job& job, const Plan& plan) {
   Length out;
   for (const Span span : plan.cut_out) out += span.size();
   QStringList costs;
-  if (is_any(counts)) costs << yield_words(job, counts) + QStringLiteral(", cut but lost");
-  if (out > Length())
-    costs << length_words(out, job.unit) + QStringLiteral(" of the roll, cut out");
-  const QString head = QString::number(flaws) +
-                       (flaws == 1 ? QStringLiteral(" flaw costs ") : QStringLiteral(" flaws cost "));
-  return head +
-         (costs.isEmpty() ? QStringLiteral("no panel") : costs.join(QStringLiteral(", and "))) +
-         QLatin1Char('.');
+  if (is_any(counts)) costs << tr("%1, cut but lost").arg(yield_words(job, counts));
+  if (out > Length()) costs << tr("%1 of the roll, cut out").arg(length_words(out, job.unit));
+  if (costs.size() == 2) costs = {tr("%1, and %2").arg(costs[0], costs[1])};
+  return tr("%n flaw(s) cost(s) %1.", nullptr, static_cast<int>(flaws))
+      .arg(costs.isEmpty() ? tr("no panel") : costs[0]);
 }
 
 QStringList flaw_lines(const Job& job, const Plan& plan) {
@@ -118,7 +120,7 @@ QStringList flaw_lines(const Job& job, const Plan& plan) {
   const Roll& roll = roll_of(job, plan);
   for (std::size_t i = 0; i < roll.flaws.size(); ++i) {
     const Flaw& flaw = roll.flaws[i];
-    lines << QStringLiteral("%1 at %2, %3: %4")
+    lines << tr("%1 at %2, %3: %4")
                  .arg(flaw_name(flaw), span_words(flaw.along, job.unit),
                       across_words(flaw, job, roll), fate_of(job, plan, static_cast<int>(i)));
   }
@@ -131,10 +133,10 @@ QStringList flaw_lines_of(const Job& job, const Plan& plan, int pattern) {
   for (const FlawUnder& under : flaws_under(job, plan, pattern)) {
     const Flaw& flaw = roll.flaws[static_cast<std::size_t>(under.flaw)];
     const std::vector<std::int64_t> taken = taken_by(job, plan, under.flaw, under.length);
-    lines << QStringLiteral("length %1: %2 at %3, %4: %5")
+    lines << tr("length %1: %2 at %3, %4: %5")
                  .arg(QString::number(under.length + 1), flaw_name(flaw),
                       span_words(under.flat.along, job.unit), across_words(flaw, job, roll),
-                      is_any(taken) ? lost_words(job, taken) : QStringLiteral("no panel is lost"));
+                      is_any(taken) ? lost_words(job, taken) : tr("no panel is lost"));
   }
   return lines;
 }
@@ -144,11 +146,9 @@ QString grade_words(const Job& job, const Roll& roll) {
   const bool yards = job.unit == Unit::inch || job.unit == Unit::yard;
   const FourPointGrade grade =
       four_point_grade(roll, yards ? PointUnit::yard : PointUnit::metre);
-  return QStringLiteral("%1 on the four-point scale, %2 per 100 square %3")
-      .arg(QString::number(grade.points) +
-               (grade.points == 1 ? QStringLiteral(" point") : QStringLiteral(" points")),
-           QString::fromStdString(write_decimal(grade.hundredths, 2)),
-           yards ? QStringLiteral("yards") : QStringLiteral("metres"));
+  return (yards ? tr("%n point(s) on the four-point scale, %1 per 100 square yards", nullptr, static_cast<int>(grade.points))
+                : tr("%n point(s) on the four-point scale, %1 per 100 square metres", nullptr, static_cast<int>(grade.points)))
+      .arg(local_numbers(QString::fromStdString(write_decimal(grade.hundredths, 2))));
 }
 
 std::vector<FlawUnder> flaws_under(const Job& job, const Plan& plan, int pattern) {

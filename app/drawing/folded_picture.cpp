@@ -15,6 +15,8 @@
 #include "drawing/tape.h"
 #include "drawing/text.h"
 #include "drawing/words.h"
+#include "language/local_numbers.h"
+#include "language/tr.h"
 
 namespace foldyard {
 
@@ -31,17 +33,16 @@ std::vector<EdgeMark> marks_of(const PatternData& data, const ClothFrame& frame,
     if (cut.direction != direction) continue;
     const double at = direction == Direction::along ? frame.x(cut.at) : frame.y(cut.at);
     const Unit unit = data.job.unit;
-    marks.push_back({at, QString::fromStdString(unit == Unit::yard ? write_length(cut.at, unit)
-                                                                   : write_number(cut.at, unit))});
+    marks.push_back({at, local_numbers(QString::fromStdString(unit == Unit::yard ? write_length(cut.at, unit)
+                                                                                 : write_number(cut.at, unit)))});
   }
   return merged(std::move(marks));
 }
 
 QString taken_words(const Taken& taken) {
-  QString words = QStringLiteral("× ") + QString::number(taken.panels);
-  if (taken.on_fold == taken.panels) return words + QStringLiteral(" on the fold");
-  if (taken.on_fold > 0) words += QStringLiteral(", %1 on the fold").arg(taken.on_fold);
-  return words;
+  const QString words = QStringLiteral("× ") + QString::number(taken.panels);
+  if (taken.on_fold == taken.panels) return tr("%1 on the fold", "× 4 on the fold").arg(words);
+  return taken.on_fold > 0 ? tr("%1, %2 on the fold").arg(words).arg(taken.on_fold) : words;
 }
 
 void draw_ground(QPainter& painter, const ClothFrame& frame, const PatternData& data) {
@@ -152,8 +153,7 @@ void draw_zones(QPainter& painter, const ClothFrame& frame, const PatternData& d
     painter.setPen(QPen(palette::soft_ink(), 0.2));
     painter.drawPolyline(
         QPolygonF({QPointF(x0, y), QPointF(x0, y - 1), QPointF(x1, y - 1), QPointF(x1, y)}));
-    QString words = QString::number(zone.plies) +
-                    (zone.plies == 1 ? QStringLiteral(" ply") : QStringLiteral(" plies"));
+    QString words = tr("%n ply(ies)", nullptr, zone.plies);
     if (text_width(words, kSmall) > x1 - x0) words = QString::number(zone.plies);
     draw_text(painter, QRectF(x0 - 1, y - 4.2, x1 - x0 + 2, 3), words, kSmall, Qt::AlignCenter);
   }
@@ -184,8 +184,7 @@ void draw_tapes(QPainter& painter, const ClothFrame& frame, const PatternData& d
 void draw_edge_names(QPainter& painter, const ClothFrame& frame, const PatternData& data) {
   const QRectF cloth = frame.rect(data.folded());
   const double bottom = cloth.bottom() + folded_margins(data, frame.scale).bottom();
-  const QString words = QStringLiteral("near end: ") + QLatin1String(near_end_name(data.map)) +
-                        QStringLiteral(" · left: ") + QLatin1String(left_edge_name(data.map));
+  const QString words = tr("near end: %1 · left: %2").arg(near_end_name(data.map), left_edge_name(data.map));
   const double width = text_width(words, kSmall) + 0.5,
                spare = std::max(0.0, (width - cloth.width()) / 2);
   draw_text(painter, QRectF(cloth.left() - spare, bottom - 3, cloth.width() + 2 * spare, 3), words,

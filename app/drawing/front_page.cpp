@@ -15,6 +15,7 @@
 #include "drawing/strokes.h"
 #include "drawing/text.h"
 #include "drawing/words.h"
+#include "language/tr.h"
 
 namespace foldyard {
 
@@ -57,7 +58,7 @@ QString below_answer(const Sheet& sheet) {
   if (lines.size() > kMostFlawLines) {
     const auto more = lines.size() - kMostFlawLines;
     lines = lines.mid(0, kMostFlawLines);
-    lines << QStringLiteral("and %1 more, on the roll below").arg(more);
+    lines << tr("and %1 more, on the roll below").arg(more);
   }
   return words + QLatin1Char(' ') + flaws + QLatin1Char(' ') + lines.join(QStringLiteral("; ")) +
          QLatin1Char('.');
@@ -69,7 +70,7 @@ QString length_of_roll_words(const Sheet& sheet) {
   QString words = estimated_words(sheet.job(), roll);
   if (sheet.range())
     words += QLatin1Char(' ') + range_words(sheet.job(), *sheet.range()) +
-             QStringLiteral(" What to cut first stands on a page of its own.");
+             tr(" What to cut first stands on a page of its own.");
   return words;
 }
 
@@ -94,12 +95,12 @@ std::vector<ListLine> lines_without_table(const Sheet& sheet) {
   if (sheet.plan().patterns.empty()) return {};
   std::vector<ListLine> lines = caution_lines(pattern_data(sheet.job(), sheet.plan(), 0));
   lines.push_back(gap_line());
-  lines.push_back(heading_line(QStringLiteral("Patterns")));
+  lines.push_back(heading_line(tr("Patterns")));
   for (int i = 0; i < static_cast<int>(sheet.plan().patterns.size()); ++i)
     lines.push_back(
         {LineKind::row,
          {pattern_letter(i),
-          QStringLiteral("%1 × %2, in %3")
+          tr("%1 × %2, in %3")
               .arg(lengths_of(sheet.plan(), i))
               .arg(length_words(sheet.plan().patterns[static_cast<std::size_t>(i)].length,
                                 sheet.job().unit),
@@ -156,8 +157,8 @@ void draw_answer(QPainter& painter, const Sheet& sheet) {
 void draw_roll_with_heading(QPainter& painter, const Sheet& sheet, const QRectF& area) {
   const RollLayout layout =
       lay_out_roll(sheet.job(), sheet.plan(), QSizeF(area.width(), area.height() - 7));
-  draw_text(painter, QRectF(area.left(), area.top(), 30, 5), QStringLiteral("The roll"), kHeading);
-  const QString words = QStringLiteral("scale %1; from the free end, tape and cross-cuts in %2")
+  draw_text(painter, QRectF(area.left(), area.top(), 30, 5), tr("The roll"), kHeading);
+  const QString words = tr("scale %1; from the free end, tape and cross-cuts in %2")
                             .arg(layout.scale.words(), unit_words(sheet.job().unit));
   draw_text(painter, QRectF(area.left() + 20, area.top(), 110, 5.2), words, kSoft);
   draw_scale_bar(painter, {area.right() - 48, area.top() + 2.6}, layout.scale, sheet.job().unit,
@@ -173,7 +174,7 @@ void draw_table_beside_square(QPainter& painter, const Sheet& sheet) {
     return;
   }
   draw_text(painter, QRectF(area.left(), area.top() - 1, area.width(), 5),
-            QStringLiteral("Fold ways compared, best first"), kHeading);
+            tr("Fold ways compared, best first"), kHeading);
   const std::vector<TableRow> rows = rows_of_table(sheet, area.width());
   draw_comparison(painter, area.adjusted(0, kTableHeading, 0, 0), rows, 0);
 }
@@ -194,7 +195,7 @@ void draw_more_table(QPainter& painter, const Sheet& sheet, int page) {
   std::size_t first = rows_beside_square(sheet);
   for (int i = 1; i < page; ++i) first += fitting_rows(rows, first, area.height());
   draw_text(painter, QRectF(area.left(), area.top() - 8, area.width(), 5),
-            QStringLiteral("Fold ways compared, continued"), kHeading);
+            tr("Fold ways compared, continued"), kHeading);
   draw_comparison(painter, area, rows, first);
 }
 
@@ -210,12 +211,12 @@ void draw_foot(QPainter& painter, const Sheet& sheet, int page, int pages) {
   const QRectF area = text_area(sheet);
   const QRectF box(area.left(), area.bottom() + 2.5, area.width(), 4);
   const QString number =
-      QStringLiteral("page %1 of %2").arg(QString::number(page + 1), QString::number(pages));
+      tr("page %1 of %2").arg(QString::number(page + 1), QString::number(pages));
   const double right = text_width(number, kFootText) + 3;
-  const QString scale = QStringLiteral("print at 100 % (actual size)");
+  const QString scale = tr("print at 100 % (actual size)");
   const double middle = text_width(scale, kFootText) + 6;
   draw_text(painter, QRectF(box.left(), box.top(), box.width() - right - middle, 4),
-            QStringLiteral("Foldyard · ") + QString::fromStdString(sheet.job().name), kFootText);
+            QStringLiteral("Foldyard · %1").arg(QString::fromStdString(sheet.job().name)), kFootText);
   draw_text(painter, QRectF(box.right() - right - middle, box.top(), middle, 4), scale, kFootText);
   draw_text(painter, box, number, kFootText, Qt::AlignRight | Qt::AlignVCenter);
 }

@@ -1,6 +1,7 @@
 #include "drawing/goods_list.h"
 
 #include "drawing/goods_words.h"
+#include "language/tr.h"
 
 namespace foldyard {
 
@@ -18,7 +19,7 @@ std::vector<ListLine> goods_lines(const Job& job, const Plan& plan) {
   std::vector<ListLine> lines;
   for (const GoodsMade& made : goods_made(job, plan.yield)) {
     if (lines.empty())
-      lines.push_back(heading_line(QStringLiteral("Goods the panels of this plan are enough for")));
+      lines.push_back(heading_line(tr("Goods the panels of this plan are enough for")));
     lines.push_back(row(QString::number(made.pieces) + QStringLiteral(" ×"),
                         QString::fromStdString(made.name) + QStringLiteral(": ") +
                             goods_words(made.goods, job.unit)));

@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <set>
 
+#include "language/tr.h"
+
 namespace foldyard {
 
 namespace {
@@ -51,15 +53,15 @@ Taken taken_from(const Pattern& pattern, const CutNode& node) {
   return taken;
 }
 
-const char* left_edge_name(const FoldMap& map) {
-  return has_fold_at_zero(map.across) ? "fold edge" : "selvedge";
+QString left_edge_name(const FoldMap& map) {
+  return has_fold_at_zero(map.across) ? tr("fold edge") : tr("selvedge");
 }
 
-const char* near_end_name(const FoldMap& map) {
-  return has_fold_at_zero(map.along) ? "fold edge" : "cut end";
+QString near_end_name(const FoldMap& map) {
+  return has_fold_at_zero(map.along) ? tr("fold edge") : tr("cut end");
 }
 
-const char* top_face_name(const FoldMap& map) {
+QString top_face_name(const FoldMap& map) {
   bool face = false, back = false;
   const std::vector<Ply> plies = plies_of(map);
   for (const Ply& ply : plies) {
@@ -68,7 +70,7 @@ const char* top_face_name(const FoldMap& map) {
     });
     if (!covered) (ply.is_face_up() ? face : back) = true;
   }
-  return face && back ? "face and back" : face ? "face" : "back";
+  return face && back ? tr("face and back") : face ? tr("face", "of cloth") : tr("back", "of cloth");
 }
 
 }  // namespace foldyard

@@ -3,6 +3,8 @@
 // What the pictures of one pattern share: the job, the pattern, its cloth and
 // how it is folded. A view only; it must not outlive the plan.
 
+#include <QString>
+
 #include "fold/plies.h"
 #include "job/job.h"
 #include "job/plan.h"
@@ -42,10 +44,10 @@ Taken taken_from(const Pattern& pattern, const CutNode& node);
 
 // What lies at the left (u = 0) and at the near end (v = 0) of the folded cloth:
 // "fold edge", "selvedge", "cut end".
-const char* left_edge_name(const FoldMap& map);
-const char* near_end_name(const FoldMap& map);
+QString left_edge_name(const FoldMap& map);
+QString near_end_name(const FoldMap& map);
 // The side of the cloth that the top ply shows: "face" or "back"; where legs
 // that lie level show both, "face and back".
-const char* top_face_name(const FoldMap& map);
+QString top_face_name(const FoldMap& map);
 
 }  // namespace foldyard

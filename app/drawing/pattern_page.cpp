@@ -11,6 +11,7 @@
 #include "drawing/strokes.h"
 #include "drawing/text.h"
 #include "drawing/words.h"
+#include "language/tr.h"
 
 namespace foldyard {
 
@@ -24,11 +25,8 @@ const TextStyle kSoft{7.5, false, false, palette::soft_ink()};
 
 QString title_of(const PatternData& data) {
   const std::int64_t count = lengths_of(data.plan, data.index);
-  return QStringLiteral("Pattern %1: %2 of %3, in %4")
-      .arg(pattern_letter(data.index),
-           QString::number(count) +
-               (count == 1 ? QStringLiteral(" length") : QStringLiteral(" lengths")),
-           length_words(data.pattern.length, data.job.unit), lays_words(data.plan, data.index));
+  return tr("Pattern %1: %n length(s) of %2, in %3", nullptr, static_cast<int>(count))
+      .arg(pattern_letter(data.index), length_words(data.pattern.length, data.job.unit), lays_words(data.plan, data.index));
 }
 
 QString folding_of(const PatternData& data) {
@@ -41,7 +39,7 @@ QString folding_of(const PatternData& data) {
 }
 
 QString yield_of(const PatternData& data) {
-  return QStringLiteral("One length gives %1. %2 %3")
+  return tr("One length gives %1. %2 %3")
       .arg(yield_words(data.job, pattern_yield(data.job, data.pattern)),
            plies_words(data.plan, data.index), phase_words(data))
       .trimmed();
@@ -65,7 +63,7 @@ double draw_heading(QPainter& painter, const QRectF& page, const PatternData& da
 
 void draw_scale_line(QPainter& painter, const QRectF& page, double y, const PatternLayout& layout,
                      Unit unit) {
-  const QString words = QStringLiteral("Flat and folded cloth: scale ") + layout.scale.words();
+  const QString words = tr("Flat and folded cloth: scale %1").arg(layout.scale.words());
   const double width = text_width(words, kSoft) + 0.5;
   draw_text(painter, QRectF(page.left(), y, width, 4), words, kSoft);
   draw_scale_bar(painter, {page.left() + width + 3, y + 2}, layout.scale, unit, 50);
@@ -166,7 +164,7 @@ void draw_lists_page(QPainter& painter, const Sheet& sheet, const PatternData& d
                      const std::vector<ListLine>& lines, std::size_t first) {
   const QRectF page = text_area(sheet);
   draw_text(painter, QRectF(page.left(), page.top(), page.width(), 7),
-            title_of(data) + QStringLiteral(" (continued)"), kTitle);
+            tr("%1 (continued)").arg(title_of(data)), kTitle);
   const double height =
       balanced_height(lines, first, column_width(page), columns_on(page), page.height() - 9);
   draw_list(painter, QRectF(page.left(), page.top() + 9, page.width(), height), columns_on(page), kBetween,

@@ -9,6 +9,7 @@
 #include "drawing/strokes.h"
 #include "drawing/text.h"
 #include "drawing/words.h"
+#include "language/tr.h"
 
 namespace foldyard {
 
@@ -54,20 +55,15 @@ void caption(QPainter& painter, const QRectF& box, const QString& title, const Q
             rest, kSmall);
 }
 
-QString scale_words(const Scale& scale, bool round) {
-  return round ? QStringLiteral("scale ") + scale.words() : QString();
-}
-
 double draw_one_section(QPainter& painter, const QRectF& area, const PatternData& data,
                         const Scale& scale, bool round, Direction direction) {
   const bool across = direction == Direction::along;
   const AxisMap& axis = across ? data.map.across : data.map.along;
-  const QString where = across ? QStringLiteral("Section across") : QStringLiteral("Section along");
-  QString words = (across ? QStringLiteral("seen from the near end; ")
-                          : QStringLiteral("seen from the right edge; "));
-  if (round) words += scale_words(scale, round) + QStringLiteral(" across the page; ");
-  words += QStringLiteral("plies drawn thicker than they are; heavy line: face; ▼ blade");
-  caption(painter, area, where, words);
+  const QString where = across ? tr("Section across") : tr("Section along");
+  QStringList words{across ? tr("seen from the near end") : tr("seen from the right edge")};
+  if (round) words << tr("scale %1 across the page").arg(scale.words());
+  words << tr("plies drawn thicker than they are; heavy line: face; ▼ blade");
+  caption(painter, area, where, words.join(QStringLiteral("; ")));
   draw_section(painter,
                QRectF(area.left(), area.top() + kCaption, area.width(), section_height(axis)),
                scale, data, axis, direction);
@@ -99,13 +95,13 @@ void draw_pattern(QPainter& painter, const QPointF& top_left, double width,
   const double left = top_left.x(), beside = left + sizes.flat_width + kBetween + 2 * spare;
   const double bottom = top_left.y() + layout.clothes;
   const Unit unit = data.job.unit;
-  caption(painter, QRectF(left, top_left.y(), beside - left - 3, 4), QStringLiteral("Flat"),
-          size_words(data.fabric.width, data.pattern.length, unit) + QStringLiteral(", face up"));
+  caption(painter, QRectF(left, top_left.y(), beside - left - 3, 4), tr("Flat"),
+          tr("%1, face up").arg(size_words(data.fabric.width, data.pattern.length, unit)));
   caption(painter, QRectF(beside - spare, top_left.y(), left + width - beside + spare, 4),
-          QStringLiteral("Folded"),
-          size_words(data.pattern.folded_across, data.pattern.folded_along, unit) +
-              QStringLiteral(", ") + QLatin1String(top_face_name(data.map)) +
-              QStringLiteral(" up; ") + unit_words(unit));
+          tr("Folded"),
+          tr("%1, %2 up; %3", "size, face or back, unit")
+              .arg(size_words(data.pattern.folded_across, data.pattern.folded_along, unit), top_face_name(data.map),
+                   unit_words(unit)));
   draw_flat(painter,
             {{left + spare / 2 + sizes.flat.left(), bottom - sizes.flat.bottom()}, layout.scale},
             data);

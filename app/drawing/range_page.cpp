@@ -8,6 +8,7 @@
 #include "drawing/range_words.h"
 #include "drawing/text.h"
 #include "drawing/words.h"
+#include "language/tr.h"
 
 namespace foldyard {
 
@@ -19,7 +20,7 @@ const std::vector<double> kShares{0.17, 0.13, 0.7};
 
 ListLine head(const QString& from) {
   return {LineKind::head_row,
-          {from, QStringLiteral("worth"), QStringLiteral("what")},
+          {from, tr("worth"), tr("what")},
           kShares,
           -1};
 }
@@ -34,17 +35,17 @@ void add_rows(std::vector<ListLine>& lines, const QString& from, const std::vect
 // The order of work first: that is what the page is for at the table.
 std::vector<ListLine> range_lines(const Sheet& sheet) {
   const YieldRange& range = *sheet.range();
-  std::vector<ListLine> lines{heading_line(QStringLiteral("What to cut first"))};
+  std::vector<ListLine> lines{heading_line(tr("What to cut first"))};
   lines.push_back(paragraph_line(order_words(sheet.job(), range)));
   lines.push_back(gap_line());
-  add_rows(lines, QStringLiteral("what is left, from"), further_rows(sheet.job(), range));
+  add_rows(lines, tr("what is left, from"), further_rows(sheet.job(), range));
   lines.push_back(paragraph_line(further_note(range)));
   lines.push_back(gap_line());
-  lines.push_back(heading_line(QStringLiteral("What the roll gives by its length")));
+  lines.push_back(heading_line(tr("What the roll gives by its length")));
   lines.push_back(paragraph_line(range_words(sheet.job(), range)));
   lines.push_back(paragraph_line(steps_note(range)));
   lines.push_back(gap_line());
-  add_rows(lines, QStringLiteral("roll, from"), step_rows(sheet.job(), range));
+  add_rows(lines, tr("roll, from"), step_rows(sheet.job(), range));
   return lines;
 }
 
@@ -71,7 +72,7 @@ void draw_range_page(QPainter& painter, const Sheet& sheet, int page) {
   const std::vector<ListLine> lines = range_lines(sheet);
   const QRectF area = text_area(sheet);
   draw_text(painter, QRectF(area.left(), area.top(), area.width(), 7),
-            QStringLiteral("If the roll is longer"), kTitle);
+            tr("If the roll is longer"), kTitle);
   draw_list(painter, list_area(sheet), 1, 0, lines,
             page_starts(sheet, lines)[static_cast<std::size_t>(page)]);
 }

@@ -4,6 +4,8 @@
 
 #include "drawing/words.h"
 #include "job/decimal.h"
+#include "language/local_numbers.h"
+#include "language/tr.h"
 
 namespace foldyard {
 
@@ -36,37 +38,31 @@ QString give_words(const MeasuredLength& m, Unit unit) {
 QString thickness_words(const MeasuredLength& m) { return give_words(m, Unit::mm); }
 
 QString decimal_words(const MeasuredCount& m, int places, const QString& unit) {
-  const QString value = text(write_decimal(m.value, places)) + unit;
+  const QString value = local_numbers(text(write_decimal(m.value, places))) + unit;
   if (m.give == 0) return value;
-  return value + QStringLiteral(" (± %1)").arg(text(write_decimal(m.give, places)) + unit);
+  return value + QStringLiteral(" (± %1)").arg(local_numbers(text(write_decimal(m.give, places))) + unit);
 }
 
 QString on_tube(const MeasuredLength& outer, const MeasuredLength& tube, Unit unit) {
-  return give_words(outer, unit) + QStringLiteral(" on a tube of ") + give_words(tube, unit);
+  return tr("%1 on a tube of %2").arg(give_words(outer, unit), give_words(tube, unit));
 }
 
-struct MeasureWords {
-  Unit unit;
-  QString operator()(const ByDiameters& m) const {
-    return QStringLiteral("its diameters: %1, one ply %2")
-        .arg(on_tube(m.outer, m.tube, unit), thickness_words(m.thickness));
-  }
-  QString operator()(const ByTurns& m) const {
-    return QStringLiteral("its turns: %1 of them, %2")
-        .arg(decimal_words(m.turns, 0, {}), on_tube(m.outer, m.tube, unit));
-  }
-  QString operator()(const ByWeight& m) const {
-    return QStringLiteral("its weight: %1 with a tube of %2, cloth of %3")
-        .arg(decimal_words(m.roll, 3, QStringLiteral(" kg")),
-             decimal_words(m.tube, 3, QStringLiteral(" kg")),
-             decimal_words(m.per_square_metre, 1, QStringLiteral(" g/m²")));
-  }
-};
+QString words_of(const ByDiameters& m, Unit unit) {
+  return tr("its diameters: %1, one ply %2").arg(on_tube(m.outer, m.tube, unit), thickness_words(m.thickness));
+}
+QString words_of(const ByTurns& m, Unit unit) {
+  return tr("its turns: %1 of them, %2").arg(decimal_words(m.turns, 0, {}), on_tube(m.outer, m.tube, unit));
+}
+QString words_of(const ByWeight& m, Unit) {
+  return tr("its weight: %1 with a tube of %2, cloth of %3")
+      .arg(decimal_words(m.roll, 3, QStringLiteral(" kg")), decimal_words(m.tube, 3, QStringLiteral(" kg")),
+           decimal_words(m.per_square_metre, 1, QStringLiteral(" g/m²")));
+}
 
 QString count_words(const CountRange& c, const QString& name) {
   const QString panels = kNoBreak + QStringLiteral("× ") + name;
   if (c.least == c.most) return QString::number(c.least) + panels;
-  return QStringLiteral("%1 to %2%3 (%4 most likely)")
+  return tr("%1 to %2%3 (%4 most likely)")
       .arg(QString::number(c.least), QString::number(c.most), panels, QString::number(c.likely));
 }
 
@@ -74,11 +70,10 @@ const Plan& last_plan(const YieldRange& range) { return *range.steps.steps.back(
 
 QString worth_range(const YieldRange& range) {
   const Worth least = value_of(range.first), most = value_of(last_plan(range));
-  const QString what = range.first.aim == Aim::most_worth ? QStringLiteral("worth ")
-                                                          : QStringLiteral("worth, after your time, ");
-  if (least == most) return what + worth_words(least);
-  return what + QStringLiteral("%1 to %2, most likely %3")
-                    .arg(worth_words(least), worth_words(most), worth_words(value_of(range.likely)));
+  const bool by_worth = range.first.aim == Aim::most_worth;
+  if (least == most) return (by_worth ? tr("worth %1") : tr("worth, after your time, %1")).arg(worth_words(least));
+  return (by_worth ? tr("worth %1 to %2, most likely %3") : tr("worth, after your time, %1 to %2, most likely %3"))
+      .arg(worth_words(least), worth_words(most), worth_words(value_of(range.likely)));
 }
 
 QString more_words(Worth more) { return QStringLiteral("+ ") + worth_words(more); }
@@ -96,10 +91,12 @@ QString lengths_of_rest(const Job& job, const Plan& first, const Plan& rest) {
     const int known = known_pattern(first, pattern);
     words << QStringLiteral("%1 × %2 %3")
                  .arg(QString::number(lengths_of(rest, i)), length_words(pattern.length, job.unit),
-                      known < 0 ? QStringLiteral("(new)")
-                                : QStringLiteral("(pattern %1)").arg(pattern_letter(known)));
+                      known < 0 ? tr("(new)")
+                                : tr("(pattern %1)").arg(pattern_letter(known)));
   }
-  return words.join(QStringLiteral(" and "));
+  QString all = words.value(0);
+  for (qsizetype i = 1; i < words.size(); ++i) all = tr("%1 and %2").arg(all, words[i]);
+  return all;
 }
 
 bool has_new_pattern(const YieldRange& range) {
@@ -114,21 +111,21 @@ bool has_new_pattern(const YieldRange& range) {
 
 QString estimate_words(const LengthEstimate& estimate, Unit unit) {
   const Length step = coarse(unit), least = down(estimate.least, step);
-  const QString from = unit == Unit::yard ? length_words(least, unit) : text(write_number(least, unit));
-  return QStringLiteral("%1 to %2, most likely %3")
+  const QString from = unit == Unit::yard ? length_words(least, unit) : local_numbers(text(write_number(least, unit)));
+  return tr("%1 to %2, most likely %3")
       .arg(from, length_words(up(estimate.most, step), unit),
            length_words(nearest(estimate.likely, step), unit));
 }
 
 QString measure_words(const RollMeasure& measure, Unit unit) {
-  return std::visit(MeasureWords{unit}, measure);
+  return std::visit([unit](const auto& by) { return words_of(by, unit); }, measure);
 }
 
 QString estimated_words(const Job& job, const Roll& roll) {
   if (!is_estimated(roll)) return {};
   const Result<LengthEstimate> range = estimate(*roll.measured, roll.fabric.width);
   if (!range) return {};
-  return QStringLiteral("Its length is estimated: %1, from %2. The plan can be cut even from the "
+  return tr("Its length is estimated: %1, from %2. The plan can be cut even from the "
                         "least of it.")
       .arg(estimate_words(*range, job.unit), measure_words(*roll.measured, job.unit));
 }
@@ -137,46 +134,44 @@ QString range_words(const Job& job, const YieldRange& range) {
   QStringList words;
   for (std::size_t i = 0; i < range.yield.size(); ++i)
     if (range.yield[i].most > 0) words << count_words(range.yield[i], text(job.panels[i].name));
-  return QStringLiteral("By its length the roll gives %1; %2.")
+  return tr("By its length the roll gives %1; %2.")
       .arg(words.join(QStringLiteral(", ")), worth_range(range));
 }
 
 QString steps_note(const YieldRange& range) {
-  if (range.steps.steps.size() < 2) return QStringLiteral("Within the estimate no length gives more.");
+  if (range.steps.steps.size() < 2) return tr("Within the estimate no length gives more.");
   const QString note =
       range.steps.is_all
-          ? QStringLiteral("These are all lengths at which the best plan gets better.")
-          : QStringLiteral("The best plan gets better at more lengths than these; each of these is "
+          ? tr("These are all lengths at which the best plan gets better.")
+          : tr("The best plan gets better at more lengths than these; each of these is "
                            "the least length for what stands beside it.");
-  return range.proved ? note : note + QStringLiteral(" Not all of these plans are proved best.");
+  return range.proved ? note : tr("%1 Not all of these plans are proved best.").arg(note);
 }
 
 QString order_words(const Job& job, const YieldRange& range) {
   const std::size_t count = range.first.lengths.size();
   const Length gone = range.first.remnant.from, step = fine(job.unit);
-  return QStringLiteral("Cut %1 of the plan first: even the shortest roll has %2. Then measure "
-                        "what is left, from the last cross-cut to the end of the roll. It is %3 to "
-                        "%4; if it is as much as below or more, cut what stands beside it.")
-      .arg(count == 1 ? QStringLiteral("the length")
-                      : QStringLiteral("all %1 lengths").arg(count),
-           count == 1 ? QStringLiteral("it") : QStringLiteral("them"),
-           length_words(down(range.estimate.least - gone, step), job.unit),
+  return tr("Cut all %n length(s) of the plan first: even the shortest roll has them. Then measure "
+            "what is left, from the last cross-cut to the end of the roll. It is %1 to "
+            "%2; if it is as much as below or more, cut what stands beside it.",
+            nullptr, static_cast<int>(count))
+      .arg(length_words(down(range.estimate.least - gone, step), job.unit),
            length_words(up(range.estimate.most - gone, step), job.unit));
 }
 
 QString further_note(const YieldRange& range) {
-  if (range.further.steps.size() < 2) return QStringLiteral("No length of it gives more.");
+  if (range.further.steps.size() < 2) return tr("No length of it gives more.");
   QStringList notes;
   if (range.most_lost)
     notes << (*range.most_lost == Worth()
-                  ? QStringLiteral("Whatever the length, this is worth as much as having known it.")
-                  : QStringLiteral("Whatever the length, this is worth at most %1 less than having "
+                  ? tr("Whatever the length, this is worth as much as having known it.")
+                  : tr("Whatever the length, this is worth at most %1 less than having "
                                    "known it.")
                         .arg(worth_words(*range.most_lost)));
   if (!range.further.is_all)
-    notes << QStringLiteral("Between these there are more: give the job the length found and plan again.");
+    notes << tr("Between these there are more: give the job the length found and plan again.");
   else if (has_new_pattern(range))
-    notes << QStringLiteral("For the cuts of a new length, give the job the length found and plan again.");
+    notes << tr("For the cuts of a new length, give the job the length found and plan again.");
   return notes.join(QLatin1Char(' '));
 }
 

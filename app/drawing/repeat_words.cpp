@@ -4,6 +4,7 @@
 
 #include "cutting/phase_axis.h"
 #include "drawing/words.h"
+#include "language/tr.h"
 
 namespace foldyard {
 
@@ -40,43 +41,40 @@ QString repeat_words(const Job& job, const Plan& plan) {
   if (!repeat.is_any()) return {};
   QStringList ways;
   if (repeat.along > Length())
-    ways << QStringLiteral("every %1 along the roll, one begins %2 from its free end")
+    ways << tr("every %1 along the roll, one begins %2 from its free end")
                 .arg(length_words(repeat.along, job.unit), length_words(repeat.start_along, job.unit));
   if (repeat.across > Length())
-    ways << QStringLiteral("every %1 across, one begins %2 from the left edge")
+    ways << tr("every %1 across, one begins %2 from the left edge")
                 .arg(length_words(repeat.across, job.unit), length_words(repeat.start_across, job.unit));
-  return QStringLiteral("The pattern repeats ") + ways.join(QStringLiteral("; ")) + QLatin1Char('.');
+  return tr("The pattern repeats %1.").arg(ways.join(QStringLiteral("; ")));
 }
 
 QString matching_words(const Job& job, const Plan& plan) {
   if (!plan.unmatched) return {};
   const Worth cost = plan.unmatched->worth - plan.worth;
   QString words =
-      cost > Worth() ? QStringLiteral("Matching the pattern costs %1: where nothing need match, this "
+      cost > Worth() ? tr("Matching the pattern costs %1: where nothing need match, this "
                                       "way gives %2.")
                            .arg(worth_words(cost), worth_words(plan.unmatched->worth))
-                     : QStringLiteral("Matching the pattern costs no worth.");
+                     : tr("Matching the pattern costs no worth.");
   const auto share = [&](Area used) { return use_words(used, plan.cloth); };
-  words += QStringLiteral(" %1 of the cloth ends in panels, %2 where nothing need match.")
+  words += tr(" %1 of the cloth ends in panels, %2 where nothing need match.")
                .arg(share(plan.used), share(plan.unmatched->used));
   Length skipped;
   for (const Span& out : plan.cut_out) skipped += out.size();
   if (skipped > Length())
-    words += QStringLiteral(" %1 of the roll, in %2, are skipped so that lengths begin where the "
-                            "pattern lets them.")
-                 .arg(length_words(skipped, job.unit),
-                      plan.cut_out.size() == 1
-                          ? QStringLiteral("one place")
-                          : QStringLiteral("%1 places").arg(plan.cut_out.size()));
+    words += tr(" %1 of the roll, in %n place(s), are skipped so that lengths begin where the pattern lets them.",
+                nullptr, static_cast<int>(plan.cut_out.size()))
+                 .arg(length_words(skipped, job.unit));
   return words;
 }
 
 QString phase_words(const PatternData& data) {
   if (data.fabric.repeat.along <= Length()) return {};
   const std::optional<Length> first = first_along(data);
-  if (!first) return QStringLiteral("Repeats begin elsewhere on each length: no panel here must match.");
-  if (first->is_zero()) return QStringLiteral("Each length begins with a repeat of the pattern.");
-  return QStringLiteral("On each length the first repeat of the pattern begins %1 from the near end.")
+  if (!first) return tr("Repeats begin elsewhere on each length: no panel here must match.");
+  if (first->is_zero()) return tr("Each length begins with a repeat of the pattern.");
+  return tr("On each length the first repeat of the pattern begins %1 from the near end.")
       .arg(length_words(*first, data.job.unit));
 }
 

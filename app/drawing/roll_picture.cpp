@@ -12,6 +12,8 @@
 #include "drawing/tape.h"
 #include "drawing/text.h"
 #include "drawing/words.h"
+#include "language/local_numbers.h"
+#include "language/tr.h"
 
 namespace foldyard {
 
@@ -35,8 +37,8 @@ std::vector<EdgeMark> cut_marks(const RollRow& row, const Scale& scale, double l
     if (stretch.kind != StretchKind::length) continue;
     for (Length at : {stretch.on_roll.from, stretch.on_roll.to})
       marks.push_back({left + scale.mm(at - row.on_roll().from),
-                       QString::fromStdString(unit == Unit::yard ? write_length(at, unit)
-                                                                 : write_number(at, unit))});
+                       local_numbers(QString::fromStdString(unit == Unit::yard ? write_length(at, unit)
+                                                                               : write_number(at, unit)))});
   }
   return merged(marks);
 }
@@ -47,6 +49,12 @@ double marks_room(const std::vector<RollRow>& rows, const Scale& scale, Unit uni
     room = std::max(room,
                     marks_height(scale.mm(row.on_roll().size()), cut_marks(row, scale, 0, unit)));
   return room;
+}
+
+QString cut_out_name() { return tr("cut out"); }
+QString rest_name(bool kept) { return kept ? tr("remnant") : tr("offcut"); }
+QString lay_name(int pattern, int lay) {
+  return tr("%1 lay %2", "pattern, number").arg(pattern_letter(pattern)).arg(lay + 1);
 }
 
 struct RowPainter {
@@ -69,13 +77,13 @@ struct RowPainter {
     if (!kept) draw_hatch(painter, rect, Hatch::rising, 1.4, palette::soft_ink(), 0.14);
     if (stretch.kind == StretchKind::loss) return;
     if (stretch.kind == StretchKind::cut_out) {
-      draw_label(painter, rect, {QStringLiteral("cut out"), length_words(stretch.on_roll.size(), job.unit), QString(), 7, false});
+      draw_label(painter, rect, {cut_out_name(), length_words(stretch.on_roll.size(), job.unit), QString(), 7, false});
       return;
     }
     // Breakable here: a narrow remnant shows its size on two lines.
     QString size = size_words(roll_of(job, plan).fabric.width, plan.remnant.size(), job.unit);
     size.replace(QChar(0xa0), QLatin1Char(' '));
-    const QString name = kept ? QStringLiteral("remnant") : QStringLiteral("offcut");
+    const QString name = rest_name(kept);
     draw_label(painter, rect, {name, size, kept ? QStringLiteral("R") : QString(), 7.5, kept});
   }
 
@@ -114,7 +122,7 @@ struct RowPainter {
     painter.drawRect(rect);
     const QString number = QString::number(stretch.number + 1);
     const QString detail =
-        pattern_letter(pattern) + QStringLiteral(" lay ") + QString::number(lay + 1);
+        lay_name(pattern, lay);
     draw_label(painter, rect, {number, detail, number, 9, true});
   }
 

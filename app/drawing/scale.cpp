@@ -7,6 +7,7 @@
 
 #include "drawing/palette.h"
 #include "drawing/text.h"
+#include "language/local_numbers.h"
 
 namespace foldyard {
 
@@ -27,7 +28,7 @@ bool is_imperial(Unit unit) {
 
 QString Scale::words() const {
   return QStringLiteral("1 : ") +
-         QString::number(denominator, 'f', denominator == std::floor(denominator) ? 0 : 1);
+         local_number(denominator, denominator == std::floor(denominator) ? 0 : 1);
 }
 
 Scale round_scale(double needed) {
@@ -63,7 +64,7 @@ double draw_scale_bar(QPainter& painter, const QPointF& left, const Scale& scale
     painter.setBrush(i % 2 == 0 ? palette::ink() : palette::paper());
     painter.drawRect(QRectF(left.x() + width * i / 4, left.y() - high / 2, width / 4, high));
   }
-  const QString words = QString::fromStdString(write_length(length, unit));
+  const QString words = local_numbers(QString::fromStdString(write_length(length, unit)));
   const TextStyle style{kSmallestPoints, false, false, palette::soft_ink()};
   const double text = text_width(words, style) + 0.5;
   draw_text(painter, QRectF(left.x() + width + 1.5, left.y() - 2, text, 4), words, style);

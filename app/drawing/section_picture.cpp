@@ -10,6 +10,7 @@
 #include "drawing/strokes.h"
 #include "drawing/text.h"
 #include "drawing/words.h"
+#include "language/tr.h"
 
 namespace foldyard {
 
@@ -21,8 +22,20 @@ constexpr double kNames = 27.0;  // ply names at the right
 constexpr double kNapNames = 47.0;  // the same with the nap of each
 const TextStyle kSmall{kSmallestPoints, false, false, palette::soft_ink()};
 
-double names_width(const Fabric& fabric) {
-  return fabric.nap == Nap::one_way ? kNapNames : kNames;
+// Wider where a language has longer words for the faces or the nap.
+double names_width(const PatternData& data, const AxisMap& axis) {
+  const bool has_nap = data.fabric.nap == Nap::one_way;
+  const QString ply = tr("ply %1").arg(highest_level(axis) + 1) + QStringLiteral(", ");
+  double nap = 0;
+  for (const bool across : {false, true})
+    for (const bool along : {false, true}) {
+      Ply lying;
+      lying.mirrored_across = across;
+      lying.mirrored_along = along;
+      if (has_nap) nap = std::max(nap, text_width(QStringLiteral(", ") + nap_words(lying, data.fabric), kSmall));
+    }
+  const double face = std::max(text_width(ply + tr("face down"), kSmall), text_width(ply + tr("face up"), kSmall));
+  return std::max(has_nap ? kNapNames : kNames, face + nap + 0.5);
 }
 
 RibbonShape shape_of(const AxisMap& axis) {
@@ -64,11 +77,11 @@ QString leg_nap(const PatternData& data, Direction direction, const Leg& leg) {
 // differently are named without their face, and the nap only on one-way cloth.
 QString ply_name(const PatternData& data, const AxisMap& axis, Direction direction,
                  const std::vector<int>& levels, int level) {
-  QStringList words{QStringLiteral("ply ") + QString::number(level + 1)};
+  QStringList words{tr("ply %1").arg(level + 1)};
   QStringList faces, naps;
   for (std::size_t i = 0; i < levels.size(); ++i) {
     if (levels[i] != level) continue;
-    faces << (axis.legs()[i].mirrored ? QStringLiteral("face down") : QStringLiteral("face up"));
+    faces << (axis.legs()[i].mirrored ? tr("face down") : tr("face up"));
     naps << leg_nap(data, direction, axis.legs()[i]);
   }
   faces.removeDuplicates();
@@ -83,7 +96,7 @@ void draw_names(QPainter& painter, const PatternData& data, const AxisMap& axis,
   const std::vector<int> levels = settled_levels(axis);
   for (int level = 0; level <= highest_level(axis); ++level) {
     const double y = -level_height(shape_of(axis), level);
-    draw_text(painter, QRectF(left, y - 1.5, names_width(data.fabric), 3),
+    draw_text(painter, QRectF(left, y - 1.5, names_width(data, axis), 3),
               ply_name(data, axis, direction, levels, level), kSmall);
   }
 }
@@ -137,7 +150,7 @@ double section_height(const AxisMap& axis) {
 
 Scale section_scale(const PatternData& data, const AxisMap& axis, double width, bool round) {
   const double room =
-      std::max(8.0, width - names_width(data.fabric) - 2 * (ribbon_bulge(axis, shape_of(axis)) + 2.5));
+      std::max(8.0, width - names_width(data, axis) - 2 * (ribbon_bulge(axis, shape_of(axis)) + 2.5));
   const double needed = axis.folded_size().in_mm() / room;
   return round ? round_scale(needed) : free_scale(needed);
 }

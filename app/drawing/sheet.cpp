@@ -10,8 +10,18 @@
 #include "drawing/range_page.h"
 #include "drawing/template_page.h"
 #include "drawing/words.h"
+#include "language/tr.h"
 
 namespace foldyard {
+namespace {
+
+QString front_title() { return tr("The answer and the roll"); }
+QString range_title() { return tr("If the roll is longer"); }
+QString pattern_title(int pattern) { return tr("Pattern %1").arg(pattern_letter(pattern)); }
+QString template_title(int panel) { return tr("Template %1").arg(panel_code(panel)); }
+QString with_page(const QString& title, int page) { return tr("%1, page %2").arg(title).arg(page); }
+
+}  // namespace
 
 Sheet::Sheet(Job job, Comparison comparison, int chosen, SheetOptions options,
              std::optional<YieldRange> range)
@@ -77,12 +87,12 @@ QString Sheet::page_title(int page) const {
   const Run& run = run_of(all, page);
   QString words;
   switch (run.kind) {
-    case Kind::front: words = QStringLiteral("The answer and the roll"); break;
-    case Kind::range: words = QStringLiteral("If the roll is longer"); break;
-    case Kind::pattern: words = QStringLiteral("Pattern ") + pattern_letter(run.index); break;
-    case Kind::template_of: words = QStringLiteral("Template ") + panel_code(run.index); break;
+    case Kind::front: words = front_title(); break;
+    case Kind::range: words = range_title(); break;
+    case Kind::pattern: words = pattern_title(run.index); break;
+    case Kind::template_of: words = template_title(run.index); break;
   }
-  return page == 0 ? words : words + QStringLiteral(", page %1").arg(page + 1);
+  return page == 0 ? words : with_page(words, page + 1);
 }
 
 std::vector<int> pages_in(const Sheet& sheet, PageRange range) {

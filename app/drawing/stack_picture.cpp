@@ -9,6 +9,7 @@
 #include "drawing/palette.h"
 #include "drawing/words.h"
 #include "fold/plies.h"
+#include "language/tr.h"
 
 namespace foldyard {
 namespace {
@@ -66,8 +67,9 @@ StackData stack_data(const BatchAnswer& answer, int at) {
 QStringList stack_band_words(const StackData& stack) {
   QStringList words;
   for (const StackBand& band : stack.bands)
-    words << QStringLiteral("%1 × %2, %3, %4").arg(band.lengths).arg(band.roll, band.plies == 1 ? QStringLiteral("1 ply") : QStringLiteral("%1 plies").arg(band.plies),
-                                                                     length_words(band.height, Unit::mm));
+    words << QStringLiteral("%1 × %2, %3, %4")
+                 .arg(band.lengths)
+                 .arg(band.roll, tr("%n ply(ies)", nullptr, band.plies), length_words(band.height, Unit::mm));
   return words;
 }
 
@@ -95,7 +97,7 @@ void draw_stack(QPainter& painter, const QRectF& area, const StackData& stack) {
   painter.drawLine(QPointF(area.left(), limit), QPointF(area.left() + units(stack.width) * across, limit));
   painter.setPen(QPen(palette::ink(), 1.5));
   painter.drawLine(QPointF(area.left(), table), QPointF(area.right(), table));
-  const QString said = QStringLiteral("%1 wide; %2 of %3 under the cutter (dashed); heights drawn %4 times")
+  const QString said = tr("%1 wide; %2 of %3 under the cutter (dashed); heights drawn %4 times")
                            .arg(length_words(stack.width, Unit::cm), length_words(stack.height, Unit::mm), length_words(stack.limit, Unit::mm)).arg(stretch);
   painter.drawText(QRectF(area.left(), table + 2, area.width(), foot), Qt::AlignLeft | Qt::AlignVCenter,
                    QFontMetricsF(painter.font()).elidedText(said, Qt::ElideRight, area.width()));

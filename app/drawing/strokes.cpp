@@ -7,6 +7,7 @@
 
 #include "drawing/palette.h"
 #include "drawing/text.h"
+#include "language/tr.h"
 
 namespace foldyard {
 
@@ -109,13 +110,13 @@ void draw_arrow(QPainter& painter, const QLineF& line, const QColor& colour, dou
 void draw_nap_away(QPainter& painter, const QPointF& foot, double most) {
   const double high = std::min(15.0, most);
   draw_arrow(painter, QLineF(foot, foot - QPointF(0, high)), palette::chalk(), 0.45);
-  draw_upward(painter, QRectF(foot.x() + 0.8, foot.y() - 15, 3, 15), QStringLiteral("nap"),
+  draw_upward(painter, QRectF(foot.x() + 0.8, foot.y() - 15, 3, 15), tr("nap"),
               kNapText, Qt::AlignLeft | Qt::AlignVCenter);
 }
 
 void draw_nap_right(QPainter& painter, const QPointF& foot) {
   draw_arrow(painter, QLineF(foot, foot + QPointF(12, 0)), palette::chalk(), 0.45);
-  draw_text(painter, QRectF(foot.x() + 13, foot.y() - 1.6, 8, 3), QStringLiteral("nap"), kNapText);
+  draw_text(painter, QRectF(foot.x() + 13, foot.y() - 1.6, 8, 3), tr("nap"), kNapText);
 }
 
 void draw_blade(QPainter& painter, const QPointF& tip) {

@@ -6,6 +6,7 @@
 #include "drawing/palette.h"
 #include "drawing/text.h"
 #include "drawing/words.h"
+#include "language/local_numbers.h"
 
 namespace foldyard {
 
@@ -60,8 +61,8 @@ void draw_numbers(QPainter& painter, const QRectF& box, const Scale& scale, Span
   const TextStyle style{kSmallestPoints, false, false, palette::ink()};
   for (Length at = steps.number * (shown.from / steps.number); at <= shown.to; at += steps.number) {
     if (at < shown.from) continue;
-    const QString words = QString::fromStdString(unit == Unit::yard ? write_length(at, unit)
-                                                                    : write_number(at, unit));
+    const QString words = local_numbers(QString::fromStdString(unit == Unit::yard ? write_length(at, unit)
+                                                                                  : write_number(at, unit)));
     const double width = text_width(words, style) + 0.2,
                  left = box.left() + scale.mm(at - shown.from) + 0.5;
     if (left + width <= box.right())

@@ -63,11 +63,10 @@ std::optional<Problem> template_problem(const Job& job, const Fabric& fabric, in
   const std::int64_t pages = template_page_count(job, fabric, panel, options);
   if (pages <= kMostTemplatePages) return {};
   return Problem{"",
-                 "a template of " + job.panels[static_cast<std::size_t>(panel)].name + " takes " +
-                     std::to_string(pages) + " pages of " +
-                     paper_name(options.paper).toStdString() + ", and " +
-                     std::to_string(kMostTemplatePages) + " is the most",
-                 "take larger paper, or leave this template out"};
+                 say("a template of %1 takes %2 pages of %3, and %4 is the most",
+                     job.panels[static_cast<std::size_t>(panel)].name, pages,
+                     paper_name(options.paper).toStdString(), kMostTemplatePages),
+                 say("take larger paper, or leave this template out")};
 }
 
 }  // namespace foldyard

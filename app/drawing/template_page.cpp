@@ -11,6 +11,8 @@
 #include "drawing/template_tile.h"
 #include "drawing/text.h"
 #include "drawing/words.h"
+#include "language/spoken.h"
+#include "language/tr.h"
 
 namespace foldyard {
 
@@ -51,16 +53,14 @@ QString count_words(const Sheet& sheet, int panel) {
   const std::vector<std::int64_t>& yield = sheet.plan().yield;
   const std::size_t at = static_cast<std::size_t>(panel);
   const std::int64_t count = at < yield.size() ? yield[at] : 0;
-  return count > 0 ? QStringLiteral("cut %1").arg(count)
-                   : QStringLiteral("none of them on this plan");
+  return count > 0 ? tr("cut %1").arg(count)
+                   : tr("none of them on this plan");
 }
 
 QString sewn_words(const Panel& panel) {
   if (!panel.sewn) return {};
   const int count = needed(*panel.sewn);
-  return QStringLiteral(" Of this panel %1 into each %2.")
-      .arg(count == 1 ? QStringLiteral("1 goes") : QStringLiteral("%1 go").arg(count),
-           QString::fromStdString(kind_name(panel.sewn->goods.kind)));
+  return tr(" Of this panel %n go(es) into each %1.", nullptr, count).arg(spoken(kind_name(panel.sewn->goods.kind)));
 }
 
 // "seam lines (long dashes) lie 12 mm inside, hems (dots) 40 mm".
@@ -75,9 +75,10 @@ QString turning_words(const Sheet& sheet, const TemplateData& data) {
         depths << depth;
     }
     if (depths.isEmpty()) continue;
-    words << (seam ? QStringLiteral("long dashes are seam lines, %1 inside")
-                   : QStringLiteral("dots are the last fold of hems, %1 inside"))
-                 .arg(depths.join(QStringLiteral(" or ")));
+    QString inside = depths.takeFirst();
+    for (const QString& depth : depths) inside = tr("%1 or %2").arg(inside, depth);
+    words << (seam ? tr("long dashes are seam lines, %1 inside") : tr("dots are the last fold of hems, %1 inside"))
+                 .arg(inside);
   }
   if (words.isEmpty()) return {};
   QString all = words.join(QStringLiteral("; "));
@@ -88,23 +89,23 @@ QString turning_words(const Sheet& sheet, const TemplateData& data) {
 QString grain_words(const Sheet& sheet, int panel) {
   const Fabric& fabric = fabric_of(sheet);
   if (fabric.nap == Nap::one_way)
-    return QStringLiteral("The arrow runs along the roll, away from its free end; all panels lie "
+    return tr("The arrow runs along the roll, away from its free end; all panels lie "
                           "the same way, as the nap runs one way.");
-  return QStringLiteral("The arrow runs along the roll, either way up") +
-         (panel_of(sheet, panel).may_turn ? QStringLiteral("; this panel may also lie across it.")
-                                          : QStringLiteral("."));
+  return panel_of(sheet, panel).may_turn
+             ? tr("The arrow runs along the roll, either way up; this panel may also lie across it.")
+             : tr("The arrow runs along the roll, either way up.");
 }
 
 QString joining_words(const TileGrid& grid) {
   if (grid.tiles() == 1)
-    return QStringLiteral("The template stands on the next page. Cut along the full line.");
-  return QStringLiteral("The template stands on the next %1 pages, in %2 by %3. Cut each page "
+    return tr("The template stands on the next page. Cut along the full line.");
+  return tr("The template stands on the next %1 pages, in %n row(s) by %2. Cut each page "
                         "along the thin frame at its left and at its top, lay it over its "
                         "neighbour up to the dashed line, so that crosses of the same name meet, "
-                        "and tape. Then cut along the full line.")
-      .arg(QString::number(grid.tiles()),
-           grid.rows == 1 ? QStringLiteral("1 row") : QStringLiteral("%1 rows").arg(grid.rows),
-           QString::number(grid.columns));
+                        "and tape. Then cut along the full line.",
+            nullptr, static_cast<int>(grid.rows))
+      .arg(grid.tiles())
+      .arg(grid.columns);
 }
 
 // The template with its tiles, as large as the area holds.
@@ -138,7 +139,7 @@ double draw_first_words(QPainter& painter, const Sheet& sheet, const TemplateDat
   const int panel = data.panel;
   double y = page.top();
   draw_text(painter, QRectF(page.left(), y, page.width(), 8),
-            QStringLiteral("Template ") + name_of(sheet, panel), kTitle);
+            tr("Template %1").arg(name_of(sheet, panel)), kTitle);
   y += 9;
   draw_stitches(painter, QLineF(page.left(), y, page.right(), y));
   y += 2.5;
@@ -149,7 +150,7 @@ double draw_first_words(QPainter& painter, const Sheet& sheet, const TemplateDat
                    QLatin1Char('.') + sewn_words(panel_of(sheet, panel));
   answer[0] = answer[0].toUpper();
   add(answer, kAnswer);
-  add(QStringLiteral("The full line is the cut line.") + turning_words(sheet, data) +
+  add(tr("The full line is the cut line.") + turning_words(sheet, data) +
           QLatin1Char(' ') + grain_words(sheet, panel),
       kBody);
   add(joining_words(data.grid), kBody);
@@ -161,7 +162,7 @@ void draw_first_page(QPainter& painter, const Sheet& sheet, const TemplateData& 
   const double y = draw_first_words(painter, sheet, data) + 2;
   const double left = page.width() - kSquare - 6;
   draw_text(painter, QRectF(page.left(), y, left, 5),
-            QStringLiteral("The pages, row · column"), kHeading);
+            tr("The pages, row · column"), kHeading);
   draw_map(painter, QRectF(page.left(), y + 6, left, page.bottom() - y - 6), data.grid);
   draw_plain_square(painter, {page.right() - kSquare, page.bottom() - kSquare});
 }
@@ -170,7 +171,7 @@ QStringList tile_words(const Sheet& sheet, const TemplateData& data, int row, in
   QStringList words{name_of(sheet, data.panel), size_of(sheet, data.panel),
                     count_words(sheet, data.panel)};
   if (data.grid.tiles() > 1)
-    words << QStringLiteral("row %1, column %2").arg(row + 1).arg(column + 1);
+    words << tr("row %1, column %2").arg(row + 1).arg(column + 1);
   return words;
 }
 
@@ -179,7 +180,7 @@ void draw_tile_page(QPainter& painter, const Sheet& sheet, const TemplateData& d
   const int row = tile / columns, column = tile % columns;
   const QRectF area = tile_area(sheet);
   draw_text(painter, QRectF(area.left(), area.top() - 5, area.width(), 4),
-            QStringLiteral("Template %1: row %2 of %3, column %4 of %5")
+            tr("Template %1: row %2 of %3, column %4 of %5")
                 .arg(name_of(sheet, data.panel))
                 .arg(row + 1)
                 .arg(data.grid.rows)

@@ -4,6 +4,7 @@
 
 #include "drawing/strokes.h"
 #include "drawing/text.h"
+#include "language/tr.h"
 
 namespace foldyard {
 
@@ -93,7 +94,7 @@ void draw_grain(QPainter& painter, const TemplateData& data, const QRectF& seen,
   const QPointF half = data.grid.turned ? QPointF(length / 2, 0) : QPointF(0, -length / 2);
   draw_arrow(painter, QLineF(middle - half, middle + half), palette::chalk(), 0.5);
   const QPointF beside = data.grid.turned ? QPointF(-8, 1.5) : QPointF(2, -2);
-  draw_text(painter, QRectF(middle + beside, QSizeF(16, 4)), QStringLiteral("grain"), kSmall);
+  draw_text(painter, QRectF(middle + beside, QSizeF(16, 4)), tr("grain"), kSmall);
 }
 
 // What stands in the middle of the panel's part on this tile.

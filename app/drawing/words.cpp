@@ -5,6 +5,9 @@
 
 #include "cutting/shape.h"
 #include "job/yield_range.h"
+#include "language/local_numbers.h"
+#include "language/spoken.h"
+#include "language/tr.h"
 
 namespace foldyard {
 
@@ -16,40 +19,34 @@ QString text(const std::string& utf8) {
   return QString::fromStdString(utf8);
 }
 
-QString counted(std::int64_t n, const char* one, const char* many) {
-  return QString::number(n) + QLatin1Char(' ') + QLatin1String(n == 1 ? one : many);
-}
-
 QString joined(const QStringList& words) {
   if (words.size() < 2) return words.join(QString());
-  return words.mid(0, words.size() - 1).join(QStringLiteral(", ")) + QStringLiteral(" and ") +
-         words.back();
+  return tr("%1 and %2").arg(words.mid(0, words.size() - 1).join(QStringLiteral(", ")), words.back());
 }
 
 QString lengths_words(const Plan& plan, Unit unit) {
   QStringList words;
   for (int i = 0; i < static_cast<int>(plan.patterns.size()); ++i)
-    words << counted(lengths_of(plan, i), "length", "lengths") + QStringLiteral(" of ") +
-                 length_words(plan.patterns[static_cast<std::size_t>(i)].length, unit);
+    words << tr("%n length(s) of %1", nullptr, static_cast<int>(lengths_of(plan, i)))
+                 .arg(length_words(plan.patterns[static_cast<std::size_t>(i)].length, unit));
   return joined(words);
 }
 
 QString remnant_words(const Job& job, const Plan& plan) {
-  if (plan.remnant.is_empty()) return QStringLiteral("nothing is left of the roll");
+  if (plan.remnant.is_empty()) return tr("nothing is left of the roll");
   const Length width = job.rolls[static_cast<std::size_t>(plan.roll)].fabric.width;
   const QString size = size_words(width, plan.remnant.size(), job.unit);
-  return plan.remnant_kept ? QStringLiteral("the remnant is ") + size
-                           : QStringLiteral("an offcut of ") + size + QStringLiteral(" is left");
+  return (plan.remnant_kept ? tr("the remnant is %1") : tr("an offcut of %1 is left")).arg(size);
 }
 
 // Of hundredths of a percent.
 QString percent(std::int64_t hundredths) {
-  return QString::number(static_cast<double>(hundredths) / 100);
+  return local_numbers(QString::number(static_cast<double>(hundredths) / 100));
 }
 
 QString way_words(const FoldWay& way) {
-  if (way == FoldWay{}) return QStringLiteral("Lay the cloth open");
-  return QStringLiteral("Fold ") + text(way_name(way));
+  if (way == FoldWay{}) return tr("Lay the cloth open");
+  return tr("Fold %1").arg(spoken(way_name(way)));
 }
 
 QString sentence(QString words) {
@@ -62,13 +59,13 @@ QString sentence(QString words) {
 }  // namespace
 
 QString length_words(Length length, Unit unit) {
-  return text(write_length(length, unit));
+  return local_numbers(text(write_length(length, unit)));
 }
 
 QString size_words(Length across, Length along, Unit unit) {
   const std::string first =
       unit == Unit::yard ? write_length(across, unit) : write_number(across, unit);
-  QString words = text(first) + QStringLiteral(" × ") + length_words(along, unit);
+  QString words = local_numbers(text(first)) + QStringLiteral(" × ") + length_words(along, unit);
   return words.replace(QLatin1Char(' '), kNoBreak);
 }
 
@@ -82,17 +79,17 @@ QString panel_size_words(const Job& job, const Fabric& fabric, int panel, bool t
   const QString words = size_words(cut.across, cut.along, job.unit);
   if (!fabric.shrinkage.is_any()) return words;
   const bool sideways = lies_sideways(goods, fabric, turned);
-  return QStringLiteral("cut %1, finishes %2")
+  return tr("cut %1, finishes %2")
       .arg(words, size_words(sideways ? goods.along : goods.across,
                              sideways ? goods.across : goods.along, job.unit));
 }
 
 QString nap_words(const Ply& ply, const Fabric& fabric) {
   switch (nap_run(ply, fabric.railroaded)) {
-    case NapRun::away: return QStringLiteral("nap away from you");
-    case NapRun::towards: return QStringLiteral("nap towards you");
-    case NapRun::right: return QStringLiteral("nap to the right");
-    case NapRun::left: return QStringLiteral("nap to the left");
+    case NapRun::away: return tr("nap away from you");
+    case NapRun::towards: return tr("nap towards you");
+    case NapRun::right: return tr("nap to the right");
+    case NapRun::left: return tr("nap to the left");
   }
   return {};
 }
@@ -100,26 +97,26 @@ QString nap_words(const Ply& ply, const Fabric& fabric) {
 QString unit_words(Unit unit) {
   switch (unit) {
     case Unit::mm:
-      return QStringLiteral("millimetres");
+      return tr("millimetres");
     case Unit::cm:
-      return QStringLiteral("centimetres");
+      return tr("centimetres");
     case Unit::m:
-      return QStringLiteral("metres");
+      return tr("metres");
     case Unit::inch:
-      return QStringLiteral("inches");
+      return tr("inches");
     case Unit::yard:
-      return QStringLiteral("yards and inches");
+      return tr("yards and inches");
   }
   return {};
 }
 
 QString worth_words(Worth worth) {
-  return QString::number(worth.in_whole(), 'f', 2);
+  return local_number(worth.in_whole(), 2);
 }
 
 QString minutes_words(Duration time) {
   const double minutes = time.in_minutes();
-  return QString::number(minutes, 'f', minutes < 10 ? 1 : 0) + QStringLiteral(" min");
+  return local_number(minutes, minutes < 10 ? 1 : 0) + QStringLiteral(" min");
 }
 
 QString use_words(Area used, Area cloth) {
@@ -127,7 +124,7 @@ QString use_words(Area used, Area cloth) {
                            ? 0
                            : 100.0 * static_cast<double>(used.square_units()) /
                                  static_cast<double>(cloth.square_units());
-  return QString::number(share, 'f', 1) + QStringLiteral(" %");
+  return local_number(share, 1) + QStringLiteral(" %");
 }
 
 QString pattern_letter(int pattern) {
@@ -167,11 +164,9 @@ QString plies_words(const Plan& plan, int pattern) {
   for (const Lay& lay : plan.lays)
     if (lay.pattern == pattern) most = std::max(most, lay.lengths);
   const int plies = plan.patterns[static_cast<std::size_t>(pattern)].plies;
-  const QString one = QStringLiteral("Under the blade lie at most ") +
-                      counted(plies, "ply", "plies") + QStringLiteral(" of one length");
-  if (most < 2) return one + QLatin1Char('.');
-  return one + QStringLiteral(", %1 of a lay of %2.")
-                   .arg(QString::number(plies * most), QString::number(most));
+  if (most < 2) return tr("Under the blade lie at most %n ply(ies) of one length.", nullptr, plies);
+  return tr("Under the blade lie at most %n ply(ies) of one length, %1 of a lay of %2.", nullptr, plies)
+      .arg(QString::number(plies * most), QString::number(most));
 }
 
 QString lays_words(const Plan& plan, int pattern) {
@@ -180,23 +175,23 @@ QString lays_words(const Plan& plan, int pattern) {
     if (lay.pattern == pattern) ++by_stack[lay.lengths];
   QStringList words;
   for (const auto& [stack, lays] : by_stack)
-    words << (words.isEmpty() ? counted(lays, "lay", "lays") : QString::number(lays)) +
-                 QStringLiteral(" of ") + QString::number(stack);
+    words << (words.isEmpty() ? tr("%n lay(s) of %1", nullptr, lays).arg(stack)
+                              : tr("%1 of %2", "lays of so many lengths").arg(lays).arg(stack));
   return joined(words);
 }
 
 QString roll_words(const Job& job, const Plan& plan) {
   const Roll& roll = job.rolls[static_cast<std::size_t>(plan.roll)];
-  const QString least = is_estimated(roll) ? QStringLiteral("at least ") : QString();
-  QString words = QStringLiteral("Roll %1: %2 of cloth %3 wide, %4 usable between the selvedges")
-                      .arg(text(roll.name), least + length_words(roll.length, job.unit),
+  const QString length = length_words(roll.length, job.unit);
+  QString words = tr("Roll %1: %2 of cloth %3 wide, %4 usable between the selvedges")
+                      .arg(text(roll.name), is_estimated(roll) ? tr("at least %1").arg(length) : length,
                            length_words(roll.fabric.width, job.unit),
                            length_words(roll.fabric.usable_width(), job.unit));
-  if (roll.fabric.nap == Nap::one_way) words += QStringLiteral(", one-way nap");
+  if (roll.fabric.nap == Nap::one_way) words += tr(", one-way nap");
   if (roll.fabric.railroaded)
-    words += QStringLiteral(", railroaded (pattern and nap run from selvedge to selvedge)");
+    words += tr(", railroaded (pattern and nap run from selvedge to selvedge)");
   if (roll.fabric.shrinkage.is_any())
-    words += QStringLiteral(", shrinks %1 % along and %2 % across")
+    words += tr(", shrinks %1 % along and %2 % across")
                  .arg(percent(roll.fabric.shrinkage.along), percent(roll.fabric.shrinkage.across));
   return words;
 }
@@ -205,28 +200,26 @@ QString limit_words(const Job& job, const Plan& plan) {
   QStringList words;
   for (std::size_t i = 0; i < job.panels.size() && i < plan.yield.size(); ++i)
     if (job.panels[i].at_most)
-      words << QStringLiteral("%1 %2 of at most %3").arg(text(job.panels[i].name)).arg(plan.yield[i]).arg(*job.panels[i].at_most);
-  return words.isEmpty() ? QString() : QStringLiteral(" Limits: %1.").arg(words.join(QStringLiteral("; ")));
+      words << tr("%1 %2 of at most %3").arg(text(job.panels[i].name), QString::number(plan.yield[i]), QString::number(*job.panels[i].at_most));
+  return words.isEmpty() ? QString() : tr(" Limits: %1.").arg(words.join(QStringLiteral("; ")));
 }
 
 QString answer_words(const Job& job, const Plan& plan) {
   const QString yield = yield_words(job, plan.yield);
-  return QStringLiteral("%1. %2; cross-cut %3; %4, %5, %6. %7 of the cloth ends in panels; %8.")
-      .arg(yield.isEmpty() ? QStringLiteral("No panels") : yield, way_words(plan.way),
+  return tr("%1. %2; cross-cut %3; %4, %5, %6. %7 of the cloth ends in panels; %8.")
+      .arg(yield.isEmpty() ? tr("No panels") : yield, way_words(plan.way),
            lengths_words(plan, job.unit),
-           counted(static_cast<std::int64_t>(plan.lays.size()), "lay", "lays"),
-           counted(plan.cuts, "cut", "cuts"), minutes_words(plan.time),
+           tr("%n lay(s)", nullptr, static_cast<int>(plan.lays.size())),
+           tr("%n cut(s)", nullptr, static_cast<int>(plan.cuts)), minutes_words(plan.time),
            use_words(plan.used, plan.cloth), remnant_words(job, plan)) + limit_words(job, plan);
 }
 
 QString proof_words(const Plan& plan) {
-  const QString note = sentence(text(plan.proof.note));
-  if (plan.proof.proved) return QStringLiteral("Proved. ") + note;
+  const QString note = sentence(spoken(plan.proof.note));
+  if (plan.proof.proved) return tr("Proved. %1").arg(note);
   const Worth reached = plan.aim == Aim::most_worth ? plan.worth : plan.net;
-  return QStringLiteral(
-             "Not proved best: this plan is worth %1, no plan can be worth more than %2. ")
-             .arg(worth_words(reached), worth_words(plan.proof.bound)) +
-         note;
+  return tr("Not proved best: this plan is worth %1, no plan can be worth more than %2. %3")
+      .arg(worth_words(reached), worth_words(plan.proof.bound), note);
 }
 
 QString folding_words(const Pattern& pattern) {
@@ -235,29 +228,29 @@ QString folding_words(const Pattern& pattern) {
   QString words;
   switch (fold.way.kind) {
     case FoldKind::open:
-      words = QStringLiteral("Lay the length open, face up.");
+      words = tr("Lay the length open, face up.");
       break;
     case FoldKind::selvedge_to_selvedge:
       words = left_on_top
-                  ? QStringLiteral("Fold the left side over the right, selvedge on selvedge.")
-                  : QStringLiteral("Fold the right side over the left, selvedge on selvedge.");
+                  ? tr("Fold the left side over the right, selvedge on selvedge.")
+                  : tr("Fold the right side over the left, selvedge on selvedge.");
       break;
     case FoldKind::off_centre:
-      words = left_on_top ? QStringLiteral("Fold the left side over to the right.")
-                          : QStringLiteral("Fold the right side over to the left.");
+      words = left_on_top ? tr("Fold the left side over to the right.")
+                          : tr("Fold the right side over to the left.");
       break;
     case FoldKind::both_edges_in:
-      words = QStringLiteral("Fold both sides in over the middle.");
+      words = tr("Fold both sides in over the middle.");
       break;
     case FoldKind::fan:
-      words = QStringLiteral("Fold to and fro into %1 plies.").arg(fold.levels.size());
+      words = tr("Fold to and fro into %1 plies.").arg(fold.levels.size());
       break;
     case FoldKind::quarters:
-      words = QStringLiteral("Fold double, then double again.");
+      words = tr("Fold double, then double again.");
       break;
   }
   if (fold.way.end_to_end)
-    words += QStringLiteral(" Then bring the near end over onto the far end.");
+    words += tr(" Then bring the near end over onto the far end.");
   return words;
 }
 
@@ -266,14 +259,14 @@ QStringList fold_line_words(const Pattern& pattern, Length width, Unit unit) {
   const auto& lines = pattern.fold.lines;
   for (std::size_t i = 0; i < lines.size(); ++i) {
     const Length left = lines[i], right = width - lines[i];
-    const QString edge = left == right  ? QStringLiteral("either edge")
-                         : left < right ? QStringLiteral("the left edge")
-                                        : QStringLiteral("the right edge");
-    words << QStringLiteral("fold line %1: %2 from %3")
+    const QString edge = left == right  ? tr("either edge")
+                         : left < right ? tr("the left edge")
+                                        : tr("the right edge");
+    words << tr("fold line %1: %2 from %3")
                  .arg(QString::number(i + 1), length_words(std::min(left, right), unit), edge);
   }
   if (pattern.fold.way.end_to_end)
-    words << QStringLiteral("last fold, across: %1 from either end")
+    words << tr("last fold, across: %1 from either end")
                  .arg(length_words(pattern.length / 2, unit));
   return words;
 }

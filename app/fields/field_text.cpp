@@ -6,6 +6,7 @@
 #include "file/exact_length.h"
 #include "job/decimal.h"
 #include "language/local_numbers.h"
+#include "language/spoken.h"
 #include "language/tr.h"
 #include "measure/read_length.h"
 
@@ -78,7 +79,7 @@ QString worth_text(Worth worth) { return local_numbers(QString::fromStdString(wr
 QString problem_text(const Problem& problem, const Job& job) {
   Problem told = problem;
   told.where = problem.where.empty() ? "" : place_text(problem.where, job).toStdString();
-  return QString::fromStdString(told.sentence());
+  return spoken(told);
 }
 
 }  // namespace foldyard

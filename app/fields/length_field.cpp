@@ -5,6 +5,7 @@
 #include <QVBoxLayout>
 
 #include "fields/field_text.h"
+#include "language/spoken.h"
 
 namespace foldyard {
 namespace {
@@ -51,7 +52,7 @@ void LengthField::refuse(const QString& reason) { set_reason(reason); }
 
 void LengthField::read() {
   const auto read = typed_length(line_->text(), unit_);
-  if (!read) return set_reason(QString::fromStdString(read.problem().sentence()));
+  if (!read) return set_reason(spoken(read.problem()));
   set_reason({});
   emit typed(*read);
 }

@@ -9,6 +9,7 @@
 #include <QScrollArea>
 #include <QStyle>
 
+#include "language/spoken.h"
 #include "printing/clipboard.h"
 #include "printing/print_sheet.h"
 #include "printing/sheet_file.h"
@@ -116,7 +117,7 @@ void PrintDialog::lay_out() {
   const int pages = sheet_->pages();
   form_->set_pages(pages);
   const auto problem = form_->problem();
-  tell(problem ? QString::fromStdString(problem->sentence()) : QString(), problem.has_value());
+  tell(problem ? spoken(*problem) : QString(), problem.has_value());
   for (QPushButton* button : {pdf_, svg_, png_, copy_}) button->setEnabled(pages > 0);
   print_->setEnabled(pages > 0 && has_printer());
   show_range();
@@ -126,7 +127,7 @@ void PrintDialog::show_range() { pages_->show_pages(sheet_, form_->range()); }
 
 bool PrintDialog::write_to(const QString& path) {
   const auto problem = write_sheet(*sheet_, path, form_->range());
-  tell(problem ? QString::fromStdString(problem->sentence())
+  tell(problem ? spoken(*problem)
                : tr("Written to %1.").arg(QFileInfo(path).fileName()),
        problem.has_value());
   if (!problem) emit printed();

@@ -21,8 +21,8 @@ QByteArray painted(const Sheet& sheet, const QString& path, PageRange range) {
 std::optional<Problem> write_sheet(const Sheet& sheet, const QString& path, PageRange range) {
   const auto bytes = painted(sheet, path, range);
   if (bytes.isEmpty())
-    return Problem{path.toStdString(), "the diagram could not be painted",
-                   "choose another file type, or fewer pages"};
+    return Problem{path.toStdString(), say("the diagram could not be painted"),
+                   say("choose another file type, or fewer pages")};
   return safe_write(path, bytes);
 }
 

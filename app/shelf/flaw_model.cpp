@@ -4,6 +4,7 @@
 #include <array>
 
 #include "fields/field_text.h"
+#include "language/spoken.h"
 #include "shelf/roll_words.h"
 
 namespace foldyard {
@@ -93,7 +94,7 @@ bool FlawModel::setData(const QModelIndex& index, const QVariant& value, int rol
   } else if (const auto length = typed_length(text, unit_of(index.column(), unit_))) {
     side(flaw, index.column()) = *length;
   } else {
-    drafts_[cell] = {text, QString::fromStdString(length.problem().sentence())};
+    drafts_[cell] = {text, spoken(length.problem())};
   }
   emit dataChanged(index, index);
   emit changed();

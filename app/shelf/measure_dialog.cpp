@@ -14,6 +14,7 @@
 #include "job/check_job.h"
 #include "fields/cloth_combo.h"
 #include "fields/field_text.h"
+#include "language/spoken.h"
 #include "shelf/roll_words.h"
 
 namespace foldyard {
@@ -232,7 +233,7 @@ void MeasureDialog::show_result() {
   const Roll& roll = roll_at(job_, roll_);
   const Result<LengthEstimate> range = estimate(measure(), roll.fabric.width);
   if (reason.isEmpty() && !range)
-    reason = QString::fromStdString(Problem{"", range.problem().what, range.problem().next}.sentence());
+    reason = spoken(Problem{"", range.problem().what, range.problem().next});
   if (reason.isEmpty()) {
     const Job next = measured_job();
     if (const auto problem = check_job(next)) reason = problem_text(*problem, next);

@@ -5,6 +5,8 @@
 #include <exception>
 #include <utility>
 
+#include "language/spoken.h"
+
 namespace foldyard {
 
 Result<YieldRange> find_range(const RangeQuestion& question, const std::atomic<bool>& stopped) {
@@ -43,7 +45,7 @@ void RangeTeller::run() {
     try {
       auto range = find_(question, stopped_);
       if (range) answer = std::make_shared<const RangeAnswer>(RangeAnswer{question, std::move(range).value()});
-      else reason = QString::fromStdString(range.problem().sentence());
+      else reason = spoken(range.problem());
     } catch (const std::exception& problem) {
       reason = tr("What the roll yields could not be found: %1.").arg(QString::fromUtf8(problem.what()));
     }

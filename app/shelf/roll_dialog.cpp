@@ -20,6 +20,7 @@
 #include "fields/field_text.h"
 #include "job/check_job.h"
 #include "job/yield_range.h"
+#include "language/spoken.h"
 #include "shelf/measure_dialog.h"
 #include "shelf/roll_words.h"
 
@@ -301,9 +302,9 @@ void RollDialog::check() {
 void RollDialog::place(const Problem& problem) {
   const QString where = QString::fromStdString(problem.where), mine = QStringLiteral("rolls[%1].").arg(roll_);
   static const QRegularExpression kName(QStringLiteral("^rolls\\[\\d+\\]\\.name$"));
-  if (kName.match(where).hasMatch()) return name_reason_->setText(QString::fromStdString(Problem{"", problem.what, problem.next}.sentence()));
+  if (kName.match(where).hasMatch()) return name_reason_->setText(spoken(Problem{"", problem.what, problem.next}));
   if (!where.startsWith(mine)) return reason_->setText(problem_text(problem, job_));
-  place_in_roll(where.mid(mine.size()), QString::fromStdString(Problem{"", problem.what, problem.next}.sentence()), problem);
+  place_in_roll(where.mid(mine.size()), spoken(Problem{"", problem.what, problem.next}), problem);
 }
 
 void RollDialog::place_in_roll(const QString& key, const QString& sentence, const Problem& problem) {

@@ -8,6 +8,7 @@
 #include "fields/field_text.h"
 #include "fields/flow_row.h"
 #include "job/start_job.h"
+#include "language/spoken.h"
 #include "shelf/roll_dialog.h"
 #include "shelf/roll_edits.h"
 
@@ -15,8 +16,6 @@ namespace foldyard {
 namespace {
 
 constexpr int kLeastTarget = 26;  // pixels
-
-QString text(std::string_view words) { return QString::fromUtf8(words.data(), static_cast<qsizetype>(words.size())); }
 
 }  // namespace
 
@@ -108,8 +107,8 @@ QMenu* Shelf::cloth_menu() {
   auto* menu = new QMenu(this);
   menu->setToolTipsVisible(true);
   for (const ClothKind& kind : cloth_kinds()) {
-    auto* entry = menu->addAction(text(kind.name), this, [this, &kind] { add_roll(kind); });
-    entry->setToolTip(text(kind.basis));
+    auto* entry = menu->addAction(spoken(kind.name), this, [this, &kind] { add_roll(kind); });
+    entry->setToolTip(spoken(kind.basis));
   }
   return menu;
 }
@@ -223,7 +222,7 @@ void Shelf::copy() { edit(with_copy(document_.job(), roll_), tr("duplicate “%1
 
 void Shelf::take_away() {
   const auto next = without_roll(document_.job(), roll_);
-  if (!next) return tell(QString::fromStdString(next.problem().sentence()), true);
+  if (!next) return tell(spoken(next.problem()), true);
   edit(*next, tr("take “%1” away").arg(name_of(roll_)), std::min(roll_, static_cast<int>(next->rolls.size()) - 1));
 }
 

@@ -18,6 +18,7 @@
 #include "document/places.h"
 #include "document/recovery.h"
 #include "document/settings.h"
+#include "language/spoken.h"
 #include "window/ask_strip.h"
 
 namespace foldyard {
@@ -71,7 +72,7 @@ class DocumentActions : public QObject {
   bool save();
   bool choose_and_save();
   void begin_new();
-  void tell(const std::optional<Problem>& problem) { emit told(problem ? QString::fromStdString(problem->sentence()) : QString()); }
+  void tell(const std::optional<Problem>& problem) { emit told(problem ? spoken(*problem) : QString()); }
   void fill_recent();
   void add_recent(const QString& path);
   void offer_left();

@@ -7,6 +7,7 @@
 #include <utility>
 
 #include "job/hand_edit.h"
+#include "language/spoken.h"
 
 namespace foldyard {
 namespace {
@@ -121,7 +122,7 @@ void FoldHand::run(const Wish& wish) {
           : wish.steps == 0 ? plan_moved(*desk, wish.way, wish.hand, wish.line, wish.to, unit)
                             : stepped(*desk, wish.way, wish.hand, wish.line, wish.to, wish.steps);
       if (found) plan = std::make_shared<const HandPlan>(*found);
-      else reason = QString::fromStdString(found.problem().sentence());
+      else reason = spoken(found.problem());
     } catch (const std::exception& problem) {
       reason = tr("The plan could not be made: %1.").arg(QString::fromUtf8(problem.what()));
     }

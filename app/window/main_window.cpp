@@ -8,6 +8,7 @@
 #include <QVBoxLayout>
 
 #include "fields/flow_row.h"
+#include "language/spoken.h"
 #include "window/linen.h"
 
 namespace foldyard {
@@ -245,6 +246,6 @@ void MainWindow::show_busy(bool busy) {
 }
 
 void MainWindow::tell(const QString& words) { notice_->setText(words); }
-void MainWindow::tell(const Problem& problem) { tell(QString::fromStdString(problem.sentence())); }
+void MainWindow::tell(const Problem& problem) { tell(spoken(problem)); }
 
 }  // namespace foldyard

@@ -8,6 +8,7 @@
 #include "fields/cloth_combo.h"
 #include "fields/field_text.h"
 #include "job/check_job.h"
+#include "language/spoken.h"
 
 namespace foldyard {
 namespace {
@@ -25,7 +26,7 @@ OwnRollDialog::OwnRollDialog(Unit unit, QWidget* parent)
       width_field_(new LengthField(tr("Width of the roll"))), length_field_(new LengthField(tr("Length on the roll"))),
       goods_(new ClothCombo), reason_(new QLabel), confirmer_(new QPushButton(tr("Make the plan"))) {
   setWindowTitle(tr("Your own roll"));
-  for (const auto& each : ready_goods()) goods_->addItem(text(each.name), text(each.key));
+  for (const auto& each : ready_goods()) goods_->addItem(spoken(each.name), text(each.key));
   goods_->setAccessibleName(tr("What you sew"));
   reason_->setWordWrap(true);
   reason_->setProperty("fault", true);

@@ -9,6 +9,7 @@
 #include "fields/field_text.h"
 #include "fields/reading_order.h"
 #include "language/heading_words.h"
+#include "language/spoken.h"
 #include "window/window_colours.h"
 
 #include <QGuiApplication>
@@ -286,7 +287,7 @@ void PanelModel::refuse(const QModelIndex& index, const QString& text, const QSt
 QString PanelModel::help_text(const Panel& panel, int column) const {
   if (!panel.sewn || column > along) return tr(kHelp[column]);
   const auto& [goods, piece, lining] = *panel.sewn;
-  const auto what = QString::fromStdString(piece_name(goods.kind, piece, lining));
+  const auto what = spoken(piece_name(goods.kind, piece, lining));
   const auto finished = goods_words(goods, document_.job().unit);
   const auto into = what.isEmpty() ? tr("Sewn into: %1").arg(finished) : tr("Sewn as %1 into: %2").arg(what, finished);
   return tr(kHelp[column]) + QLatin1Char('\n') + into;

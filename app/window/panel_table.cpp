@@ -8,6 +8,7 @@
 #include "fields/field_text.h"
 #include "fields/flow_row.h"
 #include "language/heading_words.h"
+#include "language/spoken.h"
 
 namespace foldyard {
 
@@ -70,7 +71,7 @@ QMenu* PanelTable::goods_menu() {
   connect(menu, &QMenu::aboutToShow, this, [this, menu] {
     menu->clear();
     for (const ReadyGoods& ready : ready_goods()) {
-      const auto name = QString::fromUtf8(ready.name.data(), static_cast<qsizetype>(ready.name.size()));
+      const auto name = spoken(ready.name);
       menu->addAction(tr("%1 (%2)").arg(name, goods_words(ready.goods, document_.job().unit)), this,
                       [this, &ready] { show_added(model_->add_ready(ready)); });
     }

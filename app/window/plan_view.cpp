@@ -7,6 +7,7 @@
 
 #include "drawing/screen_view.h"
 #include "drawing/words.h"
+#include "language/spoken.h"
 
 namespace foldyard {
 namespace {
@@ -83,7 +84,7 @@ void PlanView::show_words() {
   const auto& result = answer_->comparison.ways[static_cast<std::size_t>(way_)];
   words_->setText(found ? answer_words(answer_->job, *found) + QLatin1Char(' ') + proof_words(*found)
                         : tr("“%1” is not possible here: %2.")
-                              .arg(QString::fromStdString(way_name(result.way)), QString::fromStdString(result.refused)));
+                              .arg(spoken(way_name(result.way)), spoken(result.refused)));
 }
 
 void PlanView::show_figures() {

@@ -6,6 +6,7 @@
 #include "drawing/words.h"
 #include "fields/reading_order.h"
 #include "job/lift_room.h"
+#include "language/spoken.h"
 
 namespace foldyard {
 namespace {
@@ -90,7 +91,7 @@ const Plan* WayModel::plan(int row) const {
 }
 
 const FoldWay& WayModel::way_at(int row) const { return result(row).way; }
-QString WayModel::refused(int row) const { return QString::fromStdString(result(row).refused); }
+QString WayModel::refused(int row) const { return spoken(result(row).refused); }
 
 int WayModel::row_of(const FoldWay& wanted) const {
   for (int row = 0; row < rowCount(); ++row)
@@ -105,7 +106,7 @@ bool WayModel::on_frontier(int row) const {
 
 QString WayModel::text(int row, int column) const {
   const auto* found = plan(row);
-  if (column == way) return capital(QString::fromStdString(way_name(way_at(row))));
+  if (column == way) return capital(spoken(way_name(way_at(row))));
   if (!found) return column == panels ? refused(row) : QString();
   switch (column) {
     case panels: return QString::number(std::accumulate(found->yield.begin(), found->yield.end(), std::int64_t{0}));

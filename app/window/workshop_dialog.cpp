@@ -17,6 +17,7 @@
 #include "job/check_job.h"
 #include "job/decimal.h"
 #include "language/local_numbers.h"
+#include "language/spoken.h"
 
 namespace foldyard {
 namespace {
@@ -65,9 +66,8 @@ bool is_metric(Unit unit) { return unit != Unit::inch && unit != Unit::yard; }
 Unit unit_of(const WorkshopLength& each, Unit unit) { return each.is_small ? (is_metric(unit) ? Unit::mm : Unit::inch) : unit; }
 
 QString caution_words(const Job& job) {
-  QStringList lines{QString::fromStdString(height_caution(job))};
-  for (const std::string_view line : cautions())
-    lines << QString::fromUtf8(line.data(), static_cast<qsizetype>(line.size()));
+  QStringList lines{spoken(height_caution(job))};
+  for (const std::string_view line : cautions()) lines << spoken(line);
   return lines.join(QLatin1Char('\n'));
 }
 
@@ -231,7 +231,7 @@ void WorkshopDialog::check() {
 
 // Beside its field the place need not be named again.
 void WorkshopDialog::place(const Problem& problem) {
-  const auto sentence = QString::fromStdString(Problem{"", problem.what, problem.next}.sentence());
+  const auto sentence = spoken(Problem{"", problem.what, problem.next});
   const auto field = lengths_.find(QString::fromStdString(problem.where));
   if (field != lengths_.end()) field->second->refuse(sentence);
   else if (problem.where == "name") name_reason_->setText(sentence);

@@ -3,6 +3,7 @@
 #include <QCoreApplication>
 
 #include "job/defaults.h"
+#include "language/spoken.h"
 
 namespace foldyard {
 namespace {
@@ -71,10 +72,6 @@ const std::vector<WorkshopNumber> kNumbers = {
      [](Job& job, std::int64_t n) { job.pace.rate = Worth::parts(n); }},
 };
 
-constexpr std::string_view kAssumption = "assumption: ";
-
-QString text(std::string_view utf8) { return QString::fromUtf8(utf8.data(), static_cast<qsizetype>(utf8.size())); }
-
 bool is_default(const Job& job, const QString& key) {
   Job mine = job, usual = default_job();
   for (const auto& each : kLengths)
@@ -90,9 +87,9 @@ const std::vector<WorkshopLength>& workshop_lengths() { return kLengths; }
 const std::vector<WorkshopNumber>& workshop_numbers() { return kNumbers; }
 
 QString basis_of(const QString& key) {
-  std::string_view basis = default_of(key.toStdString()).basis;
-  if (basis.substr(0, kAssumption.size()) == kAssumption) basis.remove_prefix(kAssumption.size());
-  return text(basis);
+  const Default& value = default_of(key.toStdString());
+  const QString basis = spoken(value.basis);
+  return value.is_assumption ? basis.section(QStringLiteral(": "), 1) : basis;
 }
 
 QString assumption_note(const Job& job, const QString& key) {

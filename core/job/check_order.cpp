@@ -247,8 +247,8 @@ class OrderChecker {
       ticks += Wide{slowest.ticks()} * (line.must + line.may);
     }
     if (ticks / job_.sitting.ticks() <= limits::kMostSittings) return;
-    faults_.keep("order.lines", "sewing all pieces takes more than " + std::to_string(limits::kMostSittings) + " sittings",
-                 "ask for fewer pieces, or correct the seconds of their steps");
+    faults_.keep("order.lines", say("sewing all pieces takes more than %1 sittings", limits::kMostSittings),
+                 say("ask for fewer pieces, or correct the seconds of their steps"));
   }
 
   void aims() {

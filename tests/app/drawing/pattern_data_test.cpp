@@ -21,7 +21,7 @@ TEST(PatternData, EndToEndDoublesThePlies) {
   const samples::Sample sample = samples::end_to_end();
   const PatternData data = pattern_data(sample.job, sample.plan(), 0);
   EXPECT_EQ(ply_zones(data.map).front().plies, 6);
-  EXPECT_STREQ(near_end_name(data.map), "fold edge");
+  EXPECT_EQ(near_end_name(data.map), "fold edge");
 }
 
 TEST(PatternData, ATakenRectangleTellsItsPanels) {
@@ -34,13 +34,13 @@ TEST(PatternData, ATakenRectangleTellsItsPanels) {
     }
   // 225 mm at the fold: one on the fold; the next 450 mm: two.
   EXPECT_EQ(taken, (std::vector<std::pair<int, int>>{{1, 1}, {2, 0}}));
-  EXPECT_STREQ(left_edge_name(pattern_data(sample.job, sample.plan(), 0).map), "fold edge");
+  EXPECT_EQ(left_edge_name(pattern_data(sample.job, sample.plan(), 0).map), "fold edge");
 }
 
 // The flaps of both edges in lie on top, face down; fans of odd legs end face up.
 TEST(PatternData, TheTopPlyShowsAFace) {
   const auto top = [](const samples::Sample& sample) {
-    return std::string(top_face_name(pattern_data(sample.job, sample.plan(), 0).map));
+    return top_face_name(pattern_data(sample.job, sample.plan(), 0).map).toStdString();
   };
   EXPECT_EQ(top(samples::open_long_names()), "face");
   EXPECT_EQ(top(samples::carriers()), "back");

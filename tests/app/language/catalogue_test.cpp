@@ -104,6 +104,7 @@ void expect_whole(const Entry& entry) {
     if (!places_in(form).contains(QLatin1String("%n"))) wanted.removeAll(QStringLiteral("%n"));  // "one roll"
     EXPECT_EQ(places_in(form), wanted) << entry.name() << " -> " << form.toStdString();
     EXPECT_EQ(letters_in(form).size(), letters_in(entry.source).size()) << entry.name() << " -> " << form.toStdString();
+    if (entry.note == QLatin1String("column")) continue;  // a head may be shortened
     EXPECT_EQ(ends_of(form), ends_of(entry.source)) << entry.name() << " -> " << form.toStdString();
   }
 }
@@ -149,7 +150,7 @@ TEST_P(CatalogueTest, HasTheContextsOfTheProgram) {
   EXPECT_FALSE(remarks.contains(QLatin1String("unknown namespace"))) << "a source is misread: " << remarks.toStdString();
 }
 
-INSTANTIATE_TEST_SUITE_P(All, CatalogueTest, testing::Values("window_de", "window_en", "pages_en"),
+INSTANTIATE_TEST_SUITE_P(All, CatalogueTest, testing::Values("window_de", "window_en", "pages_de", "pages_en"),
                          [](const auto& param_info) { return std::string(param_info.param); });
 
 }  // namespace
