@@ -94,8 +94,8 @@ class PartsAlong {
     if (thinned_) sums_.push_back({own(low), &kept_trims_[kept], 0});
   }
 
-  const V* own(int y) const { return &own_values_[y * n_]; }
-  const V* upper(int y) const { return joint_ ? &scaled_[y * n_] : own(y); }
+  const V* own(int y) const { return own_values_.data() + y * n_; }
+  const V* upper(int y) const { return joint_ ? scaled_.data() + y * n_ : own(y); }
 
   const Grid& own_;
   const Grid& upper_grid_;

@@ -5,19 +5,19 @@ namespace foldyard {
 template <class V>
 const V* StripColumns<V>::exact(int x) const {
   std::call_once(whole_once_, [this] { make_whole(); });
-  return &exact_[x * rows_.size()];
+  return exact_.data() + x * rows_.size();
 }
 
 template <class V>
 const V* StripColumns<V>::upto(int x) const {
   std::call_once(whole_once_, [this] { make_whole(); });
-  return &upto_[x * rows_.size()];
+  return upto_.data() + x * rows_.size();
 }
 
 template <class V>
 const V* StripColumns<V>::full(int x) const {
   std::call_once(full_once_, [this] { make_full(); });
-  return full_column_[x] < 0 ? nullptr : &full_[full_column_[x] * rows_.size()];
+  return full_column_[x] < 0 ? nullptr : full_.data() + full_column_[x] * rows_.size();
 }
 
 template <class V>

@@ -18,7 +18,7 @@ void fill_table(const CutTable& table, const std::vector<Leaf>& leaves, std::vec
   PartsAcross<V> across(table);
   for (int y = 0; y < table.along().size(); ++y) {
     if (cancelled && cancelled->load(std::memory_order_relaxed)) return;
-    V* row = &values[y * n];
+    V* row = values.data() + y * n;
     along.raise(row, y);
     across.raise(row, y, table.along()[y]);
     along.note(y);
