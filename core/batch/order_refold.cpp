@@ -16,8 +16,13 @@ class Refold {
   Refold(const FillTools& tools, const std::vector<int>& ways, int tries, OrderState& state)
       : tools_(tools), order_(tools.order), ways_(ways), tries_(tries), state_(state), score_(score_of(order_, state, tools.pool)) {}
 
-  bool run() {
+  bool run_each() {
     for (const auto& [kind, length] : kinds_of_length()) each_another_way(kind, length);
+    return is_other_;
+  }
+
+  bool run() {
+    run_each();
     for (int r = 0; r < std::ssize(order_.rolls); ++r) two_as_one(r);
     return is_other_;
   }
@@ -36,16 +41,17 @@ class Refold {
   void each_another_way(int kind, int length) {
     const std::vector<std::int64_t> yield = at(length).yield;
     const Length size = at(length).size;
+    int now = length;
     for (int way = 0; way < ways_[ix(kind)] && tries_ > 0; ++way) {
-      if (way == at(length).way) continue;
+      if (way == at(now).way) continue;
       --tries_;
       const std::optional<int> other = tools_.last(kind, way, yield, size);
-      if (!other || *other == length) continue;
+      if (!other || *other == now) continue;
       OrderState next = state_;
       for (std::size_t r = 0; r < next.rolls.size(); ++r)
         for (std::size_t i = ix(order_.rolls[r].kept); order_.rolls[r].kind == kind && i < next.rolls[r].lengths.size(); ++i)
-          if (next.rolls[r].lengths[i].length == length) next.rolls[r].lengths[i].length = *other;
-      keep(std::move(next));
+          if (next.rolls[r].lengths[i].length == now) next.rolls[r].lengths[i].length = *other;
+      if (keep(std::move(next))) now = *other;
     }
   }
 
@@ -102,6 +108,10 @@ class Refold {
 
 bool refold(const FillTools& tools, const std::vector<int>& ways, int most_tries, OrderState& state) {
   return tools.last && Refold(tools, ways, most_tries, state).run();
+}
+
+bool refold_each(const FillTools& tools, const std::vector<int>& ways, int most_tries, OrderState& state) {
+  return tools.last && Refold(tools, ways, most_tries, state).run_each();
 }
 
 }  // namespace foldyard

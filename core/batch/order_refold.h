@@ -15,5 +15,7 @@ namespace foldyard {
 // ways: by kind, of how many `last` is asked here. most_tries: of all. True where the plan
 // is another.
 bool refold(const FillTools& tools, const std::vector<int>& ways, int most_tries, OrderState& state);
+// Each kind of length under every other way, no two as one.
+bool refold_each(const FillTools& tools, const std::vector<int>& ways, int most_tries, OrderState& state);
 
 }  // namespace foldyard

@@ -233,8 +233,15 @@ class CaseWriter {
       }
       kind.priced = static_cast<int>(kind.ways.size());
       const FoldWay half{FoldKind::selvedge_to_selvedge, 2, false, true};
-      if (std::find(kind.ways.begin(), kind.ways.end(), half) == kind.ways.end() && pricer.may_cut(half)) kind.ways.push_back(half);
+      add_way(kind, half, pricer);
+      kind.quick = static_cast<int>(kind.ways.size());
+      for (const FoldWay& way : all_ways(job_.longest_fan)) add_way(kind, way, pricer);
     }
+  }
+
+  static void add_way(ClothKind& kind, const FoldWay& way, LengthPricer& pricer) {
+    const bool is_known = std::find(kind.ways.begin(), kind.ways.end(), way) != kind.ways.end();
+    if (!is_known && pricer.may_cut(way)) kind.ways.push_back(way);
   }
 
   std::vector<std::int64_t> area_worths() const {

@@ -22,12 +22,14 @@ namespace foldyard {
 
 // A kind of cloth: its longest roll without flaws, as thick as the thickest.
 // ways: under which it may be cut: open cloth, or else the first that may be; the same
-// folded end to end; these are `priced`. Then selvedge to selvedge and those of lengths
-// that are kept: only for lengths that are known to be wanted.
+// folded end to end; these are `priced`. Then selvedge to selvedge, the last of the `quick`
+// ones, all others that may be, and those of lengths that are kept: only for lengths that
+// are known to be wanted.
 struct ClothKind {
   Roll cloth;
   std::vector<FoldWay> ways;
   int priced = 0;
+  int quick = 0;
   bool may_lie_end_to_end = false;
 };
 

@@ -21,6 +21,7 @@ constexpr int kMostToImprove = 400;  // lengths in the model of the steps
 constexpr int kMostFewRounds = 10;
 constexpr std::int64_t kFewSteps = 3'000'000;  // of a table that need not hold every place
 constexpr int kMostRefolds = 60;
+constexpr int kLengthsFolded = 10;  // so many times more tries under all ways
 constexpr std::int64_t kLastSteps = 4'000;
 constexpr std::int64_t kRollSteps = 2'000'000;  // of a roll's series in the bound
 constexpr std::int64_t kSquareMm5 = 25 * 320 * 320;
@@ -350,12 +351,15 @@ void BatchSearch::improve() {
   }
 }
 
-// The best plan cut other ways where that is better by the aims.
-void BatchSearch::refold_best() {
+// The best plan cut other ways where that is better by the aims: by the quick ones, or each
+// length by all.
+void BatchSearch::refold_best(bool all_ways) {
   std::vector<int> ways;
-  for (const ClothKind& kind : case_.kinds) ways.push_back(static_cast<int>(kind.ways.size()));
+  for (const ClothKind& kind : case_.kinds) ways.push_back(all_ways ? static_cast<int>(kind.ways.size()) : kind.quick);
   OrderState state = best_;
-  if (refold(tools(true), ways, kMostRefolds, state)) consider(std::move(state));
+  const FillTools fill = tools(true);
+  const bool is_other = all_ways ? refold_each(fill, ways, kMostRefolds * kLengthsFolded, state) : refold(fill, ways, kMostRefolds, state);
+  if (is_other) consider(std::move(state));
 }
 
 void BatchSearch::run() {
@@ -371,9 +375,10 @@ void BatchSearch::run() {
   cost_.allowed = 0;
   for (const double share : {0.5, 0.3, 0.7, 0.9})
     if (!is_over()) dive_from(base_, share, true);
-  if (!is_over()) refold_best();
+  if (!is_over()) refold_best(false);
   if (!is_over()) improve();
-  if (!budget_.is_cancelled()) refold_best();
+  if (!budget_.is_cancelled()) refold_best(false);
+  if (!budget_.is_cancelled()) refold_best(true);
   if (!budget_.is_cancelled() && score_.filled < bounds_.filled) bound_served();
 }
 

@@ -67,7 +67,7 @@ class BatchSearch {
   void dive_from(OrderState state, double share, bool with_last);
   std::vector<int> best_lengths();
   void improve();
-  void refold_best();
+  void refold_best(bool all_ways);
   std::int64_t uneven_cost() const;
   bool is_over() const { return budget_.is_cancelled() || is_proved(); }
   FillTools tools(bool with_last);

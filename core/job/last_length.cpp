@@ -7,6 +7,7 @@
 #include "cutting/limited_search.h"
 #include "cutting/shape.h"
 #include "cutting/tree_builder.h"
+#include "job/cut_back.h"
 #include "job/write_pattern.h"
 
 namespace foldyard {
@@ -15,6 +16,11 @@ namespace {
 
 constexpr int kMostTries = 10;
 constexpr std::int64_t kMostPanels = 30;  // more are not searched for in one length
+constexpr std::int64_t kTableSteps = 3'000'000;  // at prices
+constexpr int kMostPrices = 3;
+constexpr int kMostLooks = 4;  // at lengths, at the same prices
+
+constexpr std::int64_t kSquareMm5 = 25 * 320 * 320;
 
 std::size_t ix(int i) { return static_cast<std::size_t>(i); }
 
@@ -150,7 +156,8 @@ void LastLengthFinder::search(int kind, int way, const std::vector<std::int64_t>
   known.tried = most;
   std::int64_t panels = 0;
   for (const std::int64_t n : needs) panels += n;
-  if (!lie.is_served || panels > kMostPanels) return;
+  if (!lie.is_served) return search_by_prices(kind, way, needs, most, known);
+  if (panels > kMostPanels) return;
   const Length longest = std::min((most - job_.losses.allowance) / (lie.on_its_side ? 2 : 1), job_.table.length);
   if (longest <= Length()) return;
   Wanted wanted = WantedWriter(job_, of.cloth.fabric, lie, needs).write(longest);
@@ -175,6 +182,41 @@ void LastLengthFinder::search(int kind, int way, const std::vector<std::int64_t>
     const Length next = (low < 0 ? Length() : wanted.places[low]) + Length::units(static_cast<std::int64_t>(std::max(missing, lacking)));
     place = known.length ? (low + high) / 2 : std::max(low + 1, wanted.places.floor_index(next));
   }
+}
+
+void LastLengthFinder::search_by_prices(int kind, int way, const std::vector<std::int64_t>& needs, Length most, Known& known) {
+  const ClothKind& of = case_.kinds[ix(kind)];
+  std::vector<std::int64_t> prices(needs.size(), 0);
+  for (std::size_t p = 0; p < needs.size(); ++p)
+    if (needs[p] > 0) prices[p] = 1 + job_.panels[p].area().square_units() / kSquareMm5;
+  for (int round = 0; round < kMostPrices && !known.length; ++round)
+    if (std::optional<Pattern> found = at_prices(of, way, needs, most, prices))
+      known.length = lengths_.add(kind, way, *std::move(found));
+}
+
+// Of the lengths that sell for no less than the needs the first that holds them; where none
+// does, what lacks in the last of them becomes dearer.
+std::optional<Pattern> LastLengthFinder::at_prices(const ClothKind& of, int way, const std::vector<std::int64_t>& needs,
+                                                   Length most, std::vector<std::int64_t>& prices) {
+  if (!pricer_ || priced_ != std::pair(&of, prices)) {
+    pricer_ = std::make_unique<LengthPricer>(job_, of.cloth, prices, kTableSteps, cancelled_);
+    priced_ = {&of, prices};
+  }
+  std::int64_t all = 0;
+  for (std::size_t p = 0; p < needs.size(); ++p) all += needs[p] * prices[p];
+  std::vector<bool> lacks(needs.size(), false);
+  int looks = 0;
+  for (const PricedLength& length : pricer_->lengths(std::vector<int>{way}, of.ways)) {
+    if (length.value < all) continue;
+    if (length.length + job_.losses.allowance > most || looks++ == kMostLooks) break;
+    Pattern pattern = pricer_->pattern(length, of.ways);
+    const std::vector<std::int64_t> copies = copies_in(pattern, needs.size());
+    for (std::size_t p = 0; p < needs.size(); ++p) lacks[p] = copies[p] < needs[p];
+    if (std::none_of(lacks.begin(), lacks.end(), [](bool l) { return l; })) return pattern;
+  }
+  for (std::size_t p = 0; p < needs.size(); ++p)
+    if (lacks[p]) prices[p] += prices[p] / 4 + 1;
+  return std::nullopt;
 }
 
 }  // namespace foldyard

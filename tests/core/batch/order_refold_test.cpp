@@ -37,6 +37,15 @@ TEST(OrderRefold, CutsTwoLengthsAsOne) {
   EXPECT_EQ(score_of(order, state, pool).cost, 3 * (2 + 11));
 }
 
+TEST(OrderRefold, LeavesTwoAsTheyAreWhereEachIsToBeFolded) {
+  const OrderCase order = test::small_case();
+  LengthPool pool = test::small_pool();
+  const FillTools tools = with_one_of_eleven(order, pool);
+  OrderState state = two_of_six(order, pool);
+  EXPECT_FALSE(refold_each(tools, {2}, 100, state));
+  EXPECT_EQ(state.rolls[0].lengths.size(), 2u);
+}
+
 TEST(OrderRefold, LeavesWhatIsKept) {
   OrderCase order = test::small_case();
   order.rolls[0].kept = 1;
@@ -63,6 +72,21 @@ TEST(OrderRefold, TakesAnotherWayForTheAimThatComesNext) {
   const OrderScore after = score_of(order, state, pool);
   EXPECT_EQ(after.cost, before.cost);
   EXPECT_LT(after.ticks, before.ticks);
+}
+
+// Each way is held against the best so far, not against the first.
+TEST(OrderRefold, GoesOnFromTheWayThatWasBetter) {
+  OrderCase order = test::small_case();
+  order.aims = {CaseAim::cost, CaseAim::minutes};
+  LengthPool pool = test::small_pool();
+  pool.push_back({0, 1, Length::units(6), {1, 2}, 2, Duration::ticks(7), Duration::ticks(20)});
+  pool.push_back({0, 2, Length::units(6), {1, 2}, 2, Duration::ticks(7), Duration::ticks(10)});
+  const FillTools tools{order, pool, kAreas, [](int, int way, const std::vector<std::int64_t>&, Length) -> std::optional<int> {
+                          return way > 0 ? std::optional<int>(2 + way) : std::nullopt;
+                        }};
+  OrderState state = two_of_six(order, pool);
+  EXPECT_TRUE(refold_each(tools, {3}, 10, state));
+  EXPECT_EQ(state.rolls[0].lengths, (std::vector<StateLength>{{4, 0}, {4, 0}}));
 }
 
 }  // namespace

@@ -2,6 +2,9 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
+#include <set>
+
 #include "core/support/order_job.h"
 
 namespace foldyard {
@@ -14,8 +17,14 @@ TEST(BatchCase, TellsClothsKindsAndLines) {
   EXPECT_EQ(c->order.cloths, (std::vector<std::string>{"moss", "sand"}));
   EXPECT_EQ(c->order.kinds, 1);
   EXPECT_EQ(c->kinds[0].cloth.length, Length::mm(8'000));
-  EXPECT_EQ(c->kinds[0].ways, (std::vector<FoldWay>{FoldWay{}, {FoldKind::open, 1, true, true}, {FoldKind::selvedge_to_selvedge, 2, false, true}}));
+  const std::vector<FoldWay>& ways = c->kinds[0].ways;
   EXPECT_EQ(c->kinds[0].priced, 2);
+  ASSERT_EQ(c->kinds[0].quick, 3);
+  EXPECT_EQ(std::vector<FoldWay>(ways.begin(), ways.begin() + 3),
+            (std::vector<FoldWay>{FoldWay{}, {FoldKind::open, 1, true, true}, {FoldKind::selvedge_to_selvedge, 2, false, true}}));
+  // All that the table holds, each once.
+  EXPECT_EQ(std::set<FoldWay>(ways.begin(), ways.end()).size(), ways.size());
+  EXPECT_TRUE(std::any_of(ways.begin(), ways.end(), [](const FoldWay& way) { return way.kind == FoldKind::quarters; }));
   EXPECT_EQ(c->rolls, (std::vector<int>{0, 1, 2}));
   EXPECT_EQ(c->order.rolls[1].room, Length::mm(4'800));
   EXPECT_EQ(c->order.rolls[1].stretches, (std::vector<Span>{{Length::mm(100), Length::mm(4'900)}}));

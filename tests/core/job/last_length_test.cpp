@@ -2,6 +2,8 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
+
 #include "core/support/order_job.h"
 
 namespace foldyard {
@@ -56,6 +58,22 @@ TEST(LastLength, IsFoundForClothFoldedInHalfOrEndToEnd) {
   ASSERT_TRUE(six);
   EXPECT_EQ(s.lengths.pool()[static_cast<std::size_t>(*six)].size, (Length::mm(900) + s.job.losses.fold_trim) * 2 + Length::mm(40));
   EXPECT_GE(s.lengths.pool()[static_cast<std::size_t>(*six)].yield[0], 6);
+}
+
+// In thirds a front lies on each of three plies, 300 of 466 wide; in the joints are creases.
+TEST(LastLength, IsFoundUnderOtherWaysWhereItHoldsAll) {
+  Setting s;
+  const std::vector<FoldWay>& ways = s.c->kinds[0].ways;
+  const auto thirds = std::find_if(ways.begin(), ways.end(), [](const FoldWay& w) { return w.kind == FoldKind::fan && w.legs == 3 && !w.end_to_end; });
+  ASSERT_NE(thirds, ways.end());
+  const int way = static_cast<int>(thirds - ways.begin());
+  const auto found = s.find(0, way, {0, 0, 6}, Length::mm(1'000));
+  ASSERT_TRUE(found);
+  const OrderLength& length = s.lengths.pool()[static_cast<std::size_t>(*found)];
+  EXPECT_EQ(length.way, way);
+  EXPECT_GE(length.yield[2], 6);
+  EXPECT_LE(length.size, Length::mm(1'000));
+  EXPECT_FALSE(s.find(0, way, {0, 0, 60}, Length::mm(1'000)));
 }
 
 }  // namespace

@@ -132,7 +132,25 @@ TEST(PlanBatch, FoldsWhereTheTableIsTooShallow) {
   job.table.depth = job.table.reach = Length::mm(800);
   const auto plan = plan_batch(job, few_rounds());
   EXPECT_EQ(found_in(job, plan), std::vector<std::string>());
-  for (const Plan& roll : plan->rolls) EXPECT_EQ(roll.way.kind, FoldKind::selvedge_to_selvedge);
+  for (const Plan& roll : plan->rolls)
+    for (const Pattern& pattern : roll.patterns) EXPECT_LE(pattern.folded_across, Length::mm(800));
+}
+
+// Three abreast either way, but in thirds one cut does for three plies.
+TEST(PlanBatch, FoldsInThirdsWhereThatSavesTime) {
+  Job job = test::order_job();
+  job.panels = {{"square", Length::mm(440), Length::mm(440), true, true, Worth::whole(3)}};
+  job.products = {{"cover", {{0, 1}}, {}, Worth::whole(9)}};
+  job.order.lines = {{0, 30, 0, {}, 0, {}}};
+  job.order.aims = {BatchAim::cloth, BatchAim::minutes, BatchAim::lifts, BatchAim::remnants};
+  job.pace.fold = Duration::seconds(1);
+  job.pace.mark = Duration::seconds(60);
+  const auto plan = plan_batch(job, few_rounds());
+  ASSERT_EQ(found_in(job, plan), std::vector<std::string>());
+  int folded = 0;
+  for (const Plan& roll : plan->rolls)
+    for (const Pattern& pattern : roll.patterns) folded += pattern.fold.way.legs > 2;
+  EXPECT_GT(folded, 0);
 }
 
 TEST(PlanBatch, PlansAroundFlaws) {
