@@ -1,6 +1,6 @@
 #include "drawing/facts.h"
 
-#include "cloth/length_estimate.h"
+#include "cloth/roll_estimate.h"
 #include "drawing/range_words.h"
 #include "drawing/words.h"
 #include "job/decimal.h"
@@ -53,7 +53,7 @@ QString shrinkage_words(const Shrinkage& shrinkage) {
 
 QString measured_words(const Roll& roll, Unit unit) {
   if (!roll.measured) return {};
-  const Result<LengthEstimate> length = estimate(*roll.measured, roll.fabric.width);
+  const Result<LengthEstimate> length = estimate_of(roll);
   if (!length) return {};
   return (roll.is_found ? tr("%1, by its %2; found %3 long") : tr("%1, by its %2; plans count on %3"))
       .arg(estimate_words(*length, unit), measure_name(roll.measured->index()), length_words(roll.length, unit));

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "drawing/words.h"
+#include "cloth/roll_estimate.h"
 #include "job/decimal.h"
 #include "language/local_numbers.h"
 #include "language/tr.h"
@@ -123,7 +124,7 @@ QString measure_words(const RollMeasure& measure, Unit unit) {
 
 QString estimated_words(const Job& job, const Roll& roll) {
   if (!is_estimated(roll)) return {};
-  const Result<LengthEstimate> range = estimate(*roll.measured, roll.fabric.width);
+  const Result<LengthEstimate> range = estimate_of(roll);
   if (!range) return {};
   return tr("Its length is estimated: %1, from %2. The plan can be cut even from the "
                         "least of it.")

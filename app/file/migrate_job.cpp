@@ -28,7 +28,7 @@ std::optional<Problem> newer_field(const QJsonObject& file, const char* list,
 
 Result<QJsonObject> to_version_2(QJsonObject file) {
   auto fault = newer_field(file, "rolls",
-                           {"measured", "railroaded", "repeat", "shrinkage", "flaws", "cloth", "marks", "price_per_metre", "squared",
+                           {"measured", "cut_since", "railroaded", "repeat", "shrinkage", "flaws", "cloth", "marks", "price_per_metre", "squared",
                             "in_batch"});
   if (!fault) fault = newer_field(file, "panels", {"at_most", "grain", "match", "sewn"});
   for (const char* key : {"products", "webbing", "order", "on_hand", "history", "notions", "sitting", "cloth_price_per_square_metre"}) {

@@ -89,10 +89,18 @@ CutPanels read_cut_panels(FieldReader& fields, const Job& job) {
           count(fields, "count", 1)};
 }
 
+CutFromRoll read_cut_roll(FieldReader& fields) {
+  fields.only({"roll", "cut", "left"});
+  fields.need("roll", "name the roll that was cut");
+  return {fields.text("roll"), fields.length("cut", {}), fields.length("left", {})};
+}
+
 CutRecord read_record(FieldReader& fields, const Job& job) {
-  fields.only({"when", "lays", "panels"});
+  fields.only({"when", "lays", "panels", "spoilt", "rolls"});
   CutRecord record{fields.text("when"), count(fields, "lays", 0), {}};
   for (FieldReader& entry : fields.list_or_none("panels")) record.panels.push_back(read_cut_panels(entry, job));
+  for (FieldReader& entry : fields.list_or_none("spoilt")) record.spoilt.push_back(read_cut_panels(entry, job));
+  for (FieldReader& entry : fields.list_or_none("rolls")) record.rolls.push_back(read_cut_roll(entry));
   return record;
 }
 

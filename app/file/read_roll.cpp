@@ -1,6 +1,6 @@
 #include "file/read_roll.h"
 
-#include "cloth/length_estimate.h"
+#include "cloth/roll_estimate.h"
 #include "job/defaults.h"
 
 namespace foldyard {
@@ -97,8 +97,9 @@ void read_length_of(FieldReader& fields, Roll& roll) {
   if (!fields.has("measured")) return;
   roll.measured = read_measure(fields.group("measured"));
   roll.is_found = fields.has("length");
+  roll.cut_since = fields.length("cut_since", {});
   if (roll.is_found || roll.fabric.width <= Length()) return;
-  const Result<LengthEstimate> length = estimate(*roll.measured, roll.fabric.width);
+  const Result<LengthEstimate> length = estimate_of(roll);
   if (length) roll.length = length->least;
 }
 
@@ -106,7 +107,7 @@ void read_length_of(FieldReader& fields, Roll& roll) {
 
 Roll read_roll(FieldReader& fields) {
   const Fabric usual = default_fabric();
-  fields.only({"name", "width", "selvedge", "thickness", "length", "measured", "nap", "colour",
+  fields.only({"name", "width", "selvedge", "thickness", "length", "measured", "cut_since", "nap", "colour",
                "railroaded", "repeat", "shrinkage", "flaws", "cloth", "marks", "price_per_metre", "squared", "in_batch"});
   fields.need("name", to_say("give the roll a name"));
   Roll roll;

@@ -63,8 +63,10 @@ QJsonObject roll_fields(const QStringList& head, const QStringList& row, const Q
   QJsonObject fields = known.value(row.value(head.indexOf(QStringLiteral("name"))).trimmed());
   for (qsizetype i = 0; i < head.size(); ++i) {
     const QString field = row.value(i).trimmed();
-    if (head[i] == QLatin1String("length") && !field.isEmpty() && fields.value(head[i]) != QJsonValue(field))
+    if (head[i] == QLatin1String("length") && !field.isEmpty() && fields.value(head[i]) != QJsonValue(field)) {
       fields.remove(QStringLiteral("measured"));
+      fields.remove(QStringLiteral("cut_since"));
+    }
     if (!field.isEmpty()) fields.insert(head[i], value_of(head[i], field));
     else if (head[i] == QLatin1String("price_per_metre") || head[i] == QLatin1String("cloth") || head[i] == QLatin1String("marks"))
       fields.remove(head[i]);

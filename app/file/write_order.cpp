@@ -67,11 +67,14 @@ std::string cut_panels_text(const CutPanels& cut, const Job& job) {
 
 std::string record_text(const CutRecord& record, const Job& job) {
   const auto panels = [&](const CutPanels& each) { return cut_panels_text(each, job); };
-  return JsonLine(job.unit)
-      .text("when", record.when)
-      .whole("lays", record.lays)
-      .raw("panels", in_line(record.panels, panels))
-      .object();
+  const auto rolls = [&](const CutFromRoll& each) {
+    return JsonLine(job.unit).text("roll", each.roll).length("cut", each.cut).length("left", each.left).object();
+  };
+  JsonLine line(job.unit);
+  line.text("when", record.when).whole("lays", record.lays).raw("panels", in_line(record.panels, panels));
+  if (!record.spoilt.empty()) line.raw("spoilt", in_line(record.spoilt, panels));
+  if (!record.rolls.empty()) line.raw("rolls", in_line(record.rolls, rolls));
+  return line.object();
 }
 
 std::string notions_text(const Notions& notions, Unit unit) {

@@ -91,6 +91,7 @@ std::string roll_text(const Roll& roll, Unit unit) {
       .length("thickness", fabric.thickness);
   if (!roll.measured || roll.is_found) line.length("length", roll.length);
   if (roll.measured) line.raw("measured", measure_text(*roll.measured, unit));
+  if (roll.cut_since != Length()) line.length("cut_since", roll.cut_since);
   line.text("nap", fabric.nap == Nap::one_way ? "one-way" : "none").text("colour", fabric.colour);
   if (fabric.railroaded) line.flag("railroaded", true);
   if (fabric.repeat != Repeat()) line.raw("repeat", repeat_text(fabric.repeat, unit));

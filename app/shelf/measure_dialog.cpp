@@ -9,6 +9,7 @@
 #include <cmath>
 
 #include "cloth/calibration.h"
+#include "cloth/roll_estimate.h"
 #include "drawing/range_words.h"
 #include "drawing/words.h"
 #include "job/check_job.h"
@@ -205,7 +206,7 @@ void MeasureDialog::take(const RollMeasure& measure) {
 
 void MeasureDialog::put_right() {
   const Roll& roll = roll_at(job_, roll_);
-  const Result<RollMeasure> right = corrected(measure(), roll.length, roll.fabric.width);
+  const Result<RollMeasure> right = corrected(measure(), roll.length + roll.cut_since, roll.fabric.width);
   if (!right) return;
   take(*right);
   show_figures();
@@ -214,9 +215,10 @@ void MeasureDialog::put_right() {
 Job MeasureDialog::measured_job() const {
   Job next = job_;
   Roll& roll = roll_at(next, roll_);
+  if (roll.measured != measure()) roll.cut_since = {};
   roll.measured = measure();
   roll.is_found = found_->isChecked();
-  const Result<LengthEstimate> range = estimate(*roll.measured, roll.fabric.width);
+  const Result<LengthEstimate> range = estimate_of(roll);
   if (range && !roll.is_found) roll.length = range->least;
   return next;
 }
@@ -231,7 +233,7 @@ void MeasureDialog::show_result() {
   for (const LengthField* field : shown_fields())
     if (reason.isEmpty()) reason = field->reason();
   const Roll& roll = roll_at(job_, roll_);
-  const Result<LengthEstimate> range = estimate(measure(), roll.fabric.width);
+  const Result<LengthEstimate> range = estimate_of(roll, measure());
   if (reason.isEmpty() && !range)
     reason = spoken(Problem{"", range.problem().what, range.problem().next});
   if (reason.isEmpty()) {

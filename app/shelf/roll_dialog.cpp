@@ -14,7 +14,7 @@
 #include <cmath>
 
 #include "cloth/flaw_order.h"
-#include "cloth/length_estimate.h"
+#include "cloth/roll_estimate.h"
 #include "cloth/roll_edit.h"
 #include "drawing/range_words.h"
 #include "fields/field_text.h"
@@ -276,7 +276,7 @@ void RollDialog::show_lengths() {
 QString RollDialog::length_note() const {
   const Roll& roll = job_.rolls[static_cast<std::size_t>(roll_)];
   if (!roll.measured) return {};
-  const Result<LengthEstimate> range = estimate(*roll.measured, roll.fabric.width);
+  const Result<LengthEstimate> range = estimate_of(roll);
   if (!range) return {};
   const QString words = estimate_words(*range, roll_unit(job_.unit));
   return roll.is_found ? tr("Found so long; estimated at %1.").arg(words)

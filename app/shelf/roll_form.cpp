@@ -3,7 +3,7 @@
 #include <QFormLayout>
 #include <QHBoxLayout>
 
-#include "cloth/length_estimate.h"
+#include "cloth/roll_estimate.h"
 #include "cloth/roll_edit.h"
 #include "drawing/range_words.h"
 #include "fields/field_text.h"
@@ -131,7 +131,7 @@ void RollForm::show_length_note() {
   const Roll& roll = job.rolls[static_cast<std::size_t>(roll_)];
   QString words;
   if (roll.measured) {
-    const Result<LengthEstimate> range = estimate(*roll.measured, roll.fabric.width);
+    const Result<LengthEstimate> range = estimate_of(roll);
     if (range) words = estimate_words(*range, roll_unit(job.unit));
   }
   if (!words.isEmpty())

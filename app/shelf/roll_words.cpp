@@ -4,7 +4,7 @@
 
 #include <algorithm>
 
-#include "cloth/length_estimate.h"
+#include "cloth/roll_estimate.h"
 #include "drawing/words.h"
 #include "job/decimal.h"
 #include "job/yield_range.h"
@@ -59,7 +59,7 @@ Length shown_length(const Roll& roll, Unit unit) {
 QString roll_length_words(const Roll& roll, Unit unit) {
   const Unit long_unit = roll_unit(unit);
   if (!is_estimated(roll)) return length_words(roll.length, long_unit);
-  const Result<LengthEstimate> range = estimate(*roll.measured, roll.fabric.width);
+  const Result<LengthEstimate> range = estimate_of(roll);
   if (!range) return length_words(roll.length, long_unit);
   const Length step = coarse(unit), least = down(range->least, step);
   const QString from = is_metric(unit) ? local_numbers(QString::fromStdString(write_number(least, long_unit))) : length_words(least, long_unit);

@@ -12,7 +12,8 @@
 // length is the cloth on the roll, from the free end, that plans may count on:
 // as known or found, or else the low end of what `measured` says (it is rounded
 // down). measured: how the length was estimated; is_found: the length of a
-// measured roll that has been unrolled since.
+// measured roll that has been unrolled since. cut_since: what was cut off since it was
+// measured (cloth/roll_estimate.h); 0 where nothing was measured.
 //
 // Invariants, held by the reader of job files: all > 0 but selvedge ≥ 0,
 // 2 × selvedge < width; flaws lie on the cloth, in order of where they begin.
@@ -61,6 +62,7 @@ struct Roll {
   Length length;
   std::optional<RollMeasure> measured = {};
   bool is_found = false;
+  Length cut_since = {};
   Squared squared = Squared::none;
   std::vector<Flaw> flaws = {};
   std::string cloth = {};                // of which cloth it is; empty: one of its own

@@ -1,7 +1,7 @@
 #include "cloth/roll_edit.h"
 
 #include "cloth/flaw_order.h"
-#include "cloth/length_estimate.h"
+#include "cloth/roll_estimate.h"
 
 namespace foldyard {
 
@@ -13,7 +13,7 @@ Roll with_width(Roll roll, Length width) {
   put_in_order(roll.flaws);
   roll.fabric.width = width;
   if (!roll.measured || roll.is_found || width <= Length() || width > kLongest) return roll;
-  const Result<LengthEstimate> estimated = estimate(*roll.measured, width);
+  const Result<LengthEstimate> estimated = estimate_of(roll);
   if (estimated) roll.length = estimated->least;
   return roll;
 }

@@ -6,7 +6,7 @@
 // with_width: a flaw over the whole width goes on reaching over it; the length
 // of a roll that was measured by its weight is estimated anew (it stays where
 // the figures give none: whoever checks the job says so).
-// with_length: of a measured roll it is the length that was found.
+// with_length: of a measured roll it is the length that was found now.
 //
 // Example: a join over 140 cm of cloth: with_width(roll, 150 cm) has it over 150.
 

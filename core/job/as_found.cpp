@@ -1,7 +1,7 @@
 #include "job/as_found.h"
 
 #include "cloth/calibration.h"
-#include "cloth/length_estimate.h"
+#include "cloth/roll_estimate.h"
 #include "job/limits.h"
 
 namespace foldyard {
@@ -14,7 +14,7 @@ Result<Job> as_found(const Job& job, int roll, Length found, bool correct) {
   if (found < limits::kRollLength.least || found > limits::kRollLength.most)
     return Problem{where, say("no roll is so long"), say("give %1", say(limits::kRollLength.in_words.data()))};
   if (correct) {
-    const Result<RollMeasure> right = corrected(*cloth.measured, found, cloth.fabric.width);
+    const Result<RollMeasure> right = corrected(*cloth.measured, found + cloth.cut_since, cloth.fabric.width);
     if (!right) return right.problem();
     cloth.measured = *right;
   }
@@ -25,7 +25,7 @@ Result<Job> as_found(const Job& job, int roll, Length found, bool correct) {
 
 bool was_foreseen(const Roll& roll, Length found) {
   if (!roll.measured) return false;
-  const Result<LengthEstimate> range = estimate(*roll.measured, roll.fabric.width);
+  const Result<LengthEstimate> range = estimate_of(roll);
   return range && range->least <= found && found <= range->most;
 }
 

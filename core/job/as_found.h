@@ -4,7 +4,7 @@
 //
 // The estimate stays with the roll, so that what was measured is not lost. With
 // `correct` its least sure figure is put right by the length found
-// (cloth/calibration.h): copied to the next roll of that cloth, it makes a better
+// (cloth/calibration.h), with what was cut off since: copied to the next roll of that cloth, it makes a better
 // estimate.
 //
 // Refused: a roll that was never measured; a length outside limits::kRollLength; a

@@ -34,6 +34,7 @@ class OrderChecker {
     for (std::size_t i = 0; i < job_.on_hand.size(); ++i) on_hand(at("on_hand", i) + ".", job_.on_hand[i]);
     faults_.no_more("on_hand", job_.on_hand.size(), limits::kMostOnHand);
     faults_.no_more("history", job_.history.size(), limits::kMostRecords);
+    for (std::size_t i = 0; i < job_.history.size(); ++i) record(at("history", i) + ".", job_.history[i]);
     webbings();
     products();
     notions();
@@ -62,6 +63,16 @@ class OrderChecker {
     if (roll == job_.rolls.end() || marks_of(*roll) == std::set<std::string>(cut.marks.begin(), cut.marks.end())) return;
     faults_.keep(where + "marks", say("the panels are of the cloth \"%1\" and have other marks than its rolls", cut.cloth),
                  say("give them the same marks"));
+  }
+
+  void record(const std::string& where, const CutRecord& record) {
+    faults_.no_more(where + "rolls", record.rolls.size(), limits::kMostRolls);
+    for (std::size_t i = 0; i < record.rolls.size(); ++i) {
+      const std::string here = at(where + "rolls", i) + ".";
+      faults_.name(here + "roll", record.rolls[i].roll, true);
+      faults_.length(here + "cut", record.rolls[i].cut, limits::kCutOff);
+      faults_.length(here + "left", record.rolls[i].left, limits::kCutOff);
+    }
   }
 
   static std::set<std::string> marks_of(const Roll& roll) { return {roll.marks.begin(), roll.marks.end()}; }

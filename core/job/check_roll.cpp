@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-#include "cloth/length_estimate.h"
+#include "cloth/roll_estimate.h"
 #include "job/cloth_to_cut.h"
 
 namespace foldyard {
@@ -50,7 +50,7 @@ struct MeasureLimits {
 };
 
 void estimate_sense(FirstFault& faults, const std::string& where, const Roll& roll) {
-  const Result<LengthEstimate> length = estimate(*roll.measured, roll.fabric.width);
+  const Result<LengthEstimate> length = estimate_of(roll);
   if (!length) {
     const Problem& problem = length.problem();
     faults.keep(where + "measured" + (problem.where.empty() ? "" : "." + problem.where),
@@ -74,6 +74,10 @@ void length_limits(FirstFault& faults, const std::string& where, const Roll& rol
     faults.keep(where + "measured", say("the length counts as found and nothing was measured before"),
                 say("give what was measured"));
   }
+  if (roll.cut_since != Length()) faults.length(where + "cut_since", roll.cut_since, limits::kCutOff);
+  if (!roll.measured && roll.cut_since != Length())
+    faults.keep(where + "cut_since", say("cloth is cut off since the roll was measured, and nothing was measured"),
+                say("give what was measured, or leave it out"));
   if (!roll.measured) return;
   std::visit(MeasureLimits{faults, where + "measured."}, *roll.measured);
   if (!faults.fault()) estimate_sense(faults, where, roll);

@@ -79,6 +79,7 @@ inline constexpr std::size_t kMostWords = 20;       // in a list of cloths and m
 inline constexpr std::size_t kMostRules = 20;       // of one line
 inline constexpr std::size_t kMostOnHand = 5'000;
 inline constexpr std::size_t kMostRecords = 1'000;
+inline constexpr LengthLimit kCutOff{Length::mm(0), kLongest, to_say("0 cm to 1 km (1000 m)")};
 inline constexpr std::size_t kMostSewingOrders = 10;  // of one product
 inline constexpr std::size_t kMostSteps = 50;
 inline constexpr std::size_t kMostTimes = 200;        // taken of one step

@@ -5,9 +5,11 @@
 #include <set>
 
 #include "cloth/cloth_of.h"
+#include "cloth/roll_estimate.h"
 #include "job/cloth_to_cut.h"
 #include "job/kept_length.h"
 #include "job/limits.h"
+#include "job/yield_range.h"
 
 namespace foldyard {
 namespace {
@@ -35,6 +37,7 @@ class Marking {
     if (auto problem = take_spoilt()) return *problem;
     put_on_hand();
     clear_shelf();
+    record_rolls();
     if (next_.rolls.size() > limits::kMostRolls)
       return Problem{"rolls", say("the shelf would hold more than %1 rolls", limits::kMostRolls),
                      say("take away remnants you do not need, then mark again")};
@@ -86,11 +89,36 @@ class Marking {
       for (const int length : lengths) gone += plan.lengths[static_cast<std::size_t>(length)].on_roll.size();
     }
     roll.length = roll.length - gone;
-    roll.measured.reset();
-    roll.is_found = false;
+    gone_[plan.roll] = gone;
+    measured_before(roll, gone);
     if (roll.squared == Squared::none) roll.squared = Squared::free_end;
     const bool all = lengths.size() == plan.lengths.size();
-    if (all && !plan.remnant_kept) used_up_.insert(plan.roll);
+    if (all && !plan.remnant_kept && !may_hold_more(roll)) used_up_.insert(plan.roll);
+  }
+
+  // An estimate is one of what is left; a length that was found is known anew.
+  static void measured_before(Roll& roll, Length gone) {
+    roll.cut_since += gone;
+    if (is_estimated(roll))
+      if (const Result<LengthEstimate> left = estimate_of(roll)) {
+        roll.length = left->least;
+        return;
+      }
+    forget_measure(roll);
+  }
+
+  static void forget_measure(Roll& roll) {
+    roll.measured.reset();
+    roll.is_found = false;
+    roll.cut_since = {};
+  }
+
+  // Whether what an estimated roll most likely holds can still be cut.
+  bool may_hold_more(Roll roll) const {
+    if (!is_estimated(roll)) return false;
+    const Result<LengthEstimate> left = estimate_of(roll);
+    if (left) roll.length = left->likely;
+    return cloth_to_cut(roll, job_.losses).size() > job_.losses.allowance;
   }
 
   static void move_places(Roll& roll, Length by) {
@@ -117,6 +145,7 @@ class Marking {
       if (found.left > was)
         return Problem{"", say("\"%1\" is said to hold more than before it was cut", roll.name), say("measure it again")};
       roll.length = found.left;
+      forget_measure(roll);
       std::erase_if(roll.flaws, [&](const Flaw& flaw) { return flaw.along.to > found.left; });
       if (found.left < limits::kRollLength.least) used_up_.insert(found.roll);
     }
@@ -181,8 +210,7 @@ class Marking {
     move_start(repeat.start_along, start + rest.flat.along.from, repeat.along);
     move_start(repeat.start_across, rest.flat.across.from, repeat.across);
     remnant.length = rest.flat.along.size();
-    remnant.measured.reset();
-    remnant.is_found = false;
+    forget_measure(remnant);
     remnant.flaws.clear();
     remnant.squared = Squared::both;
     next_.rolls.push_back(std::move(remnant));
@@ -228,6 +256,9 @@ class Marking {
       record.panels.push_back({place.second, place.first, marks_of(place.first), count});
       add_on_hand(record.panels.back());
     }
+    for (const CutPanels& spoilt : report_.spoilt) {
+      if (spoilt.count > 0) record.spoilt.push_back({spoilt.panel, spoilt.cloth, marks_of(spoilt.cloth), spoilt.count});
+    }
     next_.history.push_back(std::move(record));
     if (next_.history.size() > limits::kMostRecords) next_.history.erase(next_.history.begin());
   }
@@ -244,7 +275,7 @@ class Marking {
   // Rolls of which nothing is left, from the back, so that indices hold.
   void clear_shelf() {
     for (std::size_t i = 0; i < job_.rolls.size(); ++i) {
-      if (cloth_to_cut(next_.rolls[i], job_.losses).size() <= job_.losses.allowance) used_up_.insert(static_cast<int>(i));
+      if (cloth_to_cut(next_.rolls[i], job_.losses).size() <= job_.losses.allowance && !may_hold_more(next_.rolls[i])) used_up_.insert(static_cast<int>(i));
     }
     for (auto roll = used_up_.rbegin(); roll != used_up_.rend() && next_.rolls.size() > 1; ++roll) {
       forget_in_order(next_, next_.rolls[static_cast<std::size_t>(*roll)].name);
@@ -254,11 +285,20 @@ class Marking {
     last.length = std::max(last.length, limits::kRollLength.least);
   }
 
+  void record_rolls() {
+    for (const auto& [at, gone] : gone_) {
+      const std::string& name = job_.rolls[static_cast<std::size_t>(at)].name;
+      const auto roll = std::find_if(next_.rolls.begin(), next_.rolls.end(), [&](const Roll& each) { return each.name == name; });
+      next_.history.back().rolls.push_back({name, gone, roll == next_.rolls.end() ? Length() : roll->length});
+    }
+  }
+
   const Job& job_;
   const BatchPlan& plan_;
   const CutReport& report_;
   std::map<int, std::set<int>> cut_;  // lengths by roll of the plan
   std::map<std::pair<std::string, int>, std::int64_t> gained_;  // by cloth and panel
+  std::map<int, Length> gone_;  // by roll of the job
   std::set<int> used_up_;
   Job next_;
 };

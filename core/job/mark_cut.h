@@ -12,13 +12,17 @@
 // What really happened: spoilt panels are not on hand; `left` is what a roll was
 // found to hold afterwards, in place of what was reckoned.
 //
-// A roll that was only measured counts afterwards as its reckoned rest, not as
-// measured; the low end it was planned with stays the low end.
+// A roll that was only measured stays so: what was cut off it is taken off its estimate
+// (cloth/roll_estimate.h), low end and high. It stays on the shelf while it most likely
+// holds more that can be cut.
 //
 // Refused, in one sentence: no lay; a lay twice or that the plan has not; more
 // spoilt than was cut; a roll left longer than it was; on cloth with flaws or a
 // repeat, a length behind one that is not cut (its place on the roll would be
 // lost); a shelf that would be too full.
+//
+// The history says when, how many lays, what they gave, what was spoilt, how much each
+// roll lost and what it held then.
 //
 // The order stays as it is: planned again, it finds the panels on hand. But lengths that
 // were kept and are cut are kept no more, a roll that had to be cut need not be any more,

@@ -38,6 +38,7 @@
 
 #include "cutting/cut_tree.h"
 #include "fold/fold_plan.h"
+#include "measure/length.h"
 
 namespace foldyard {
 
@@ -69,11 +70,23 @@ struct CutPanels {
   bool operator==(const CutPanels&) const = default;
 };
 
-// What was cut at one time: so many lays, and what they gave.
+// Cloth that was cut off a roll with its losses, as reckoned, and what the roll held
+// then, as found; 0 where it left the shelf.
+struct CutFromRoll {
+  std::string roll;  // its name then
+  Length cut;
+  Length left;
+  bool operator==(const CutFromRoll&) const = default;
+};
+
+// What was cut at one time: so many lays, and what they gave. spoilt: what was cut
+// besides and is lost.
 struct CutRecord {
   std::string when;  // in the maker's words
   std::int64_t lays = 0;
   std::vector<CutPanels> panels;
+  std::vector<CutPanels> spoilt = {};
+  std::vector<CutFromRoll> rolls = {};
   bool operator==(const CutRecord&) const = default;
 };
 

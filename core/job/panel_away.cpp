@@ -17,7 +17,9 @@ bool are_among(const std::vector<CutPanels>& cut, int panel) {
 bool is_cut(const Job& job, int panel) {
   return are_among(job.on_hand, panel) ||
          std::any_of(job.history.begin(), job.history.end(),
-                     [&](const CutRecord& record) { return are_among(record.panels, panel); });
+                     [&](const CutRecord& record) {
+                       return are_among(record.panels, panel) || are_among(record.spoilt, panel);
+                     });
 }
 
 bool is_kept(const KeptLength& kept, int panel) {
@@ -65,7 +67,10 @@ Result<Job> without_panel(const Job& job, int panel) {
   move_up(next.on_hand, panel);
   for (KeptLength& kept : next.order.kept)
     for (KeptStep& step : kept.steps) move_up(step.panel, panel);
-  for (CutRecord& record : next.history) move_up(record.panels, panel);
+  for (CutRecord& record : next.history) {
+    move_up(record.panels, panel);
+    move_up(record.spoilt, panel);
+  }
   return next;
 }
 

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "cloth/roll_estimate.h"
 #include "job/cloth_to_cut.h"
 
 namespace foldyard {
@@ -146,7 +147,7 @@ Result<YieldRange> yield_range(const Job& job, int roll, const FoldWay& way, Aim
   const Roll& cloth = roll_at(job, roll);
   if (!is_estimated(cloth))
     return Problem{cloth.name, say("the length of this roll is no estimate"), say("plan it as it is")};
-  const Result<LengthEstimate> estimate = foldyard::estimate(*cloth.measured, cloth.fabric.width);
+  const Result<LengthEstimate> estimate = estimate_of(cloth);
   if (!estimate) return estimate.problem();
   const Range search(job, roll, way, aim, budget);
   const Result<Plan> first = search.plan(with_length(job, roll, estimate->least));

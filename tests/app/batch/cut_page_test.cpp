@@ -19,7 +19,8 @@ constexpr auto kFatal = QAbstractItemModelTester::FailureReportingMode::Fatal;
 Job cut_job() {
   Job job = test::order_job();
   job.history = {{"Monday", 2, {{0, "moss", {}, 6}}},
-                 {"Tuesday", 1, {{2, "sand", {"printed"}, 4}}}};
+                 {"Tuesday", 1, {{2, "sand", {"printed"}, 4}}, {{0, "sand", {"printed"}, 1}},
+                  {{"sand 1", Length::mm(1'500), Length::mm(2'000)}, {"sand 2", Length::mm(900), Length()}}}};
   job.on_hand = {{0, "moss", {}, 6}, {2, "sand", {"printed"}, 4}};
   return job;
 }
@@ -30,7 +31,9 @@ TEST(CutHistory, SaysWhenAndWhat) {
   ASSERT_EQ(rows[0].size(), history_head().size());
   EXPECT_EQ(rows[0][0], "Tuesday");  // the last first
   EXPECT_EQ(rows[0][2], "4 × front of sand");
-  EXPECT_EQ(rows[1], (QStringList{"Monday", "2", "6 × body of moss"}));
+  EXPECT_EQ(rows[0][3], "1 × body of sand");
+  EXPECT_EQ(rows[0][4], "sand 1: 150 cm cut off, 200 cm left\nsand 2: 90 cm cut off, none left");
+  EXPECT_EQ(rows[1], (QStringList{"Monday", "2", "6 × body of moss", "", ""}));
 }
 
 TEST(CutPage, FollowsWhatIsMarkedAndUndone) {

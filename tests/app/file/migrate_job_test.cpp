@@ -85,7 +85,7 @@ TEST(MigrateJob, LeavesVersion2AsItIs) {
 
 // A roll or a panel of version 1 had none of these fields.
 TEST(MigrateJob, RefusesFieldsThatVersion1HadNot) {
-  for (const char* key : {"measured", "railroaded", "repeat", "shrinkage", "flaws"}) {
+  for (const char* key : {"measured", "cut_since", "railroaded", "repeat", "shrinkage", "flaws"}) {
     const QByteArray text = QByteArray(R"({"foldyard_job": 1, "rolls": [{}, {")") + key +
                             R"(": 1}], "panels": [{"match": 1}]})";
     const auto fields = migrate_job(object(text), 1);

@@ -105,7 +105,7 @@ TEST(ReadJob, TakesARollThatIsMeasured) {
                "measured": {"by": "diameters", "outer": "22 cm", "outer_give": "5 mm",
                             "tube": "5 cm", "tube_give": "1 mm",
                             "thickness": "1 mm", "thickness_give": "0.1 mm"}},
-              {"name": "By turns",
+              {"name": "By turns", "cut_since": "4 m",
                "measured": {"by": "turns", "turns": 85, "turns_give": 1, "outer": "22 cm",
                             "outer_give": "5 mm", "tube": "5 cm", "tube_give": "1 mm"}},
               {"name": "By weight", "length": "36.2 m",
@@ -123,7 +123,8 @@ TEST(ReadJob, TakesARollThatIsMeasured) {
   EXPECT_NEAR(read->rolls[0].length.in_mm(), 31'148, 1);
   EXPECT_EQ(read->rolls[1].measured, turns);
   // 84 turns of π × (21.5 + 4.9) / 2 cm.
-  EXPECT_NEAR(read->rolls[1].length.in_mm(), 34'834, 1);
+  EXPECT_EQ(read->rolls[1].cut_since, Length::mm(4'000));
+  EXPECT_NEAR(read->rolls[1].length.in_mm(), 34'834 - 4'000, 1);
   EXPECT_FALSE(read->rolls[0].is_found || read->rolls[1].is_found);
   EXPECT_EQ(read->rolls[2].measured, RollMeasure(ByWeight{{19'000, 50}, {1'000, 0}, {3'505, 100}}));
   EXPECT_EQ(read->rolls[2].length, Length::mm(36'200));
@@ -240,6 +241,8 @@ const BadRow kBadRows[] = {
      "rolls[0].flaws[1].to", "empty"},
     {"measured_as_length", "\"length\"", "\"measured\": \"3 m\", \"length\"",
      "rolls[0].measured", "not a group"},
+    {"cut_since_nothing_was_measured", "\"length\"", "\"cut_since\": \"3 m\", \"length\"",
+     "rolls[0].cut_since", "nothing was measured"},
     {"measured_by_nothing", "\"length\"", "\"measured\": {}, \"length\"",
      "rolls[0].measured.by", "missing"},
     {"measured_by_eye", "\"length\"", "\"measured\": {\"by\": \"eye\"}, \"length\"",

@@ -26,7 +26,9 @@ const char* const kBatch = R"({
   "notions": {"thread_factor": 3, "reel": "1000 m", "reel_price": "7.9", "label_price": "0.15"},
   "sitting": 7200,
   "on_hand": [{"panel": "pocket", "cloth": "felt", "marks": ["grey"], "count": 3}],
-  "history": [{"when": "4 May", "lays": 2, "panels": [{"panel": "body", "cloth": "moss", "marks": ["plain", "heavy"], "count": 8}]}],
+  "history": [{"when": "4 May", "lays": 2, "panels": [{"panel": "body", "cloth": "moss", "marks": ["plain", "heavy"], "count": 8}],
+    "spoilt": [{"panel": "pocket", "cloth": "moss", "marks": ["plain", "heavy"], "count": 2}],
+    "rolls": [{"roll": "moss 1", "cut": "2.5 m", "left": "0 cm"}]}],
   "order": {"lines": [{"product": "carrier", "must": 40, "may": 2, "from": ["moss", "printed"], "each_at_least": 6,
                        "rules": [{"of": "printed", "at_most": 12}, {"of": "heavy", "at_least": 1}]},
                       {"product": "carrier", "must": 1, "roll": "Moss 1"}],
@@ -58,7 +60,8 @@ TEST(ReadOrder, ReadsEveryField) {
   EXPECT_EQ(job->notions, (Notions{30, Length::mm(1'000'000), Worth::parts(79'000), Worth::parts(1'500)}));
   EXPECT_EQ(job->sitting, Duration::seconds(7'200));
   EXPECT_EQ(job->on_hand, (std::vector<CutPanels>{{1, "felt", {"grey"}, 3}}));
-  EXPECT_EQ(job->history, (std::vector<CutRecord>{{"4 May", 2, {{0, "moss", {"plain", "heavy"}, 8}}}}));
+  EXPECT_EQ(job->history, (std::vector<CutRecord>{{"4 May", 2, {{0, "moss", {"plain", "heavy"}, 8}},
+                                                    {{1, "moss", {"plain", "heavy"}, 2}}, {{"moss 1", Length::mm(2'500), Length()}}}}));
   const OrderLine line{0, 40, 2, {"moss", "printed"}, 6, {{"printed", 0, 12}, {"heavy", 1}}};
   const OrderLine kept_on_roll{0, 1, 0, {}, 0, {}, "Moss 1"};
   const KeptLength kept{"Fern", 2, Length::mm(960), {FoldKind::selvedge_to_selvedge, 2, false, true}, {Length::mm(700)},

@@ -5,7 +5,7 @@
 #include <random>
 
 #include "cloth/flaw_order.h"
-#include "cloth/length_estimate.h"
+#include "cloth/roll_estimate.h"
 #include "file/exact_length.h"
 #include "file/read_job.h"
 #include "job/defaults.h"
@@ -171,7 +171,8 @@ class AnyJob {
     roll.length = length(3'000'000, 300'000'000);
     if (below(2)) roll.measured = measure();
     roll.is_found = roll.measured && below(2);
-    if (roll.measured && !roll.is_found) roll.length = estimate(*roll.measured, fabric.width)->least;
+    if (roll.measured && below(2)) roll.cut_since = Length::mm(10 + below(100));
+    if (roll.measured && !roll.is_found) roll.length = estimate_of(roll)->least;
     for (int i = below(4); i > 0; --i) {
       const Span across = below(2) ? span(fabric.width) : Span{Length(), fabric.width};
       roll.flaws.push_back({span(roll.length), across, below(2) ? "slub" : ""});

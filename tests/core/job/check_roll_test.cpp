@@ -176,6 +176,20 @@ const Row kRows[] = {
        job.rolls[0].length += kUnit;
      },
      "rolls[0].length"},
+    {"cut_since_the_roll_was_measured",
+     [](Job& job) {
+       set_measure(job, some_diameters());
+       job.rolls[0].cut_since = Length::mm(1'000);
+       job.rolls[0].length = job.rolls[0].length - Length::mm(1'000);
+     },
+     [](Job& job) { job.rolls[0].cut_since = Length::mm(1'000); }, "rolls[0].cut_since"},
+    {"no_more_cut_than_there_was",
+     diameters([](auto&) {}),
+     [](Job& job) {
+       set_measure(job, some_diameters());
+       job.rolls[0].cut_since = kLongest;
+     },
+     "rolls[0].measured"},
     {"another_length_is_found",
      [](Job& job) {
        set_measure(job, some_diameters());

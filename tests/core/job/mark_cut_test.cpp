@@ -2,9 +2,11 @@
 
 #include <gtest/gtest.h>
 
+#include "cloth/roll_estimate.h"
 #include "core/inspect/sound_batch.h"
 #include "job/check_job.h"
 #include "job/kept_length.h"
+#include "job/yield_range.h"
 
 namespace foldyard {
 namespace {
@@ -52,6 +54,47 @@ TEST(MarkCut, LetsGoOfWhatIsDone) {
   EXPECT_EQ(marked(rest).order.lines[0].roll, "");  // the roll has left the shelf
 }
 
+// Some metres more at the most than at the least.
+void guess_length(Job& job) {
+  Roll& roll = job.rolls[0];
+  roll.measured = ByDiameters{{Length::mm(100), Length::mm(2)}, {Length::mm(50), Length::mm(1)},
+                              {Length::mm(1), Length::units(32)}};
+  roll.length = estimate_of(roll)->least;
+  ASSERT_GT(roll.length, Length::mm(4'000));
+}
+
+TEST(MarkCut, TakesWhatIsCutOffAnEstimate) {
+  SoundBatch batch = four_lays();
+  guess_length(batch.job);
+  const LengthEstimate before = *estimate_of(batch.job.rolls[0]);
+  const Result<Job> next = mark_cut(batch.job, batch.plan, {"Monday", {0, 1}});
+  const Roll& roll = marked(next).rolls[0];
+  const Length gone = Length::mm(20 + 2 * 910);
+  EXPECT_EQ(roll.measured, batch.job.rolls[0].measured);
+  EXPECT_EQ(roll.cut_since, gone);
+  EXPECT_EQ(roll.length, before.least - gone);
+  EXPECT_EQ(estimate_of(roll)->most, before.most - gone);
+  EXPECT_FALSE(check_job(*next));
+  const Result<Job> found = mark_cut(batch.job, batch.plan, {"Monday", {0, 1}, {}, {{0, Length::mm(3'333)}}});
+  EXPECT_EQ(marked(found).rolls[0].length, Length::mm(3'333));
+  EXPECT_FALSE(marked(found).rolls[0].measured);
+  EXPECT_FALSE(check_job(*found));
+}
+
+TEST(MarkCut, KeepsAnEstimatedRollThatMayHoldMore) {
+  SoundBatch batch = four_lays();
+  guess_length(batch.job);
+  batch.plan.rolls[0].remnant_kept = false;  // by its low end all is cut
+  const Length all = batch.job.rolls[0].length;
+  batch.plan.rolls[0].lengths[1].on_roll.to = all;
+  const Result<Job> next = mark_cut(batch.job, batch.plan, {"Monday", {0, 1}});
+  ASSERT_EQ(marked(next).rolls.size(), 2u);
+  EXPECT_EQ(marked(next).rolls[0].length, kLeastLeft);
+  EXPECT_FALSE(check_job(*next));
+  // No more than once: then nothing is sure any more, and nothing is planned on it.
+  EXPECT_TRUE(is_estimated(marked(next).rolls[0]));
+}
+
 TEST(MarkCut, SquaresTheFreeEndOnce) {
   const SoundBatch batch = four_lays();
   const Result<Job> first = mark_cut(batch.job, batch.plan, {"Monday", {0}});
@@ -65,8 +108,11 @@ TEST(MarkCut, PutsThePanelsOnHandClothByCloth) {
   const Result<Job> next = mark_cut(batch.job, batch.plan, {"Monday", {0, 2, 3}});
   EXPECT_EQ(marked(next).on_hand,
             (std::vector<CutPanels>{{0, "blue", {}, 3}, {0, "green", {"leafy"}, 6}}));
+  // Squaring 20 and 910 for each length.
   EXPECT_EQ(marked(next).history,
-            (std::vector<CutRecord>{{"Monday", 3, {{0, "blue", {}, 3}, {0, "green", {"leafy"}, 6}}}}));
+            (std::vector<CutRecord>{{"Monday", 3, {{0, "blue", {}, 3}, {0, "green", {"leafy"}, 6}}, {},
+                                     {{"blue", Length::mm(930), Length::mm(4'070)},
+                                      {"green", Length::mm(1'840), Length::mm(3'160)}}}}));
   const Result<Job> more = mark_cut(marked(next), batch.plan, {"Tuesday", {1}});
   EXPECT_EQ(marked(more).on_hand[0].count, 6);
   EXPECT_EQ(marked(more).history.size(), 2u);
@@ -80,6 +126,10 @@ TEST(MarkCut, TakesWhatReallyHappened) {
   const Result<Job> next = mark_cut(batch.job, batch.plan, report);
   EXPECT_EQ(marked(next).on_hand[0].count, 4);
   EXPECT_EQ(marked(next).rolls[0].length, Length::mm(3'000));
+  const CutRecord& record = marked(next).history[0];
+  EXPECT_EQ(record.panels[0].count, 4);
+  EXPECT_EQ(record.spoilt, report.spoilt);
+  EXPECT_EQ(record.rolls, (std::vector<CutFromRoll>{{"blue", Length::mm(1'840), Length::mm(3'000)}}));
 }
 
 TEST(MarkCut, TakesRollsOffTheShelfThatAreUsedUp) {
@@ -88,6 +138,7 @@ TEST(MarkCut, TakesRollsOffTheShelfThatAreUsedUp) {
   const Result<Job> next = mark_cut(batch.job, batch.plan, {"Monday", {0, 1}});
   ASSERT_EQ(marked(next).rolls.size(), 1u);
   EXPECT_EQ(marked(next).rolls[0].name, "green");
+  EXPECT_EQ(marked(next).history[0].rolls[0].left, Length());
   // Not while a length of it is still to be cut.
   EXPECT_EQ(marked(mark_cut(batch.job, batch.plan, {"Monday", {0}})).rolls.size(), 2u);
   // And not the last one.

@@ -44,12 +44,13 @@ TEST(PanelAway, RefusesAPanelThatAProductIsSewnFrom) {
 TEST(PanelAway, MovesWhatIsOnHandAndInTheRecords) {
   Job job = with_bag();
   job.on_hand = {{2, "Moss", {}, 4}};
-  job.history = {{"Monday", 1, {{0, "Moss", {}, 2}, {2, "Moss", {}, 4}}}};
+  job.history = {{"Monday", 1, {{0, "Moss", {}, 2}, {2, "Moss", {}, 4}}, {{2, "Moss", {}, 1}}}};
   const auto next = without_panel(job, 1);
   ASSERT_TRUE(next);
   EXPECT_EQ(next->on_hand[0].panel, 1);
   EXPECT_EQ(next->history[0].panels[0].panel, 0);
   EXPECT_EQ(next->history[0].panels[1].panel, 1);
+  EXPECT_EQ(next->history[0].spoilt[0].panel, 1);
 }
 
 TEST(PanelAway, RefusesAPanelThatIsCut) {
