@@ -120,6 +120,13 @@ QString pieces_words(const BatchAnswer& a) {
   return words.join(QStringLiteral(", "));
 }
 
+// In per cent, rounded up, so that it never sounds nearer than it is.
+QString gap_share(const BatchAnswer& a) {
+  const Worth gap = a.plan.cost - a.plan.cost_bound;
+  const auto tenths = (gap.parts() * 1000 + a.money.cloth.parts() - 1) / a.money.cloth.parts();
+  return local_numbers(QStringLiteral("%1.%2").arg(tenths / 10).arg(tenths % 10));
+}
+
 }  // namespace
 
 BatchAnswer batch_answer(Job job, BatchPlan plan) {
@@ -141,16 +148,16 @@ std::vector<BatchTable> batch_tables(const BatchAnswer& answer) {
 
 QString batch_proof_words(const BatchAnswer& a) {
   const BatchPlan& plan = a.plan;
-  if (plan.filled < plan.filled_bound)
-    return tr("Pieces worth %1 of what must be made are there; no plan makes more than %2.")
-        .arg(worth_words(plan.filled), worth_words(plan.filled_bound));
+  const QString gap = worth_words(plan.cost - plan.cost_bound);
+  if (plan.filled < plan.filled_bound) {
+    const QString made = tr("Pieces worth %1 of what must be made are there; no plan makes more than %2.")
+                             .arg(worth_words(plan.filled), worth_words(plan.filled_bound));
+    if (a.money.cloth <= Worth() || plan.cost_bound <= Worth()) return made;
+    return made + QLatin1Char(' ') + tr("None that makes as much is better by more than %1, %2 % of that cloth.").arg(gap, gap_share(a));
+  }
   if (plan.proved) return tr("No plan does better (proved).");
-  const Worth gap = plan.cost - plan.cost_bound;
-  if (a.money.cloth <= Worth()) return tr("No plan can be better by more than %1.").arg(worth_words(gap));
-  // Rounded up, so that it never sounds nearer than it is.
-  const auto tenths = (gap.parts() * 1000 + a.money.cloth.parts() - 1) / a.money.cloth.parts();
-  return tr("No plan can be better by more than %1, %2 % of that cloth.")
-      .arg(worth_words(gap), local_numbers(QStringLiteral("%1.%2").arg(tenths / 10).arg(tenths % 10)));
+  if (a.money.cloth <= Worth()) return tr("No plan can be better by more than %1.").arg(gap);
+  return tr("No plan can be better by more than %1, %2 % of that cloth.").arg(gap, gap_share(a));
 }
 
 QString batch_words(const BatchAnswer& a) {

@@ -2302,6 +2302,22 @@
         <source>ask for fewer pieces, or correct the seconds of their steps</source>
         <translation>weniger Stück verlangen oder die Sekunden ihrer Arbeitsschritte berichtigen</translation>
     </message>
+    <message>
+        <source>more was cut off the roll since than it could hold by these figures</source>
+        <translation>seither wurde mehr von der Rolle abgeschnitten, als nach diesen Angaben darauf sein konnte</translation>
+    </message>
+    <message>
+        <source>measure it again, or give the length that is found</source>
+        <translation>neu messen oder die gefundene Länge angeben</translation>
+    </message>
+    <message>
+        <source>cloth is cut off since the roll was measured, and nothing was measured</source>
+        <translation>es wurde Stoff abgeschnitten, seit die Rolle gemessen wurde, und gemessen wurde nichts</translation>
+    </message>
+    <message>
+        <source>give what was measured, or leave it out</source>
+        <translation>angeben, was gemessen wurde, oder weglassen</translation>
+    </message>
 </context>
 <context>
     <name>foldyard</name>
@@ -4412,6 +4428,10 @@ Was zuerst zu tun ist
     <message>
         <source>the answer could not be written out; give its target room.</source>
         <translation>die Antwort ließ sich nicht ausgeben; dem Ziel Platz schaffen.</translation>
+    </message>
+    <message>
+        <source>None that makes as much is better by more than %1, %2 % of that cloth.</source>
+        <translation>Keiner, der so viel ergibt, ist um mehr als %1 besser, das sind %2 % dieses Stoffs.</translation>
     </message>
 </context>
 <context>

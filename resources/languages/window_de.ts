@@ -1127,6 +1127,18 @@
             <numerusform>%n Stück</numerusform>
         </translation>
     </message>
+    <message>
+        <source>%1: %2 cut off, none left</source>
+        <translation>%1: %2 abgeschnitten, nichts übrig</translation>
+    </message>
+    <message>
+        <source>%1: %2 cut off, %3 left</source>
+        <translation>%1: %2 abgeschnitten, %3 übrig</translation>
+    </message>
+    <message>
+        <source>Spoilt</source>
+        <translation>Verdorben</translation>
+    </message>
 </context>
 <context>
     <name>foldyard::AskStrip</name>

@@ -85,6 +85,8 @@ TEST(BatchWords, SayTheAnswerAndItsProof) {
   EXPECT_TRUE(batch_proof_words(answer).endsWith(", 5.0 % of that cloth.")) << batch_proof_words(answer).toStdString();
   answer.plan.filled_bound = Worth::whole(60);
   EXPECT_TRUE(batch_proof_words(answer).startsWith("Pieces worth")) << batch_proof_words(answer).toStdString();
+  EXPECT_TRUE(batch_proof_words(answer).endsWith("None that makes as much is better by more than 1.84, 5.0 % of that cloth."))
+      << batch_proof_words(answer).toStdString();
 }
 
 }  // namespace
