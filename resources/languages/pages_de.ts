@@ -2318,6 +2318,10 @@
         <source>give what was measured, or leave it out</source>
         <translation>angeben, was gemessen wurde, oder weglassen</translation>
     </message>
+    <message>
+        <source>name the roll that was cut</source>
+        <translation>die Rolle nennen, von der geschnitten wurde</translation>
+    </message>
 </context>
 <context>
     <name>foldyard</name>
