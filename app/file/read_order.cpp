@@ -91,7 +91,7 @@ CutPanels read_cut_panels(FieldReader& fields, const Job& job) {
 
 CutFromRoll read_cut_roll(FieldReader& fields) {
   fields.only({"roll", "cut", "left"});
-  fields.need("roll", say("name the roll that was cut"));
+  fields.need("roll", to_say("name the roll that was cut"));
   return {fields.text("roll"), fields.length("cut", {}), fields.length("left", {})};
 }
 
