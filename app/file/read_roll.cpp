@@ -94,10 +94,10 @@ void read_length_of(FieldReader& fields, Roll& roll) {
                                  "\"measured\""));
   }
   roll.length = fields.length("length", {});
+  roll.cut_since = fields.length("cut_since", {});
   if (!fields.has("measured")) return;
   roll.measured = read_measure(fields.group("measured"));
   roll.is_found = fields.has("length");
-  roll.cut_since = fields.length("cut_since", {});
   if (roll.is_found || roll.fabric.width <= Length()) return;
   const Result<LengthEstimate> length = estimate_of(roll);
   if (length) roll.length = length->least;

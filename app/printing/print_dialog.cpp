@@ -1,5 +1,7 @@
 #include "printing/print_dialog.h"
 
+#include <algorithm>
+
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QGridLayout>
@@ -18,7 +20,8 @@ namespace foldyard {
 namespace {
 
 const QSize kUsualSize(1000, 760);
-constexpr int kOptionsWidth = 300;
+constexpr int kOptionsWidth = 300;      // or more, where words are long
+constexpr int kMostOptionsWidth = 460;
 
 bool has_printer() { return !QPrinterInfo::availablePrinterNames().isEmpty(); }
 
@@ -57,7 +60,8 @@ void PrintDialog::arrange() {
 
 QWidget* PrintDialog::options_side() {
   auto* side = new QWidget;
-  side->setFixedWidth(kOptionsWidth);
+  const int needed = form_->minimumSizeHint().width() + style()->pixelMetric(QStyle::PM_ScrollBarExtent) + 4;
+  side->setFixedWidth(std::clamp(needed, kOptionsWidth, kMostOptionsWidth));
   auto* column = new QVBoxLayout(side);
   column->setContentsMargins(0, 0, 0, 0);
   auto* scroller = new QScrollArea;

@@ -99,6 +99,10 @@ void PrintForm::arrange() {
 }
 
 void PrintForm::connect_all() {
+  for (QComboBox* combo : {paper_, turn_, unit_}) {
+    combo->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+    combo->setMinimumContentsLength(8);
+  }
   for (QComboBox* combo : {paper_, turn_, unit_})
     connect(combo, &QComboBox::currentIndexChanged, this, [this] {
       show_template_pages();

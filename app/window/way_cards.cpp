@@ -95,12 +95,21 @@ class CardDelegate : public QStyledItemDelegate {
     if (pinned) painter.drawLine(head + QPointF(-6, 8), head + QPointF(6, 8));
   }
 
+  // Drawn closer where a word is too long for its line.
+  static QFont fitting(QFont font, const QString& name, double width) {
+    double widest = 1;
+    for (const QString& word : name.split(QLatin1Char(' '))) widest = std::max(widest, QFontMetricsF(font).horizontalAdvance(word));
+    if (widest > width) font.setStretch(std::max(60, static_cast<int>(100 * width / widest)));
+    return font;
+  }
+
   double paint_name(QPainter& painter, const QStyleOptionViewItem& option, const QRectF& words, int row) const {
     QFont bold = option.font;
     bold.setBold(true);
+    const QString name = text_of(*cards_->ways(), row, WayModel::way);
+    bold = fitting(bold, name, words.width());
     painter.setFont(bold);
     const QFontMetrics metrics(bold);
-    const QString name = text_of(*cards_->ways(), row, WayModel::way);
     const QRectF room(words.left(), words.top(), words.width(), 3 * metrics.height());
     painter.setPen(window_colours(shade_of(QApplication::palette())).ink);
     QRectF used;

@@ -141,6 +141,7 @@ const Row kRows[] = {
     // Cuts and what they leave are an odd number.
     LIST_ROW(kMostKeptSteps, "order.kept[0].cuts", kept(j).steps.assign((v - 1) / 2, {NodeKind::cut, Direction::along, Length::mm(9)});
              j.order.kept[0].steps.resize((v - 1) / 2 * 2 + 1)),
+    LENGTH_ROW(kCutOff, "history[0].rolls[0].cut", (j.history = {CutRecord{"Monday", 1, {}, {}, {{"Roll", v, Length()}}}})),
     NUMBER_ROW(kKeptCount, "order.kept[0].count", kept(j).count = v),
     LENGTH_ROW(kSeam, "products[0].seam", j.products[0].seam = v),
     LENGTH_ROW(kReel, "notions.reel", j.notions.reel = v),

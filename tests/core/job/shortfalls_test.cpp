@@ -21,7 +21,8 @@ TEST(Shortfalls, NameTheClothAndAboutHowMuch) {
     std::vector<std::int64_t> prices(3, 0);
     prices[static_cast<std::size_t>(p)] = 1;
     LengthPricer pricer(job, c->kinds[0].cloth, prices, 40'000'000);
-    const auto priced = pricer.lengths(c->kinds[0].ways);
+    const std::vector<FoldWay> ways(c->kinds[0].ways.begin(), c->kinds[0].ways.begin() + c->kinds[0].priced);
+    const auto priced = pricer.lengths(ways);
     lengths.add(0, 0, pricer.pattern(p == 0 ? priced.back() : priced.front(), c->kinds[0].ways));
   }
   OrderState state = empty_state(c->order);
