@@ -24,13 +24,6 @@ constexpr int kMostRefolds = 60;
 constexpr int kLengthsFolded = 10;  // so many times more tries under all ways
 constexpr std::int64_t kLastSteps = 4'000;
 constexpr std::int64_t kRollSteps = 2'000'000;  // of a roll's series in the bound
-constexpr std::int64_t kSquareMm5 = 25 * 320 * 320;
-
-std::vector<std::int64_t> areas_of(const Job& job) {
-  std::vector<std::int64_t> areas;
-  for (const Panel& p : job.panels) areas.push_back(1 + p.area().square_units() / kSquareMm5);
-  return areas;
-}
 
 // So much that no cloth saved outweighs a piece that must be made.
 ModelWeights weights_for(const Job& job, const OrderCase& order) {
@@ -57,7 +50,7 @@ std::int64_t all_that_must(const OrderCase& order) {
 
 BatchSearch::BatchSearch(const Job& job, const BatchCase& c, const BatchBudget& budget, std::function<void()> found)
     : job_(job), case_(c), order_(c.order), budget_(budget), found_(std::move(found)), markets_(markets_of(c.order)),
-      lengths_(job, c), last_(job, c, lengths_, kLastSteps, budget.cancelled), areas_(areas_of(job)),
+      lengths_(job, c), last_(job, c, lengths_, kLastSteps, budget.cancelled), areas_(prices_by_area(job)),
       weights_(weights_for(job, c.order)), cost_{OrderModel(c.order, weights_), false, false, 0}, base_(kept_state()), best_(base_) {
   cost_.model.set_state(base_, lengths_.pool());
   bounds_.filled = all_that_must(c.order);

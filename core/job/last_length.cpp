@@ -20,8 +20,6 @@ constexpr std::int64_t kTableSteps = 3'000'000;  // at prices
 constexpr int kMostPrices = 3;
 constexpr int kMostLooks = 4;  // at lengths, at the same prices
 
-constexpr std::int64_t kSquareMm5 = 25 * 320 * 320;
-
 std::size_t ix(int i) { return static_cast<std::size_t>(i); }
 
 // How a way lies in the search's rectangle, whose joint is on its left: end to end the
@@ -186,9 +184,9 @@ void LastLengthFinder::search(int kind, int way, const std::vector<std::int64_t>
 
 void LastLengthFinder::search_by_prices(int kind, int way, const std::vector<std::int64_t>& needs, Length most, Known& known) {
   const ClothKind& of = case_.kinds[ix(kind)];
-  std::vector<std::int64_t> prices(needs.size(), 0);
+  std::vector<std::int64_t> prices = prices_by_area(job_);
   for (std::size_t p = 0; p < needs.size(); ++p)
-    if (needs[p] > 0) prices[p] = 1 + job_.panels[p].area().square_units() / kSquareMm5;
+    if (needs[p] == 0) prices[p] = 0;
   for (int round = 0; round < kMostPrices && !known.length; ++round)
     if (std::optional<Pattern> found = at_prices(of, way, needs, most, prices))
       known.length = lengths_.add(kind, way, *std::move(found));

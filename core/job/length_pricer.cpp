@@ -21,6 +21,13 @@ Roll bare(Roll cloth) {
 
 }  // namespace
 
+std::vector<std::int64_t> prices_by_area(const Job& job) {
+  constexpr std::int64_t kSquareMm25 = 25 * Length::kUnitsPerMm * Length::kUnitsPerMm;
+  std::vector<std::int64_t> prices;
+  for (const Panel& p : job.panels) prices.push_back(1 + p.area().square_units() / kSquareMm25);
+  return prices;
+}
+
 LengthPricer::LengthPricer(const Job& job, const Roll& cloth, const std::vector<std::int64_t>& prices,
                            std::int64_t steps, const std::atomic<bool>* cancelled)
     : job_(job), cloth_(cloth), sold_(job), cancelled_(cancelled) {

@@ -24,6 +24,9 @@
 
 namespace foldyard {
 
+// A price for each panel by its area: 1, and 1 more for every full 25 mm².
+std::vector<std::int64_t> prices_by_area(const Job& job);
+
 struct PricedLength {
   int way = 0;      // index into the ways asked for
   int place = 0;    // of the grid along

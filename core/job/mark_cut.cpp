@@ -14,6 +14,8 @@
 namespace foldyard {
 namespace {
 
+static_assert(kLeastLeft == limits::kRollLength.least);  // what may be all gone is a roll still
+
 std::string number(std::int64_t n) { return std::to_string(n); }
 
 const Pattern& pattern_of(const Plan& plan, int length) {
@@ -138,11 +140,16 @@ class Marking {
     start = Length::units(rest < 0 ? rest + repeat.units() : rest);
   }
 
+  static Length most_before(const Roll& roll) {
+    if (!is_estimated(roll)) return roll.length;
+    const Result<LengthEstimate> before = estimate_of(roll);
+    return before ? before->most : roll.length;
+  }
+
   std::optional<Problem> take_found() {
     for (const FoundLeft& found : report_.left) {
       Roll& roll = next_.rolls[static_cast<std::size_t>(found.roll)];
-      const Length was = job_.rolls[static_cast<std::size_t>(found.roll)].length;
-      if (found.left > was)
+      if (found.left > most_before(job_.rolls[static_cast<std::size_t>(found.roll)]))
         return Problem{"", say("\"%1\" is said to hold more than before it was cut", roll.name), say("measure it again")};
       roll.length = found.left;
       forget_measure(roll);

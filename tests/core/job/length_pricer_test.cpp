@@ -19,6 +19,13 @@ std::int64_t value_of(const Pattern& pattern, const std::vector<std::int64_t>& p
 
 // Of bodies alone three go side by side into 1380, in lengths of 900 and 1800 up to
 // the table's 2500.
+// 5 × 5 mm is one, and what is less than that is nothing.
+TEST(LengthPricer, PricesPanelsByTheirArea) {
+  Job job;
+  job.panels = {{"a", Length::mm(100), Length::mm(50), false, true, Worth()}, {"b", Length::mm(4), Length::mm(5), false, true, Worth()}};
+  EXPECT_EQ(prices_by_area(job), (std::vector<std::int64_t>{201, 1}));
+}
+
 TEST(LengthPricer, GivesTheLengthsOfOnePanel) {
   const Job job = test::order_job();
   LengthPricer pricer(job, job.rolls[0], {5, 0, 0}, 40'000'000);

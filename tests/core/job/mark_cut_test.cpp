@@ -82,6 +82,17 @@ TEST(MarkCut, TakesWhatIsCutOffAnEstimate) {
   EXPECT_FALSE(check_job(*found)) << check_job(*found)->sentence();
 }
 
+// The low end was planned with; the roll may turn out to hold more than that.
+TEST(MarkCut, TakesWhatAnEstimatedRollIsFoundToHold) {
+  SoundBatch batch = four_lays();
+  guess_length(batch.job);
+  const LengthEstimate before = *estimate_of(batch.job.rolls[0]);
+  const auto found = [&](Length left) { return mark_cut(batch.job, batch.plan, {"Monday", {0}, {}, {{0, left}}}); };
+  ASSERT_GT(before.most, before.least);
+  EXPECT_EQ(marked(found(before.most)).rolls[0].length, before.most);
+  EXPECT_FALSE(found(before.most + Length::units(1)));
+}
+
 TEST(MarkCut, KeepsAnEstimatedRollThatMayHoldMore) {
   SoundBatch batch = four_lays();
   guess_length(batch.job);
