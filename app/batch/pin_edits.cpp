@@ -8,17 +8,11 @@
 namespace foldyard {
 namespace {
 
-const Pattern& pattern_at(const Plan& plan, std::size_t length) {
-  const Lay& lay = plan.lays[static_cast<std::size_t>(plan.lengths[length].lay)];
-  return plan.patterns[static_cast<std::size_t>(lay.pattern)];
-}
-
 const Plan& plan_at(const BatchPlan& plan, int roll) { return plan.rolls[static_cast<std::size_t>(roll)]; }
 
 std::int64_t alike_in(const Plan& plan, const KeptLength& kept) {
-  std::int64_t count = 0;
-  for (std::size_t i = 0; i < plan.lengths.size(); ++i) count += is_cut_as(kept, pattern_at(plan, i)) ? 1 : 0;
-  return count;
+  return std::count_if(plan.lengths.begin(), plan.lengths.end(),
+                       [&](const LengthOnRoll& length) { return is_cut_as(kept, pattern_of(plan, length)); });
 }
 
 // Of the roll's lengths in the lay, which are all cut alike: one of them, and how many.

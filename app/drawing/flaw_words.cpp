@@ -17,18 +17,12 @@ const Roll& roll_of(const Job& job, const Plan& plan) {
   return job.rolls[static_cast<std::size_t>(plan.roll)];
 }
 
-const Pattern& pattern_of(const Plan& plan, int length) {
-  const Lay& lay =
-      plan.lays[static_cast<std::size_t>(plan.lengths[static_cast<std::size_t>(length)].lay)];
-  return plan.patterns[static_cast<std::size_t>(lay.pattern)];
-}
-
 std::vector<std::int64_t> none(const Job& job) {
   return std::vector<std::int64_t>(job.panels.size());
 }
 
 void count(const Plan& plan, const LostPanel& lost, std::vector<std::int64_t>& counts) {
-  const Pattern& pattern = pattern_of(plan, lost.length);
+  const Pattern& pattern = pattern_of(plan, plan.lengths[ix(lost.length)]);
   const int panel = pattern.panels[static_cast<std::size_t>(lost.panel)].panel;
   ++counts[static_cast<std::size_t>(panel)];
 }

@@ -10,7 +10,7 @@ namespace foldyard {
 
 namespace {
 
-constexpr std::int64_t kNoLimit = INT64_MAX / 2;
+constexpr std::int64_t kNoStepLimit = INT64_MAX / 2;
 
 // One pass along the roll. least_rise: how much more a place must gain than any
 // before it to be kept; 1 keeps all that matter. target: what is known to be
@@ -21,7 +21,7 @@ class Pass {
        const AroundFlaws* around, std::int64_t least_rise, std::int64_t target,
        const FlawedBudget& budget)
       : entries_(entries), places_(places), around_(around), front_(least_rise), target_(target),
-        steps_left_(least_rise > 1 ? kNoLimit : budget.steps),
+        steps_left_(least_rise > 1 ? kNoStepLimit : budget.steps),
         around_left_(places.cloth().flaws.size(),
                      budget.around / std::max<std::int64_t>(1, std::ssize(places.cloth().flaws))),
         cancelled_(budget.cancelled) {

@@ -73,7 +73,7 @@ struct Entry {
   int index;
 };
 
-struct State {
+struct PartialSeries {
   Copies copies{};
   std::int64_t size = 0;
   std::int64_t gain = 0;
@@ -204,7 +204,7 @@ class Search {
 
   // Forgets what is beaten or can come to no more than the best.
   void prune(std::size_t next) {
-    std::erase_if(states_, [&](const State& s) { return s.beaten || !is_hopeful(s.priced, s.size, entries_[next]); });
+    std::erase_if(states_, [&](const PartialSeries& s) { return s.beaten || !is_hopeful(s.priced, s.size, entries_[next]); });
     places_.clear();
     for (int i = 0; i < std::ssize(states_); ++i) places_[states_[static_cast<std::size_t>(i)].copies].push_back(i);
   }
@@ -213,19 +213,19 @@ class Search {
     for (std::size_t i = 0; i < states_.size(); ++i) {
       if (++steps_ > budget_.steps || std::ssize(states_) > budget_.states) return false;
       if (steps_ % 4096 == 0 && is_cancelled()) return false;
-      const State& s = states_[i];
+      const PartialSeries& s = states_[i];
       if (s.beaten || s.size + e.size > capacity_ || !counting_.within_limits(s.copies, e.copies)) continue;
       if (is_hopeful(s.priced + e.priced, s.size + e.size, e) || beats(s.gain + e.gain, s.cost + e.cost)) add(s, e);
     }
     return true;
   }
 
-  void add(const State& from, const Entry& e) {
-    State s{from.copies + e.copies, from.size + e.size, from.gain + e.gain, from.priced + e.priced,
+  void add(const PartialSeries& from, const Entry& e) {
+    PartialSeries s{from.copies + e.copies, from.size + e.size, from.gain + e.gain, from.priced + e.priced,
             from.cost + e.cost, -1, false};
     std::vector<int>& same = places_[s.copies];
     for (const int i : same) {
-      State& other = states_[static_cast<std::size_t>(i)];
+      PartialSeries& other = states_[static_cast<std::size_t>(i)];
       if (other.beaten) continue;
       if (other.size <= s.size && (other.gain > s.gain || (other.gain == s.gain && other.cost <= s.cost))) return;
       if (s.size <= other.size && (s.gain > other.gain || (s.gain == other.gain && s.cost <= other.cost)))
@@ -238,7 +238,7 @@ class Search {
     states_.push_back(s);
   }
 
-  void keep(const State& s) {
+  void keep(const PartialSeries& s) {
     best_.gain = s.gain;
     best_.cost = s.cost;
     best_.picks.clear();
@@ -254,7 +254,7 @@ class Search {
   std::int64_t given_back_;
   RestBound rest_;
   std::vector<Entry> entries_;
-  std::vector<State> states_;
+  std::vector<PartialSeries> states_;
   std::vector<Taken> cuts_;
   std::unordered_map<Copies, std::vector<int>, CopiesHash> places_;
   LimitedSeries best_;

@@ -21,10 +21,6 @@ std::int64_t price_of(const PieceNeed& need, int own, const OrderCase& order, co
   return least;
 }
 
-bool is_among(const std::vector<int>& cloths, int cloth) {
-  return std::find(cloths.begin(), cloths.end(), cloth) != cloths.end();
-}
-
 // A piece of this line from this cloth.
 Wide price_of_piece(const OrderCase& order, const PieceLine& line, const std::vector<RulePrice>& rules, int cloth,
                     const OrderPrices& prices) {

@@ -18,6 +18,7 @@
 //
 // Example: price 8.00 by the metre is 80 000 parts over 320 000 units.
 
+#include <algorithm>
 #include <cstdint>
 #include <limits>
 #include <string>
@@ -137,5 +138,9 @@ using PiecesMade = std::vector<std::vector<std::int64_t>>;
 std::vector<bool> cloths_opened(const OrderCase& order);
 // Which panels of a cloth go into any piece.
 std::vector<std::vector<bool>> panels_wanted(const OrderCase& order);
+
+inline bool is_among(const std::vector<int>& cloths, int cloth) {
+  return std::find(cloths.begin(), cloths.end(), cloth) != cloths.end();
+}
 
 }  // namespace foldyard

@@ -4,12 +4,12 @@
 #include <cmath>
 
 #include "batch/order_pieces.h"
+#include "measure/index.h"
 
 namespace foldyard {
 
 namespace {
 
-std::size_t ix(int i) { return static_cast<std::size_t>(i); }
 constexpr double kAlmost = 1e-6;
 // What one cloth could not give after all is looked for in the others.
 constexpr int kMostPasses = 4;

@@ -3,13 +3,13 @@
 #include <algorithm>
 #include <numeric>
 
+#include "measure/index.h"
+
 namespace foldyard {
 
 namespace {
 
 using Needs = std::vector<std::int64_t>;
-
-std::size_t ix(int i) { return static_cast<std::size_t>(i); }
 
 Length whole_room(const CaseRoll& roll, const RollState& state, const LengthPool& pool) {
   Length room;

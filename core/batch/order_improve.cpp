@@ -3,12 +3,11 @@
 #include <algorithm>
 
 #include "batch/order_pieces.h"
+#include "measure/index.h"
 
 namespace foldyard {
 
 namespace {
-
-std::size_t ix(int i) { return static_cast<std::size_t>(i); }
 
 constexpr int kMostAnew = 40;  // lengths, in a large step
 

@@ -3,13 +3,14 @@
 #include <algorithm>
 #include <cmath>
 
+#include "measure/index.h"
+
 namespace foldyard {
 
 namespace {
 
 constexpr double kNoLimit = LpSolver::kNoLimit;
 
-std::size_t ix(int i) { return static_cast<std::size_t>(i); }
 double in_metres(Length length) { return length.in_mm() / 1000; }
 double in_whole(std::int64_t parts) { return static_cast<double>(parts) / 10000; }
 

@@ -3,15 +3,11 @@
 #include <algorithm>
 #include <numeric>
 
+#include "measure/index.h"
+
 namespace foldyard {
 
 namespace {
-
-std::size_t ix(int i) { return static_cast<std::size_t>(i); }
-
-bool is_among(const std::vector<int>& cloths, int cloth) {
-  return std::find(cloths.begin(), cloths.end(), cloth) != cloths.end();
-}
 
 // Of cloth set apart, which no other cloth can serve.
 bool is_apart(const OrderCase& order, const PieceLine& line) {

@@ -4,12 +4,11 @@
 #include <set>
 
 #include "batch/order_pieces.h"
+#include "measure/index.h"
 
 namespace foldyard {
 
 namespace {
-
-std::size_t ix(int i) { return static_cast<std::size_t>(i); }
 
 class Refold {
  public:

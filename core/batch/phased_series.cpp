@@ -38,9 +38,9 @@ Length extent_of(const PhasedEntry& e, Length repeat) {
   return step_of(e, repeat) * (e.lengths - 1) + e.size;
 }
 
-class SeriesSearch {
+class PhasedSearch {
  public:
-  SeriesSearch(const std::vector<PhasedEntry>& entries, Span roll, const RollRepeat& repeat,
+  PhasedSearch(const std::vector<PhasedEntry>& entries, Span roll, const RollRepeat& repeat,
                std::int64_t steps, const std::atomic<bool>* cancelled)
       : entries_(entries), roll_(roll), repeat_(repeat), steps_(steps), cancelled_(cancelled) {
     for (const PhasedEntry& e : entries) extents_.push_back(extent_of(e, repeat.repeat));
@@ -150,7 +150,7 @@ std::vector<Length> places_along(const PhasedEntry& entry, const RollRepeat& rep
 PhasedSeries best_phased_series(const std::vector<PhasedEntry>& entries, Span roll,
                                 const RollRepeat& repeat, std::int64_t steps,
                                 const std::atomic<bool>* cancelled) {
-  return SeriesSearch(entries, roll, repeat, steps, cancelled).run();
+  return PhasedSearch(entries, roll, repeat, steps, cancelled).run();
 }
 
 }  // namespace foldyard

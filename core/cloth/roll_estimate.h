@@ -18,6 +18,9 @@ namespace foldyard {
 
 inline constexpr Length kLeastLeft = Length::mm(10);
 
+// Whether the roll's length is an estimate still.
+inline bool is_estimated(const Roll& roll) { return roll.measured && !roll.is_found; }
+
 // REQUIRES roll.measured, and a width that estimate() takes.
 Result<LengthEstimate> estimate_of(const Roll& roll);
 // The same of a roll with these figures in place of its own; other figures are of the

@@ -5,8 +5,6 @@
 namespace foldyard {
 namespace {
 
-constexpr std::int64_t kTicksPerHour = Duration::seconds(3600).ticks();
-
 Duration basic_time(const Work& work, const Pace& pace) {
   return pace.unroll + pace.cross_cut * work.lengths + pace.fold * work.folds +
          pace.lift * work.lifts + pace.mark * work.cuts + pace.handle * work.panels +
@@ -26,7 +24,7 @@ Duration time_of(const Work& work, const Pace& pace) {
 }
 
 Worth cost_of(Duration time, const Pace& pace) {
-  return Worth::parts(floor_divide(Wide{time.ticks()} * pace.rate.parts(), kTicksPerHour));
+  return Worth::parts(floor_divide(Wide{time.ticks()} * pace.rate.parts(), Duration::kTicksPerHour));
 }
 
 }  // namespace foldyard

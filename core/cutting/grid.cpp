@@ -3,16 +3,13 @@
 #include <algorithm>
 #include <numeric>
 
+#include "measure/sort_unique.h"
+
 namespace foldyard {
 
 namespace {
 
 constexpr std::int64_t kMostSteps = 1 << 20;
-
-void sort_unique(std::vector<Length>& places) {
-  std::sort(places.begin(), places.end());
-  places.erase(std::unique(places.begin(), places.end()), places.end());
-}
 
 constexpr std::uint8_t kUnreached = 255;
 

@@ -178,7 +178,7 @@ void NearStrips::add(const Column& column) {
 
 namespace {
 
-struct Segment {
+struct FilledSegment {
   Span span;
   const NearStrips::Filled* strip;
   bool flip;
@@ -188,7 +188,7 @@ struct Segment {
 
 CutTree NearStrips::tree_of(const Column& c) {
   const Length whole = c.layout->folded(c.left_size, c.right_size);
-  std::vector<Segment> segments;
+  std::vector<FilledSegment> segments;
   const auto add_segment = [&](const Filled& strip, Length from, bool from_far) {
     if (strip.place < 0 || entries(strip, c.v)[static_cast<std::size_t>(strip.entry)].move == Move::leave) return;
     const Length size = tables_.across(strip.kind.joint_across)[strip.place];
@@ -198,13 +198,13 @@ CutTree NearStrips::tree_of(const Column& c) {
   add_segment(c.middle, c.middle_start, false);
   add_segment(c.right, whole, true);
   if (c.layout->lies_mirrored()) {
-    for (Segment& s : segments) s = {{whole - s.span.to, whole - s.span.from}, s.strip, !s.flip};
+    for (FilledSegment& s : segments) s = {{whole - s.span.to, whole - s.span.from}, s.strip, !s.flip};
     std::reverse(segments.begin(), segments.end());
   }
   TreeBuilder builder;
   int node = builder.add({{Length(), whole}, {Length(), tables_.along(end_to_end_)[c.v]}});
   Length at;
-  for (const Segment& s : segments) {
+  for (const FilledSegment& s : segments) {
     if (s.span.from > at) node = builder.cut(node, Direction::along, s.span.from).second;
     int strip = node;
     if (s.span.to < whole) std::tie(strip, node) = builder.cut(node, Direction::along, s.span.to);

@@ -90,8 +90,8 @@ class PartsAlong {
   void add_odd(int low, int floor, Length remainder) {
     const V two_cuts = -2 * packing_.template per_cut<V>() - packing_.template travel<V>(remainder);
     const std::int64_t kept = slot_[floor] * n_;
-    sums_.push_back({own(low), &kept_corners_[kept], two_cuts});
-    if (thinned_) sums_.push_back({own(low), &kept_trims_[kept], 0});
+    sums_.push_back({own(low), kept_corners_.data() + kept, two_cuts});
+    if (thinned_) sums_.push_back({own(low), kept_trims_.data() + kept, 0});
   }
 
   const V* own(int y) const { return own_values_.data() + y * n_; }

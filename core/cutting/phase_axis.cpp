@@ -3,14 +3,11 @@
 #include <algorithm>
 #include <numeric>
 
+#include "measure/sort_unique.h"
+
 namespace foldyard {
 
 namespace {
-
-void sort_unique(std::vector<Length>& lengths) {
-  std::sort(lengths.begin(), lengths.end());
-  lengths.erase(std::unique(lengths.begin(), lengths.end()), lengths.end());
-}
 
 // The next place at or after `from` that has `phase`, where 0 has `first`.
 Length next_in_phase(Length from, Length first, Length phase, Length repeat) {
@@ -34,9 +31,9 @@ std::vector<Length> thinned(const std::vector<Length>& places, std::vector<Lengt
 }
 
 // Where panels end that lie one after another from a place of phase `first`.
-class Ends {
+class PhaseEnds {
  public:
-  Ends(Length repeat, std::optional<Length> first, const std::vector<PhasedSize>& sizes)
+  PhaseEnds(Length repeat, std::optional<Length> first, const std::vector<PhasedSize>& sizes)
       : repeat_(repeat), first_(first) {
     for (const PhasedSize& s : sizes)
       if (!s.phase || first) sizes_.push_back(s);
@@ -84,7 +81,7 @@ class Ends {
   std::int64_t unit_ = 0;
 };
 
-Grid places_of(const Ends& ends, Length limit, int most, bool& is_thinned) {
+Grid places_of(const PhaseEnds& ends, Length limit, int most, bool& is_thinned) {
   std::vector<Length> places = ends.up_to(limit);
   if (std::ssize(places) <= most) return Grid(std::move(places));
   is_thinned = true;
@@ -117,8 +114,8 @@ PhaseAxis::PhaseAxis(Length repeat, std::optional<Length> first,
   sort_unique(phases_);
   std::vector<Grid> places;
   for (const Length phase : phases_)
-    places.push_back(places_of(Ends(repeat, phase, sizes), limit, most, thinned_));
-  places.push_back(places_of(Ends(repeat, std::nullopt, sizes), limit, most, thinned_));
+    places.push_back(places_of(PhaseEnds(repeat, phase, sizes), limit, most, thinned_));
+  places.push_back(places_of(PhaseEnds(repeat, std::nullopt, sizes), limit, most, thinned_));
   add_states(places);
   part_states(places);
 }

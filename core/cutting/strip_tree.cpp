@@ -11,7 +11,7 @@ namespace foldyard {
 namespace {
 
 // A strip that is cut for panels, where it lies from side to side.
-struct Segment {
+struct CutSegment {
   Span span;
   const CutTable* table;
   int place;
@@ -23,7 +23,7 @@ const CutTable* table_of(TableSet& tables, int plies, bool joint, bool end_to_en
 }
 
 // A strip of this size, used so; from its near rim, or for a right one its far rim.
-void add_segment(std::vector<Segment>& segments, const CutTable* table, StripUse use, Length size,
+void add_segment(std::vector<CutSegment>& segments, const CutTable* table, StripUse use, Length size,
                  int v, Length from, bool from_far) {
   if (!table || use == StripUse::none) return;
   const int floor = table->across().floor_index(size);
@@ -34,19 +34,19 @@ void add_segment(std::vector<Segment>& segments, const CutTable* table, StripUse
   segments.push_back({span, table, place, from_far});
 }
 
-void mirror(std::vector<Segment>& segments, Length whole) {
-  for (Segment& s : segments) {
+void mirror(std::vector<CutSegment>& segments, Length whole) {
+  for (CutSegment& s : segments) {
     s.span = {whole - s.span.to, whole - s.span.from};
     s.flip = !s.flip;
   }
   std::reverse(segments.begin(), segments.end());
 }
 
-CutTree slit_and_fill(const std::vector<Segment>& segments, Rect whole, const TableSet& tables, int v) {
+CutTree slit_and_fill(const std::vector<CutSegment>& segments, Rect whole, const TableSet& tables, int v) {
   TreeBuilder builder(&tables.shapes());
   int node = builder.add(whole);
   Length at;
-  for (const Segment& s : segments) {
+  for (const CutSegment& s : segments) {
     if (s.span.from > at) node = builder.cut(node, Direction::along, s.span.from).second;
     int strip = node;
     if (s.span.to < whole.across.to)
@@ -68,7 +68,7 @@ CutTree strip_tree(TableSet& tables, const StripChoice& choice, bool end_to_end,
   };
   const StripsAt at(layout, choice.left, choice.right);
   const Length height = tables.along(end_to_end)[v];
-  std::vector<Segment> segments;
+  std::vector<CutSegment> segments;
   add_segment(segments, table(shares.left_pairs, true), choice.left.use, choice.left.slit_at, v,
               Length(), false);
   add_segment(segments, table(shares.plies, false), choice.middle_use, at.middle, v, at.start, false);

@@ -29,6 +29,7 @@
 #include <vector>
 
 #include "measure/length.h"
+#include "measure/result.h"
 #include "measure/words.h"
 
 namespace foldyard {
@@ -61,6 +62,8 @@ inline constexpr int kLongestFan = 99;
 // In words: "in thirds, end to end", "fan of 5", "both edges in, edges meeting",
 // "in thirds, equal legs". The last two are plain ways.
 Words way_name(const FoldWay& way);
+// Why there is no plan of this way.
+inline Problem refused(const FoldWay& way, const Words& why) { return {way_name(way), why, ""}; }
 // For command lines and files: "thirds", "fan-5", "both-edges-in+end-to-end",
 // "thirds-plain". Every way has one key; way_from_key reads just these, and for
 // any other text returns false and leaves `way` as it was.

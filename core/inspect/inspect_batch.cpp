@@ -39,7 +39,7 @@ namespace {
 // REQUIRES a length.
 const FoldWay& first_way(const Plan& plan) {
   const Lay& lay = plan.lays[static_cast<std::size_t>(plan.lengths[0].lay)];
-  return plan.patterns[static_cast<std::size_t>(lay.pattern)].fold.way;
+  return pattern_of(plan, lay).fold.way;
 }
 
 // Whether every roll's plan is sound enough for sums.

@@ -42,10 +42,6 @@ Value value_of(const Job& job, const BatchPlan& plan) {
   return value;
 }
 
-const Pattern& pattern_of(const Plan& roll, const LengthOnRoll& length) {
-  return roll.patterns[static_cast<std::size_t>(roll.lays[static_cast<std::size_t>(length.lay)].pattern)];
-}
-
 // Of one roll, up to where its lengths lie in stacks.
 Duration time_of_roll(const Job& job, const Plan& roll) {
   const Pace& pace = job.pace;

@@ -10,11 +10,6 @@ constexpr int kNone = -1;
 
 bool meets(Span a, Span b) { return std::max(a.from, b.from) < std::min(a.to, b.to); }
 
-const Pattern& pattern_of(const Plan& plan, const LengthOnRoll& length) {
-  const Lay& lay = plan.lays[static_cast<std::size_t>(length.lay)];
-  return plan.patterns[static_cast<std::size_t>(lay.pattern)];
-}
-
 // Half the allowance is cut off before the pattern, so its panels lie from
 // there on.
 int first_flaw_under(const Roll& roll, Length begin, const Rect& flat) {

@@ -6,10 +6,6 @@ namespace foldyard::inspection {
 
 namespace {
 
-const Pattern& pattern_of(const Plan& roll, const LengthOnRoll& length) {
-  return roll.patterns[static_cast<std::size_t>(roll.lays[static_cast<std::size_t>(length.lay)].pattern)];
-}
-
 // Follows the steps through the tree, part by part; false where they part ways.
 bool follows(const CutTree& tree, const std::vector<KeptStep>& steps) {
   std::vector<int> ahead{0};

@@ -64,7 +64,7 @@ void inspect_repeat(const Job& job, const Plan& plan, Findings& findings) {
     const LengthOnRoll& length = plan.lengths[i];
     const Lay& lay = plan.lays[static_cast<std::size_t>(length.lay)];
     const Length start = length.on_roll.from + job.losses.allowance / 2;
-    inspect_length(job, fabric, {i + 1, start, plan.patterns[static_cast<std::size_t>(lay.pattern)]},
+    inspect_length(job, fabric, {i + 1, start, pattern_of(plan, lay)},
                    findings);
   }
 }

@@ -24,10 +24,6 @@ bool name_what_exists(const Plan& plan, Findings& findings) {
   return all;
 }
 
-const Pattern& pattern_of(const Plan& plan, const Lay& lay) {
-  return plan.patterns[static_cast<std::size_t>(lay.pattern)];
-}
-
 const Lay& lay_of(const Plan& plan, const LengthOnRoll& length) {
   return plan.lays[static_cast<std::size_t>(length.lay)];
 }

@@ -50,7 +50,7 @@ void take_off_lost(Sums& sums, const Job& job, const Plan& plan) {
   for (const LostPanel& lost : find_lost_panels(job, plan)) {
     const LengthOnRoll& length = plan.lengths[static_cast<std::size_t>(lost.length)];
     const Lay& lay = plan.lays[static_cast<std::size_t>(length.lay)];
-    const Pattern& pattern = plan.patterns[static_cast<std::size_t>(lay.pattern)];
+    const Pattern& pattern = pattern_of(plan, lay);
     const PlacedPanel& placed = pattern.panels[static_cast<std::size_t>(lost.panel)];
     const auto index = static_cast<std::size_t>(placed.panel);
     --sums.yield[index];
@@ -63,7 +63,7 @@ Sums add_up(const Job& job, const Plan& plan) {
   Sums sums;
   sums.yield.resize(job.panels.size());
   for (const Lay& lay : plan.lays) {
-    const Pattern& pattern = plan.patterns[static_cast<std::size_t>(lay.pattern)];
+    const Pattern& pattern = pattern_of(plan, lay);
     add_panels(sums, job, pattern, lay.lengths);
     sums.cuts += static_cast<std::int64_t>(pattern.cuts.size());
     sums.travel += pattern.travel;

@@ -8,11 +8,9 @@ namespace foldyard {
 
 namespace {
 
-constexpr std::int64_t kTicksPerHour = 3600 * 1000 * Duration::kTicksPerMs;
-
 // Ticks of basic time that a worth buys.
 Wide ticks_for(Worth worth, const Pace& pace) {
-  return Wide(worth.parts()) * kTicksPerHour * 100 / pace.rate.parts() /
+  return Wide(worth.parts()) * Duration::kTicksPerHour * 100 / pace.rate.parts() /
          (100 + pace.allowance_percent);
 }
 

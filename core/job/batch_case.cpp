@@ -10,12 +10,11 @@
 #include "job/length_pricer.h"
 #include "job/lost_panels.h"
 #include "job/matched_planner.h"
+#include "measure/index.h"
 
 namespace foldyard {
 
 namespace {
-
-std::size_t ix(int i) { return static_cast<std::size_t>(i); }
 
 // Equal for cloth that can be cut by the same patterns.
 Fabric pattern_key(Fabric fabric) {
@@ -221,7 +220,7 @@ class CaseWriter {
   }
 
   void find_ways() {
-    for (ClothKind& kind : case_.kinds) {
+    for (BatchKind& kind : case_.kinds) {
       LengthPricer pricer(job_, kind.cloth, area_worths(), kSteps);
       kind.may_lie_end_to_end = pricer.refusal({FoldKind::open, 1, true, true}).empty();
       for (FoldWay way : all_ways(job_.longest_fan)) {
@@ -239,7 +238,7 @@ class CaseWriter {
     }
   }
 
-  static void add_way(ClothKind& kind, const FoldWay& way, LengthPricer& pricer) {
+  static void add_way(BatchKind& kind, const FoldWay& way, LengthPricer& pricer) {
     const bool is_known = std::find(kind.ways.begin(), kind.ways.end(), way) != kind.ways.end();
     if (!is_known && pricer.may_cut(way)) kind.ways.push_back(way);
   }

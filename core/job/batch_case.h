@@ -25,7 +25,7 @@ namespace foldyard {
 // folded end to end; these are `priced`. Then selvedge to selvedge, the last of the `quick`
 // ones, all others that may be, and those of lengths that are kept: only for lengths that
 // are known to be wanted.
-struct ClothKind {
+struct BatchKind {
   Roll cloth;
   std::vector<FoldWay> ways;
   int priced = 0;
@@ -44,7 +44,7 @@ struct KeptOnRoll {
 struct BatchCase {
   OrderCase order;
   std::vector<int> rolls;  // of the job, by roll of the case
-  std::vector<ClothKind> kinds;
+  std::vector<BatchKind> kinds;
   std::vector<KeptOnRoll> kept = {};
   // Rolls and panels of the job: wanted of a roll whose pattern they must match, and so
   // not cut from it.

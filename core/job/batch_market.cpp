@@ -8,12 +8,11 @@
 #include <thread>
 
 #include "job/length_pricer.h"
+#include "measure/index.h"
 
 namespace foldyard {
 
 namespace {
-
-std::size_t ix(int i) { return static_cast<std::size_t>(i); }
 
 constexpr std::int64_t kDearest = 1 << 20;  // a panel, about: so that tables keep to 64 bits
 
@@ -53,7 +52,7 @@ std::vector<PricedLength> worth_adding(const std::vector<PricedLength>& all, con
   return chosen;
 }
 
-std::vector<int> asked_ways(const ClothKind& kind, const Asking& asking) {
+std::vector<int> asked_ways(const BatchKind& kind, const Asking& asking) {
   std::vector<int> ways;
   for (int w = 0; w < kind.priced; ++w)
     if (asking.end_to_end || !kind.ways[ix(w)].end_to_end) ways.push_back(w);
@@ -61,7 +60,7 @@ std::vector<int> asked_ways(const ClothKind& kind, const Asking& asking) {
 }
 
 Offer offer_of(const Market& market, const Asking& asking) {
-  const ClothKind& kind = asking.batch.kinds[ix(market.kind)];
+  const BatchKind& kind = asking.batch.kinds[ix(market.kind)];
   LengthPricer pricer(asking.job, kind.cloth, asking.prices.panel[ix(market.cloth)], asking.steps, asking.cancelled);
   Offer offer;
   if (!pricer.sells()) return offer;

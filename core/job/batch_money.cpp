@@ -10,8 +10,6 @@
 namespace foldyard {
 namespace {
 
-constexpr std::int64_t kTicksPerHour = Duration::seconds(3600).ticks();
-
 const Product& product_of(const Job& job, const Made& made) {
   const OrderLine& line = job.order.lines[static_cast<std::size_t>(made.line)];
   return job.products[static_cast<std::size_t>(line.product)];
@@ -36,7 +34,7 @@ std::int64_t rounded_up(Wide a, Wide b) { return static_cast<std::int64_t>((a + 
 std::optional<Worth> BatchMoney::an_hour() const {
   const std::int64_t ticks = (cutting + sewing).ticks();
   if (ticks <= 0) return {};
-  const Wide product = Wide{earned().parts()} * kTicksPerHour;
+  const Wide product = Wide{earned().parts()} * Duration::kTicksPerHour;
   const Wide down = product / ticks - (product % ticks < 0 ? 1 : 0);
   return Worth::parts(static_cast<std::int64_t>(down));
 }

@@ -7,19 +7,18 @@
 #include "batch/order_refold.h"
 #include "batch/order_required.h"
 #include "job/length_pricer.h"
+#include "measure/index.h"
 
 namespace foldyard {
 
 namespace {
-
-std::size_t ix(int i) { return static_cast<std::size_t>(i); }
 
 constexpr int kMostPriceRounds = 60;
 constexpr int kMostBoundRounds = 2;
 constexpr int kServedTurns = 24;
 constexpr int kMostToImprove = 400;  // lengths in the model of the steps
 constexpr int kMostFewRounds = 10;
-constexpr std::int64_t kFewSteps = 3'000'000;  // of a table that need not hold every place
+constexpr std::int64_t kFewTableSteps = 3'000'000;  // of a table that need not hold every place
 constexpr int kMostRefolds = 60;
 constexpr int kLengthsFolded = 10;  // so many times more tries under all ways
 constexpr std::int64_t kLastSteps = 4'000;
@@ -84,7 +83,7 @@ FillTools BatchSearch::tools(bool with_last) {
 
 // Of each panel by itself every length, so that every panel can be cut.
 void BatchSearch::add_single_lengths(int kind) {
-  const ClothKind& of = case_.kinds[ix(kind)];
+  const BatchKind& of = case_.kinds[ix(kind)];
   const auto wanted = panels_wanted(order_);
   for (int p = 0; p < order_.panels; ++p) {
     const bool is_wanted = std::any_of(markets_.begin(), markets_.end(), [&](const Market& m) {
@@ -105,7 +104,7 @@ void BatchSearch::add_single_lengths(int kind) {
 
 // Lengths of many panels, priced by area, about a dozen.
 void BatchSearch::add_by_area(const Market& market) {
-  const ClothKind& of = case_.kinds[ix(market.kind)];
+  const BatchKind& of = case_.kinds[ix(market.kind)];
   std::vector<std::int64_t> prices = areas_;
   const auto wanted = panels_wanted(order_)[ix(market.cloth)];
   for (std::size_t p = 0; p < prices.size(); ++p)
@@ -140,7 +139,7 @@ void BatchSearch::allow_all(Stage& stage) const {
 // Until no length is worth adding. A bound needs lengths folded end to end, too: first
 // about, from small tables, then exactly.
 void BatchSearch::price_out(Stage& stage) {
-  const std::int64_t few = std::min(budget_.steps, kFewSteps);
+  const std::int64_t few = std::min(budget_.steps, kFewTableSteps);
   const int rounds = stage.end_to_end ? kMostFewRounds : kMostPriceRounds;
   for (int round = 0; round < rounds && !is_over(); ++round)
     if (!price(stage, false, stage.end_to_end ? few : budget_.steps)) break;
@@ -348,7 +347,7 @@ void BatchSearch::improve() {
 // length by all.
 void BatchSearch::refold_best(bool all_ways) {
   std::vector<int> ways;
-  for (const ClothKind& kind : case_.kinds) ways.push_back(all_ways ? static_cast<int>(kind.ways.size()) : kind.quick);
+  for (const BatchKind& kind : case_.kinds) ways.push_back(all_ways ? static_cast<int>(kind.ways.size()) : kind.quick);
   OrderState state = best_;
   const FillTools fill = tools(true);
   const bool is_other = all_ways ? refold_each(fill, ways, kMostRefolds * kLengthsFolded, state) : refold(fill, ways, kMostRefolds, state);

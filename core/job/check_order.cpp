@@ -12,8 +12,6 @@
 namespace foldyard {
 namespace {
 
-std::string at(const std::string& list, std::size_t i) { return list + "[" + std::to_string(i) + "]"; }
-
 // What is wrong with an index that names nothing, and what to do: patterns.
 struct NamesNone {
   const char* what;

@@ -7,8 +7,6 @@ namespace foldyard {
 
 namespace {
 
-std::string at(const std::string& list, std::size_t i) { return list + "[" + std::to_string(i) + "]"; }
-
 class PinChecker {
  public:
   PinChecker(FirstFault& faults, const Job& job) : faults_(faults), job_(job) {}

@@ -14,7 +14,6 @@ bool is_colour(const std::string& text) {
 }
 
 // Whether its length is only the low end of an estimate.
-bool is_estimated(const Roll& roll) { return roll.measured && !roll.is_found; }
 
 // Holds each figure of a measure to its limits.
 struct MeasureLimits {

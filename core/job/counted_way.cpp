@@ -4,19 +4,16 @@
 
 #include "job/hand_edit.h"
 #include "job/limited_bound.h"
+#include "job/limited_prices.h"
 #include "measure/wide.h"
 
 namespace foldyard {
 
 namespace {
 
-constexpr std::size_t kMostKept = 600;
+constexpr std::size_t kMostPatternsKept = 600;
 constexpr std::size_t kPatternsOfARound = 24;
-constexpr int kPatience = 3;  // rounds without a lower bound before steps halve
-constexpr int kHalvings = 7;
 constexpr std::int64_t kNone = std::int64_t{1} << 61;
-
-Problem refused(const FoldWay& way, const Words& why) { return {way_name(way), why, ""}; }
 
 }  // namespace
 
@@ -158,12 +155,12 @@ std::vector<std::int64_t> CountedWay::step_from(const std::vector<std::int64_t>&
 std::optional<Problem> CountedWay::descend(int rounds) {
   std::vector<std::int64_t> prices(least_.size(), 0);
   int halvings = 0, waited = 0;
-  for (int round = 0; round < rounds && halvings <= kHalvings && !case_.budget.is_cancelled(); ++round) {
+  for (int round = 0; round < rounds && halvings <= PriceSearch::kHalvings && !case_.budget.is_cancelled(); ++round) {
     Round at;
     const std::int64_t before = bound_;
     if (auto problem = round_at(prices, at)) return problem;
     if (bound_ < before) waited = 0;
-    else if (++waited >= kPatience) ++halvings, waited = 0;
+    else if (++waited >= PriceSearch::kPatience) ++halvings, waited = 0;
     std::vector<std::int64_t> next = step_from(prices, at, halvings);
     if (next == prices) return std::nullopt;
     prices = std::move(next);
@@ -178,7 +175,7 @@ std::optional<Problem> CountedWay::search_prices(int rounds) {
 
 void CountedWay::keep(const std::vector<Pattern>& patterns) {
   for (const Pattern& pattern : patterns) {
-    if (kept_.size() >= kMostKept) return;
+    if (kept_.size() >= kMostPatternsKept) return;
     if (std::any_of(kept_.begin(), kept_.end(), [&](const Kept& k) { return k.pattern == pattern; })) continue;
     const Objective& aim = case_.costs.objective;
     kept_.push_back({pattern, copies_in(pattern, least_.size()),

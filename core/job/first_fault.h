@@ -16,6 +16,9 @@
 
 namespace foldyard {
 
+// An entry of a list as a place: "rolls[2]".
+inline std::string at(const std::string& list, std::size_t i) { return list + "[" + std::to_string(i) + "]"; }
+
 class FirstFault {
  public:
   explicit FirstFault(Unit unit) : unit_(unit) {}

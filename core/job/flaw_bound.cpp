@@ -8,7 +8,7 @@ namespace foldyard {
 
 namespace {
 
-constexpr std::int64_t kSteps = 2'000'000;
+constexpr std::int64_t kBoundSteps = 2'000'000;
 
 // Whether no panel fits beside the flaw, so that none lies over any of it.
 bool parts_the_roll(const Rect& flaw, Span usable, const std::vector<Shape>& shapes) {
@@ -40,7 +40,7 @@ Worth flaw_bound(const Job& job, const Roll& roll, const FlawedCloth& cloth,
     entries.push_back({c.pattern.length + job.losses.allowance, c.pattern.worth.parts(), 0});
   Worth bound;
   for (const Length size : stretches(job, cloth, roll.fabric.usable(), shapes))
-    if (size > Length()) bound += Worth::parts(best_series(entries, size, kSteps).bound);
+    if (size > Length()) bound += Worth::parts(best_series(entries, size, kBoundSteps).bound);
   return bound;
 }
 

@@ -11,12 +11,11 @@
 #include "job/cloth_to_cut.h"
 #include "job/sum_up.h"
 #include "job/write_pattern.h"
+#include "measure/index.h"
 
 namespace foldyard {
 
 namespace {
-
-std::size_t ix(int i) { return static_cast<std::size_t>(i); }
 
 void add_steps(const CutTree& tree, int index, std::vector<KeptStep>& steps) {
   const CutNode& node = tree.nodes[ix(index)];

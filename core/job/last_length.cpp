@@ -9,6 +9,7 @@
 #include "cutting/tree_builder.h"
 #include "job/cut_back.h"
 #include "job/write_pattern.h"
+#include "measure/index.h"
 
 namespace foldyard {
 
@@ -19,8 +20,6 @@ constexpr std::int64_t kMostPanels = 30;  // more are not searched for in one le
 constexpr std::int64_t kTableSteps = 3'000'000;  // at prices
 constexpr int kMostPrices = 3;
 constexpr int kMostLooks = 4;  // at lengths, at the same prices
-
-std::size_t ix(int i) { return static_cast<std::size_t>(i); }
 
 // How a way lies in the search's rectangle, whose joint is on its left: end to end the
 // rectangle lies on its side, so that the joint is the fold across the roll.
@@ -139,7 +138,7 @@ std::optional<int> LastLengthFinder::operator()(int kind, int way, const std::ve
 }
 
 int LastLengthFinder::added(int kind, int way, Length folded, const CutTree& inner) {
-  const ClothKind& of = case_.kinds[ix(kind)];
+  const BatchKind& of = case_.kinds[ix(kind)];
   const FoldWay& as = of.ways[ix(way)];
   const Lie lie = lie_of(as);
   FoldPlan fold{as, {}, levels_of(as)};
@@ -149,7 +148,7 @@ int LastLengthFinder::added(int kind, int way, Length folded, const CutTree& inn
 }
 
 void LastLengthFinder::search(int kind, int way, const std::vector<std::int64_t>& needs, Length most, Known& known) {
-  const ClothKind& of = case_.kinds[ix(kind)];
+  const BatchKind& of = case_.kinds[ix(kind)];
   const Lie lie = lie_of(of.ways[ix(way)]);
   known.tried = most;
   std::int64_t panels = 0;
@@ -183,7 +182,7 @@ void LastLengthFinder::search(int kind, int way, const std::vector<std::int64_t>
 }
 
 void LastLengthFinder::search_by_prices(int kind, int way, const std::vector<std::int64_t>& needs, Length most, Known& known) {
-  const ClothKind& of = case_.kinds[ix(kind)];
+  const BatchKind& of = case_.kinds[ix(kind)];
   std::vector<std::int64_t> prices = prices_by_area(job_);
   for (std::size_t p = 0; p < needs.size(); ++p)
     if (needs[p] == 0) prices[p] = 0;
@@ -194,7 +193,7 @@ void LastLengthFinder::search_by_prices(int kind, int way, const std::vector<std
 
 // Of the lengths that sell for no less than the needs the first that holds them; where none
 // does, what lacks in the last of them becomes dearer.
-std::optional<Pattern> LastLengthFinder::at_prices(const ClothKind& of, int way, const std::vector<std::int64_t>& needs,
+std::optional<Pattern> LastLengthFinder::at_prices(const BatchKind& of, int way, const std::vector<std::int64_t>& needs,
                                                    Length most, std::vector<std::int64_t>& prices) {
   if (!pricer_ || priced_ != std::pair(&of, prices)) {
     pricer_ = std::make_unique<LengthPricer>(job_, of.cloth, prices, kTableSteps, cancelled_);

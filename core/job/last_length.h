@@ -34,7 +34,7 @@ class LastLengthFinder {
   void search(int kind, int way, const std::vector<std::int64_t>& needs, Length most, Known& known);
   int added(int kind, int way, Length folded, const CutTree& inner);
   void search_by_prices(int kind, int way, const std::vector<std::int64_t>& needs, Length most, Known& known);
-  std::optional<Pattern> at_prices(const ClothKind& of, int way, const std::vector<std::int64_t>& needs, Length most,
+  std::optional<Pattern> at_prices(const BatchKind& of, int way, const std::vector<std::int64_t>& needs, Length most,
                                    std::vector<std::int64_t>& prices);
 
   const Job& job_;
@@ -45,7 +45,7 @@ class LastLengthFinder {
   std::map<std::tuple<int, int, std::vector<std::int64_t>>, Known> known_;
   // Of the last prices asked for: its tables serve all ways.
   std::unique_ptr<LengthPricer> pricer_;
-  std::pair<const ClothKind*, std::vector<std::int64_t>> priced_;
+  std::pair<const BatchKind*, std::vector<std::int64_t>> priced_;
 };
 
 }  // namespace foldyard

@@ -6,7 +6,7 @@ namespace {
 
 // Of the price search: open cloth starts from nothing.
 constexpr int kFirstRounds = 40;
-constexpr int kRounds = 16;
+constexpr int kPlannerRounds = 16;
 
 }  // namespace
 
@@ -32,7 +32,7 @@ Result<Plan> LimitedPlanner::plan(const FoldWay& way) {
   if (!free_plan || keeps_limits(*free_plan)) return free_plan;
   const Open& first = open();
   if (way == FoldWay{} && first.plan) return *first.plan;
-  return LimitedWay(job_, roll_, aim_, way, budget_, first.prices).run(first.prices.empty() ? kFirstRounds : kRounds);
+  return LimitedWay(job_, roll_, aim_, way, budget_, first.prices).run(first.prices.empty() ? kFirstRounds : kPlannerRounds);
 }
 
 }  // namespace foldyard

@@ -9,7 +9,7 @@ namespace foldyard {
 
 namespace {
 
-constexpr std::size_t kMostKept = 400;
+constexpr std::size_t kMostPatterns = 400;
 
 // As fine as the sums of a roll leave room for.
 std::int64_t scale_for(const std::vector<std::int64_t>& gains) {
@@ -60,13 +60,13 @@ std::int64_t LimitedCase::value_of(const Plan& plan) const {
   std::int64_t value = gain_of(plan.yield);
   if (worth_first) return value;
   for (const Lay& lay : plan.lays)
-    value -= cost_of_cuts(costs.objective, plan.patterns[static_cast<std::size_t>(lay.pattern)]) + costs.per_lay +
+    value -= cost_of_cuts(costs.objective, pattern_of(plan, lay)) + costs.per_lay +
              costs.per_length * lay.lengths;
   return value;
 }
 
 void LimitedPool::add(const Pattern& pattern) {
-  if (kept_.size() >= kMostKept) return;
+  if (kept_.size() >= kMostPatterns) return;
   Pattern p = pattern;
   if (!is_within(copies_in(p, case_.most.size()), case_.most)) {
     std::optional<Pattern> less = cut_back(case_.job, case_.cloth(), p, case_.most);

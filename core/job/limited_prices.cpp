@@ -9,9 +9,6 @@ namespace foldyard {
 
 namespace {
 
-constexpr int kPatience = 3;   // rounds without a lower bound before steps halve
-constexpr int kHalvings = 7;
-
 // All copies allowed, if all panels have a limit: no plan gains more.
 std::int64_t gain_of_all(const LimitedCase& c) {
   Wide gain = 0;

@@ -17,6 +17,9 @@ namespace foldyard {
 
 class PriceSearch {
  public:
+  static constexpr int kPatience = 3;  // rounds without a lower bound before steps halve
+  static constexpr int kHalvings = 7;
+
   PriceSearch(const LimitedCase& c, std::vector<std::int64_t> start);
 
   const std::vector<std::int64_t>& prices() const { return at_; }  // to plan with next

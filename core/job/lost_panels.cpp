@@ -21,7 +21,7 @@ std::vector<LostPanel> lost_panels(const Job& job, const Plan& plan) {
   if (flaws.empty()) return lost;
   for (int i = 0; i < static_cast<int>(plan.lengths.size()); ++i) {
     const LengthOnRoll& length = plan.lengths[i];
-    const Pattern& pattern = plan.patterns[plan.lays[length.lay].pattern];
+    const Pattern& pattern = pattern_of(plan, length);
     const Length start = length.pattern_start(job.losses.allowance);
     for (int p = 0; p < static_cast<int>(pattern.panels.size()); ++p) {
       const Rect& flat = pattern.panels[p].flat;

@@ -18,11 +18,6 @@ static_assert(kLeastLeft == limits::kRollLength.least);  // what may be all gone
 
 std::string number(std::int64_t n) { return std::to_string(n); }
 
-const Pattern& pattern_of(const Plan& plan, int length) {
-  const Lay& lay = plan.lays[static_cast<std::size_t>(plan.lengths[static_cast<std::size_t>(length)].lay)];
-  return plan.patterns[static_cast<std::size_t>(lay.pattern)];
-}
-
 class Marking {
  public:
   Marking(const Job& job, const BatchPlan& plan, const CutReport& report) : job_(job), plan_(plan), report_(report) {}
@@ -172,7 +167,7 @@ class Marking {
     for (const auto& [roll, lengths] : cut_) {
       const Plan& plan = plan_.rolls[static_cast<std::size_t>(roll)];
       for (const int length : lengths) {
-        for (const Rest& rest : pattern_of(plan, length).rests) {
+        for (const Rest& rest : pattern_of(plan, plan.lengths[ix(length)]).rests) {
           if (rest.kind == RestKind::remnant) put_on_shelf(plan, length, rest);
         }
       }
@@ -186,7 +181,7 @@ class Marking {
       roll_of(plan).in_batch = InBatch::may;
       for (const int length : lengths)
         for (KeptLength& kept : next_.order.kept) {
-          if (kept.count == 0 || kept.roll != roll_of(plan).name || !is_cut_as(kept, pattern_of(plan, length))) continue;
+          if (kept.count == 0 || kept.roll != roll_of(plan).name || !is_cut_as(kept, pattern_of(plan, plan.lengths[ix(length)]))) continue;
           --kept.count;
           break;
         }
@@ -228,11 +223,11 @@ class Marking {
       const Plan& plan = plan_.rolls[static_cast<std::size_t>(roll)];
       const Roll& cloth = job_.rolls[static_cast<std::size_t>(plan.roll)];
       for (const int length : lengths) {
-        for (const PlacedPanel& placed : pattern_of(plan, length).panels) ++gained_[{cloth_of(cloth), placed.panel}];
+        for (const PlacedPanel& placed : pattern_of(plan, plan.lengths[ix(length)]).panels) ++gained_[{cloth_of(cloth), placed.panel}];
       }
       for (const LostPanel& lost : plan.lost) {
         if (lengths.contains(lost.length))
-          --gained_[{cloth_of(cloth), pattern_of(plan, lost.length).panels[static_cast<std::size_t>(lost.panel)].panel}];
+          --gained_[{cloth_of(cloth), pattern_of(plan, plan.lengths[ix(lost.length)]).panels[static_cast<std::size_t>(lost.panel)].panel}];
       }
     }
   }

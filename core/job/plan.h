@@ -18,6 +18,7 @@
 #include "cutting/cut_tree.h"
 #include "fold/fold_plan.h"
 #include "measure/duration.h"
+#include "measure/index.h"
 #include "measure/rect.h"
 #include "measure/words.h"
 #include "measure/worth.h"
@@ -148,6 +149,12 @@ struct WayResult {
   std::optional<Plan> plan;
   Words refused;
 };
+
+// How a lay, or a length, is cut. REQUIRES one of this plan.
+inline const Pattern& pattern_of(const Plan& plan, const Lay& lay) { return plan.patterns[ix(lay.pattern)]; }
+inline const Pattern& pattern_of(const Plan& plan, const LengthOnRoll& length) {
+  return pattern_of(plan, plan.lays[ix(length.lay)]);
+}
 
 struct Comparison {
   int roll = 0;

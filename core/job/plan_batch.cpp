@@ -9,10 +9,10 @@ namespace foldyard {
 
 namespace {
 
-class Door {
+class BatchDoor {
  public:
   // limited: the job with its limits on copies.
-  Door(const Job& job, const Job& limited, const BatchCase& c, const BatchBudget& budget)
+  BatchDoor(const Job& job, const Job& limited, const BatchCase& c, const BatchBudget& budget)
       : job_(job), limited_(limited), case_(c), budget_(budget), search_(job_, case_, budget, [this] { tell(); }) {}
 
   Result<BatchPlan> plan() {
@@ -122,7 +122,7 @@ Result<BatchPlan> plan_batch(const Job& job, const BatchBudget& budget) {
   const Job unlimited = without_limits(job);
   const Result<BatchCase> c = batch_case(unlimited);
   if (!c) return c.problem();
-  return Door(unlimited, job, *c, budget).plan();
+  return BatchDoor(unlimited, job, *c, budget).plan();
 }
 
 }  // namespace foldyard

@@ -150,18 +150,8 @@ std::vector<WayResult> results_of(Door& door, const std::vector<FoldWay>& ways, 
 
 }  // namespace
 
-namespace {
-
-// For ways that are counted themselves, not their stages.
-SearchBudget without_progress(SearchBudget budget) {
-  budget.progress = nullptr;
-  return budget;
-}
-
-}  // namespace
-
 Comparison compare_ways(const Job& job, int roll, Aim aim, const SearchBudget& budget) {
-  RollPlanner planner(job, roll, aim, without_progress(budget));
+  RollPlanner planner(job, roll, aim, budget.without_progress());
   return compare_by(job, roll, aim, budget, planner);
 }
 
@@ -171,7 +161,8 @@ Comparison compare_by(const Job& job, int roll, Aim aim, const SearchBudget& bud
   comparison.aim = aim;
   const std::vector<FoldWay> ways = all_ways(job.longest_fan);
   if (budget.progress) budget.progress->begin(static_cast<int>(ways.size()));
-  const SearchBudget of_ways = without_progress(budget);
+  // Ways are counted themselves, not their stages.
+  const SearchBudget of_ways = budget.without_progress();
   Door door(job, roll, aim, of_ways, planner);
   comparison.ways = results_of(door, ways, budget.progress);
   rank(comparison);

@@ -49,6 +49,11 @@ struct SearchBudget {
   const std::atomic<bool>* unwanted = nullptr;
   SearchProgress* progress = nullptr;
 
+  SearchBudget without_progress() const {
+    SearchBudget budget = *this;
+    budget.progress = nullptr;
+    return budget;
+  }
   bool is_cancelled() const { return is_set(cancelled); }
   bool is_unwanted() const { return is_set(unwanted); }
 

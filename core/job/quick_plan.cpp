@@ -8,7 +8,7 @@ namespace foldyard {
 
 namespace {
 
-constexpr std::int64_t kSteps = 6'000;
+constexpr std::int64_t kQuickSteps = 6'000;
 constexpr int kDensest = 2;
 constexpr int kPlies = 12;
 constexpr Length kTable = Length::mm(1'500);
@@ -55,7 +55,7 @@ void QuickPlanner::prepare() {
   small_.table.length = std::min(job_.table.length, longest);
   small_.cutter.most_plies = std::min(job_.cutter.most_plies, kPlies);
   SearchBudget budget;
-  budget.steps = kSteps;
+  budget.steps = kQuickSteps;
   planner_.emplace(small_, roll_, aim_, budget);
 }
 

@@ -12,12 +12,6 @@ namespace foldyard {
 
 namespace {
 
-// Progress counts what one call does, not what the planner does for several.
-SearchBudget without_progress(SearchBudget budget) {
-  budget.progress = nullptr;
-  return budget;
-}
-
 Length distance(Length a, Length b) { return a > b ? a - b : b - a; }
 
 }  // namespace
@@ -32,7 +26,7 @@ std::shared_ptr<RollPlanner> RollDesk::planner() {
   const std::lock_guard lock(mutex_);
   const bool is_cancelled = budget_.is_cancelled();
   if (!planner_ || (is_spoiled_ && !is_cancelled))
-    planner_ = std::make_shared<RollPlanner>(job_, roll_, aim_, without_progress(budget_));
+    planner_ = std::make_shared<RollPlanner>(job_, roll_, aim_, budget_.without_progress());
   is_spoiled_ = is_cancelled;
   return planner_;
 }
@@ -53,7 +47,7 @@ Result<Plan> RollDesk::at(const FoldPlan& fold) {
 
 namespace {
 
-constexpr int kRounds = 24;  // of the search for prices
+constexpr int kPriceRounds = 24;  // of the search for prices
 
 Result<Plan> kept_to(const Job& job, Result<Plan> plan, const Hand& hand) {
   if (!plan) return plan;
@@ -95,7 +89,7 @@ Result<Plan> RollDesk::plan_within(const FoldWay& way, const Hand& hand) {
   const std::vector<std::int64_t> least = least_of(job_, hand);
   bool is_enough = is_within(plan->yield, limits_of(job_));
   for (std::size_t p = 0; p < least.size(); ++p) is_enough = is_enough && plan->yield[p] >= least[p];
-  return is_enough ? plan : CountedWay(job_, roll_, aim_, way, hand, without_progress(budget_)).run(kRounds);
+  return is_enough ? plan : CountedWay(job_, roll_, aim_, way, hand, budget_.without_progress()).run(kPriceRounds);
 }
 
 // What keeps to the hand is a plan of the way where its end legs are found, or no

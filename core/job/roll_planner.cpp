@@ -63,8 +63,6 @@ constexpr const char* kAllCuts = to_say("with the folds where they are, every pl
 // kilobyte or two a node.
 constexpr std::int64_t kMostNodesAroundFlaws = 100'000;
 
-Problem refused(const FoldWay& way, const Words& why) { return {way_name(way), why, ""}; }
-
 }  // namespace
 
 RollPlanner::RollPlanner(const Job& job, int roll, Aim aim, const SearchBudget& budget, const Prices& prices)

@@ -18,8 +18,6 @@ constexpr const char* kWithTheHand =
 
 std::vector<std::optional<Length>> pins_of(const FoldPlan& fold) { return {fold.lines.begin(), fold.lines.end()}; }
 
-Problem refused(const FoldWay& way, const Words& why) { return {way_name(way), why, ""}; }
-
 }  // namespace
 
 Words RollPlanner::why_no_such_length(const FoldWay& way, Length length) const {

@@ -2,11 +2,11 @@
 
 #include <algorithm>
 
+#include "measure/index.h"
+
 namespace foldyard {
 
 namespace {
-
-std::size_t ix(int i) { return static_cast<std::size_t>(i); }
 
 class Shortfalls {
  public:

@@ -11,7 +11,7 @@ Work work_of(const Plan& plan, const Roll& roll) {
   Work work;
   work.lengths = static_cast<std::int64_t>(plan.lengths.size());
   for (const Lay& lay : plan.lays)
-    work.folds += std::int64_t{lay.lengths} * folds_made(plan.patterns[static_cast<std::size_t>(lay.pattern)].fold.way);
+    work.folds += std::int64_t{lay.lengths} * folds_made(pattern_of(plan, lay).fold.way);
   work.lifts = static_cast<std::int64_t>(plan.lays.size());
   work.cuts = plan.cuts;
   for (std::int64_t n : plan.yield) work.panels += n;

@@ -3,17 +3,17 @@
 #include <algorithm>
 #include <numeric>
 
+#include "goods/sewing_time.h"
 #include "job/area_bound.h"
 #include "job/shortfalls.h"
 #include "job/sum_up.h"
 #include "lay/stack.h"
+#include "measure/index.h"
 #include "measure/wide.h"
 
 namespace foldyard {
 
 namespace {
-
-std::size_t ix(int i) { return static_cast<std::size_t>(i); }
 
 // A roll's lengths in their order along it.
 std::vector<StateLength> along_roll(const RollState& state, const BatchLengths& lengths) {
@@ -127,10 +127,6 @@ void add_lays(const Job& job, BatchPlan& plan, Work& work) {
       work.cut_travel += equal.pattern->travel;
     }
   }
-}
-
-Duration with_allowance(Duration basic, int percent) {
-  return basic + Duration::ticks(static_cast<std::int64_t>(Wide(basic.ticks()) * percent / 100));
 }
 
 void sum_time(const Job& job, BatchPlan& plan, Work work) {

@@ -125,8 +125,6 @@ bool all_proved(const YieldRange& range) {
 
 }  // namespace
 
-bool is_estimated(const Roll& roll) { return roll.measured && !roll.is_found; }
-
 Job rest_of_roll(const Job& job, const Plan& plan, Length length) {
   const Roll& whole = job.rolls[static_cast<std::size_t>(plan.roll)];
   const Length gone = last_cut(plan) - cloth_to_cut(whole, job.losses).from;

@@ -20,6 +20,7 @@
 // goes on for 30 cm: 1 more; for 60 cm: 2 more.
 
 #include "cloth/length_estimate.h"
+#include "cloth/roll_estimate.h"
 #include "job/length_steps.h"
 #include "job/plan_roll.h"
 
@@ -47,9 +48,6 @@ struct YieldRange {
 
 inline constexpr int kMostSteps = 16;
 inline constexpr int kMostFurther = 12;
-
-// Whether the roll's length is an estimate still.
-bool is_estimated(const Roll& roll);
 
 // The job as it is for what lies on the roll beyond the lengths of a plan: its
 // free end is squared already, so it gets that much back; flaws and repeats keep

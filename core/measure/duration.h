@@ -17,6 +17,7 @@ namespace foldyard {
 class Duration {
  public:
   static constexpr std::int64_t kTicksPerMs = 320'000;
+  static constexpr std::int64_t kTicksPerHour = 3600 * 1000 * kTicksPerMs;
   constexpr Duration() = default;
   static constexpr Duration ticks(std::int64_t n) { return Duration(n); }
   static constexpr Duration ms(std::int64_t n) { return Duration(n * kTicksPerMs); }

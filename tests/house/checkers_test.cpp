@@ -7,6 +7,7 @@
 #include "papers.h"
 #include "said.h"
 #include "sizes.h"
+#include "type_names.h"
 
 namespace foldyard::house {
 namespace {
@@ -47,6 +48,18 @@ TEST(Unsaid, IsFound) {
   EXPECT_EQ(unsaid(at("core/job/a.cpp", "x = say(\"no \") + \"panel fits\";\n")).size(), 1u);
   EXPECT_TRUE(unsaid(at("core/job/a.cpp", "// \"no panel\"\ny = say(\"no panel \"\n  \"fits here\");\n")).empty());
   EXPECT_TRUE(unsaid(at("core/job/a.cpp", "constexpr auto k = to_say(\"no panel\");\nkey(\"panels[].at_most\");\n")).empty());
+}
+
+TEST(TypeNames, AreThoseForOthers) {
+  EXPECT_EQ(types_in(at("core/a.h", "namespace a {\nstruct B : C { struct D {}; };\nenum class E { f };\nclass G;\n"
+                                    "namespace {\nstruct H {};\n}\nint i() { struct J {}; return 0; }\n}\n")),
+            (Texts{"a::B", "a::E"}));
+}
+
+TEST(TypeNames, AreFoundTwice) {
+  const Source a = at("core/a.h", "namespace x {\nstruct A {};\n}\n");
+  EXPECT_EQ(types_named_twice({a, at("core/b.h", a.text)}), (Texts{"x::A stands in core/a.h and core/b.h"}));
+  EXPECT_TRUE(types_named_twice({a, at("core/b.h", "namespace y {\nstruct A {};\n}\n")}).empty());
 }
 
 TEST(QtInCore, IsFound) {

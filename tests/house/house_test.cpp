@@ -9,6 +9,7 @@
 #include "papers.h"
 #include "said.h"
 #include "sizes.h"
+#include "type_names.h"
 
 namespace foldyard::house {
 namespace {
@@ -71,6 +72,13 @@ TEST(House, FunctionsAndFilesStayShort) {
   }
   std::cout << shipped.size() << " functions, median " << median_lines(shipped) << " lines\n";
   EXPECT_LE(median_lines(shipped), 8);
+}
+
+TEST(House, TypesHaveNamesOfTheirOwn) {
+  std::vector<Source> shipped;
+  for (auto& source : all_code())
+    if (!starts_with(source.path, "tests/")) shipped.push_back(std::move(source));
+  expect_none(types_named_twice(shipped));
 }
 
 TEST(House, EveryCoreUnitHasItsTest) {

@@ -14,6 +14,14 @@ Roll measured_roll() {
   return roll;
 }
 
+TEST(RollEstimate, IsOneUntilTheRollIsUnrolled) {
+  Roll roll = measured_roll();
+  EXPECT_TRUE(is_estimated(roll));
+  roll.is_found = true;
+  EXPECT_FALSE(is_estimated(roll));
+  EXPECT_FALSE(is_estimated(Roll{}));
+}
+
 TEST(RollEstimate, IsWhatWasMeasuredWhileNothingIsCut) {
   const Roll roll = measured_roll();
   const auto full = estimate(*roll.measured, roll.fabric.width);
