@@ -7,6 +7,7 @@
 #include "goods/sewing_time.h"
 #include "job/as_roll.h"
 #include "job/check_pins.h"
+#include "job/most_cutting.h"
 #include "measure/wide.h"
 
 namespace foldyard {
@@ -40,6 +41,7 @@ class OrderChecker {
     for (std::size_t i = 0; i < job_.order.lines.size(); ++i) line(at("order.lines", i) + ".", job_.order.lines[i]);
     aims();
     if (!faults_.fault()) sewing_fits();
+    if (!faults_.fault()) cutting_fits();
     check_pins(faults_, job_);
   }
 
@@ -258,6 +260,12 @@ class OrderChecker {
     if (ticks / job_.sitting.ticks() <= limits::kMostSittings) return;
     faults_.keep("order.lines", say("sewing all pieces takes more than %1 sittings", limits::kMostSittings),
                  say("ask for fewer pieces, or correct the seconds of their steps"));
+  }
+
+  void cutting_fits() {
+    if (job_.order.lines.empty() || most_cutting_hours(job_) <= limits::kMostCuttingHours) return;
+    faults_.keep("rolls", say("cutting all rolls may take more than %1 hours", limits::kMostCuttingHours),
+                 say("plan fewer rolls or larger panels, or correct the seconds of the steps"));
   }
 
   void aims() {

@@ -2322,6 +2322,14 @@
         <source>name the roll that was cut</source>
         <translation>die Rolle nennen, von der geschnitten wurde</translation>
     </message>
+    <message>
+        <source>cutting all rolls may take more than %1 hours</source>
+        <translation>das Schneiden aller Rollen kann mehr als %1 Stunden dauern</translation>
+    </message>
+    <message>
+        <source>plan fewer rolls or larger panels, or correct the seconds of the steps</source>
+        <translation>weniger Rollen oder größere Teile planen oder die Sekunden der Arbeitsschritte berichtigen</translation>
+    </message>
 </context>
 <context>
     <name>foldyard</name>

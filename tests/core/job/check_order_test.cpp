@@ -27,6 +27,15 @@ Job carriers() {
   return job;
 }
 
+// Three rolls of just 800 000 panels each, that many hours with the allowance of 100 %.
+void cut_small(Job& job, std::int64_t hours) {
+  job.pace = {};
+  job.pace.allowance_percent = 100;
+  job.panels[1].across = Length::mm(5), job.panels[1].along = Length::mm(7);
+  for (Roll& roll : job.rolls) roll.fabric.width = Length::mm(1'400);
+  job.pace.mark = job.pace.handle = Duration::ms(hours * 3'600'000 / 2 / 3 / 800'000 / 4);
+}
+
 struct Row {
   const char* name;
   void (*damage)(Job&);
@@ -110,6 +119,10 @@ const Row kRows[] = {
        j.products[0].sewing = {{"edges first", {{"edges", Duration::seconds(30)}}}};
      }, "order.lines: sewing all pieces takes more than 100000 sittings; ask for fewer pieces, or correct the seconds "
         "of their steps."},
+    {"as much cutting as there may be", [](Job& j) { cut_small(j, 3'999'000); }, ""},
+    {"too much cutting", [](Job& j) { cut_small(j, 4'001'000); },
+     "rolls: cutting all rolls may take more than 4000000 hours; plan fewer rolls or larger panels, or correct the "
+     "seconds of the steps."},
     {"an aim twice", [](Job& j) { j.order.aims = {BatchAim::cloth, BatchAim::lifts, BatchAim::cloth}; },
      "order.aims[2]: the aim stands twice; name each once."},
     {"no aims", [](Job& j) { j.order.aims.clear(); }, ""},
