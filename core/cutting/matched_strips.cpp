@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "cutting/laid_strips.h"
+
 namespace foldyard {
 
 namespace {
@@ -252,43 +254,11 @@ MatchedChoice matched_choice(MatchedTables& tables, const Layouts& layouts, bool
 
 namespace {
 
-// A strip that is cut for panels, where it lies from side to side.
-struct MatchedSegment {
-  Span span;
-  const MatchedTable* table;
-  int state;
-  bool flip;
-};
-
-void add_segment(std::vector<MatchedSegment>& segments, const MatchedTable* table,
-                 const MatchedStrip& strip, Length from, bool from_far) {
+void add_strip(LaidStrips& strips, const MatchedTable* table, const MatchedStrip& strip, int v, Length from,
+               bool from_far) {
   if (!table || strip.use == StripUse::none) return;
-  const Length size = table->across()[strip.state].size;
-  segments.push_back({from_far ? Span{from - size, from} : Span{from, from + size}, table,
-                      strip.state, from_far});
-}
-
-void mirror(std::vector<MatchedSegment>& segments, Length whole) {
-  for (MatchedSegment& s : segments) {
-    s.span = {whole - s.span.to, whole - s.span.from};
-    s.flip = !s.flip;
-  }
-  std::reverse(segments.begin(), segments.end());
-}
-
-CutTree slit_and_fill(const std::vector<MatchedSegment>& segments, const Rect& whole, int v) {
-  TreeBuilder builder;
-  int node = builder.add(whole);
-  Length at;
-  for (const MatchedSegment& s : segments) {
-    if (s.span.from > at) node = builder.cut(node, Direction::along, s.span.from).second;
-    int strip = node;
-    if (s.span.to < whole.across.to)
-      std::tie(strip, node) = builder.cut(node, Direction::along, s.span.to);
-    s.table->fill(builder, strip, s.state, v, s.flip);
-    at = s.span.to;
-  }
-  return builder.take_tree();
+  strips.add(from, table->across()[strip.state].size, from_far,
+             [=](TreeBuilder& builder, int node, bool flip) { table->fill(builder, node, strip.state, v, flip); });
 }
 
 }  // namespace
@@ -296,13 +266,12 @@ CutTree slit_and_fill(const std::vector<MatchedSegment>& segments, const Rect& w
 CutTree matched_tree(MatchedTables& tables, const MatchedChoice& choice, bool end_to_end,
                      std::int64_t copies, int v) {
   const ThreeTables three = three_tables(tables, choice.layout->shares(), end_to_end, copies);
-  std::vector<MatchedSegment> segments;
-  add_segment(segments, three.left, choice.left_strip, Length(), false);
-  add_segment(segments, three.middle, choice.middle_strip, choice.start, false);
-  add_segment(segments, three.right, choice.right_strip, choice.whole, true);
-  if (choice.layout->lies_mirrored()) mirror(segments, choice.whole);
-  const Length height = tables.along(end_to_end)[v].size;
-  return slit_and_fill(segments, {{Length(), choice.whole}, {Length(), height}}, v);
+  LaidStrips strips(choice.whole);
+  add_strip(strips, three.left, choice.left_strip, v, Length(), false);
+  add_strip(strips, three.middle, choice.middle_strip, v, choice.start, false);
+  add_strip(strips, three.right, choice.right_strip, v, choice.whole, true);
+  if (choice.layout->lies_mirrored()) strips.mirror();
+  return strips.tree(tables.along(end_to_end)[v].size);
 }
 
 }  // namespace foldyard

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "cutting/laid_strips.h"
 
 namespace foldyard {
 
@@ -176,42 +177,21 @@ void NearStrips::add(const Column& column) {
   columns_.push_back(column);
 }
 
-namespace {
-
-struct FilledSegment {
-  Span span;
-  const NearStrips::Filled* strip;
-  bool flip;
-};
-
-}  // namespace
-
 CutTree NearStrips::tree_of(const Column& c) {
   const Length whole = c.layout->folded(c.left_size, c.right_size);
-  std::vector<FilledSegment> segments;
-  const auto add_segment = [&](const Filled& strip, Length from, bool from_far) {
+  LaidStrips strips(whole);
+  const auto add_strip = [&](const Filled& strip, Length from, bool from_far) {
     if (strip.place < 0 || entries(strip, c.v)[static_cast<std::size_t>(strip.entry)].move == Move::leave) return;
-    const Length size = tables_.across(strip.kind.joint_across)[strip.place];
-    segments.push_back({from_far ? Span{from - size, from} : Span{from, from + size}, &strip, from_far});
+    strips.add(from, tables_.across(strip.kind.joint_across)[strip.place], from_far,
+               [&](TreeBuilder& builder, int node, bool flip) {
+                 cells_.write(builder, node, strip.kind, strip.place, c.v, strip.entry, flip);
+               });
   };
-  add_segment(c.left, Length(), false);
-  add_segment(c.middle, c.middle_start, false);
-  add_segment(c.right, whole, true);
-  if (c.layout->lies_mirrored()) {
-    for (FilledSegment& s : segments) s = {{whole - s.span.to, whole - s.span.from}, s.strip, !s.flip};
-    std::reverse(segments.begin(), segments.end());
-  }
-  TreeBuilder builder;
-  int node = builder.add({{Length(), whole}, {Length(), tables_.along(end_to_end_)[c.v]}});
-  Length at;
-  for (const FilledSegment& s : segments) {
-    if (s.span.from > at) node = builder.cut(node, Direction::along, s.span.from).second;
-    int strip = node;
-    if (s.span.to < whole) std::tie(strip, node) = builder.cut(node, Direction::along, s.span.to);
-    cells_.write(builder, strip, s.strip->kind, s.strip->place, c.v, s.strip->entry, s.flip);
-    at = s.span.to;
-  }
-  return builder.take_tree();
+  add_strip(c.left, Length(), false);
+  add_strip(c.middle, c.middle_start, false);
+  add_strip(c.right, whole, true);
+  if (c.layout->lies_mirrored()) strips.mirror();
+  return strips.tree(tables_.along(end_to_end_)[c.v]);
 }
 
 }  // namespace foldyard
