@@ -70,6 +70,17 @@ TableSet::TableSet(std::vector<Shape> shapes, const Objective& aim, const TableL
   packing_ = Packing(aim, shapes_, limits.widest, limits.tallest, shared_unit());
 }
 
+// Strips are read exact, up to a place, and full.
+std::int64_t TableSet::most_bytes(std::int64_t copies) const {
+  const std::int64_t value = packing_.is_wide() ? sizeof(Wide) : sizeof(std::int64_t);
+  const std::int64_t tables = aim().worth_first ? 1 : copies;
+  std::int64_t cells = 0;
+  for (const bool joint : {false, true})
+    for (const Grid& across : across_)
+      cells += across.size() * (tables * along_[joint].size() + 3 * copies * std::ssize(lengths_[joint]));
+  return cells * value;
+}
+
 // Of all places; so every cut is as long as some number of it.
 Length TableSet::shared_unit() const {
   std::int64_t unit = 0;

@@ -12,6 +12,7 @@
 // table() may be called from several threads at once: who asks first for a kind
 // makes it, the others wait. What is made does not depend on who makes it.
 
+#include <algorithm>
 #include <atomic>
 #include <future>
 #include <map>
@@ -55,6 +56,11 @@ class TableSet {
   // fold, or the fold trim and a whole one.
   Length least_flap() const { return least_flap_; }
   bool is_thinned() const { return thinned_; }
+  // What the tables take at most, in bytes, each kind made for so many copies and read as
+  // strips. Nothing of it is made.
+  std::int64_t most_bytes(std::int64_t copies) const;
+  // Of the largest grid of cloth without a joint.
+  int most_places() const { return std::max(across_[0].size(), along_[0].size()); }
   // Tables made since may be unfinished: what they give can be cut, but more may
   // be had.
   bool is_cancelled() const { return limits_.is_cancelled(); }

@@ -131,6 +131,19 @@ WayResult result_of(Door& door, const FoldWay& way) {
   return result;
 }
 
+// Where the tables of all ways take too much memory, each way makes its own and lets them go.
+std::vector<WayResult> results_alone(const Job& job, int roll, Aim aim, const SearchBudget& budget,
+                                     const std::vector<FoldWay>& ways, SearchProgress* progress) {
+  std::vector<WayResult> results;
+  for (const FoldWay& way : ways) {
+    RollPlanner planner(job, roll, aim, budget);
+    Door door(job, roll, aim, budget, planner);
+    results.push_back(result_of(door, way));
+    count_one(progress);
+  }
+  return results;
+}
+
 // Plans the ways on as many threads as there are processors, at most four: the
 // tables they share are large. Each way's result has its own place, so it does
 // not matter who plans it.
@@ -163,8 +176,12 @@ Comparison compare_by(const Job& job, int roll, Aim aim, const SearchBudget& bud
   if (budget.progress) budget.progress->begin(static_cast<int>(ways.size()));
   // Ways are counted themselves, not their stages.
   const SearchBudget of_ways = budget.without_progress();
-  Door door(job, roll, aim, of_ways, planner);
-  comparison.ways = results_of(door, ways, budget.progress);
+  if (planner.may_share()) {
+    Door door(job, roll, aim, of_ways, planner);
+    comparison.ways = results_of(door, ways, budget.progress);
+  } else {
+    comparison.ways = results_alone(job, roll, aim, of_ways, ways, budget.progress);
+  }
   rank(comparison);
   find_frontier(comparison);
   return comparison;

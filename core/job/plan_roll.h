@@ -43,11 +43,14 @@ struct SearchProgress {
 // unwanted: looked at once cancelled; where it is true nobody waits for an
 // answer, and the ways not yet planned are refused at once.
 // progress: counts along for whoever waits; it changes nothing in the answer.
+// bytes: that tables may take. Where those of all ways would take more, each way makes its
+// own and lets them go; where those of one would, they have fewer places.
 struct SearchBudget {
   std::int64_t steps = 40'000'000;
   const std::atomic<bool>* cancelled = nullptr;
   const std::atomic<bool>* unwanted = nullptr;
   SearchProgress* progress = nullptr;
+  std::int64_t bytes = std::int64_t{240} << 20;
 
   SearchBudget without_progress() const {
     SearchBudget budget = *this;

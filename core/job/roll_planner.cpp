@@ -59,9 +59,11 @@ constexpr const char* kAllWhereWorthChanges =
 constexpr const char* kAllCuts = to_say("with the folds where they are, every place where a cut can matter was "
                                         "searched; none gives more");
 
+constexpr int kFewestPlaces = 32;
+
 // Of the patterns that are laid around flaws, each up to four times turned about: a
 // kilobyte or two a node.
-constexpr std::int64_t kMostNodesAroundFlaws = 100'000;
+constexpr std::int64_t kMostNodesAroundFlaws = 80'000;
 
 }  // namespace
 
@@ -77,7 +79,25 @@ RollPlanner::RollPlanner(const Job& job, int roll, Aim aim, const SearchBudget& 
   limits.most_places = most_places(scale.shapes, limits, budget_.steps);
   limits.cancelled = budget_.cancelled;
   tables_ = std::make_unique<TableSet>(scale.shapes, scale.objective, limits);
+  while (bytes_of_one() > budget_.bytes && limits.most_places > kFewestPlaces) {
+    limits.most_places = std::min(limits.most_places, tables_->most_places()) * 3 / 4;
+    tables_ = std::make_unique<TableSet>(scale.shapes, scale.objective, limits);
+  }
 }
+
+// Of an aim that weighs time each number of copies has tables of its own: lengths in the lift
+// times plies. Of the other one they differ by the plies of a fold.
+std::int64_t RollPlanner::bytes_of_all() const {
+  return tables_->most_bytes(tables_->aim().worth_first ? job_.longest_fan : most_lengths(FoldWay{}));
+}
+
+// Up to three plies of a fold, in the middle and at both fold edges; it needs no more than half
+// of all kinds of tables.
+std::int64_t RollPlanner::bytes_of_one() const {
+  return tables_->aim().worth_first ? tables_->most_bytes(3) : bytes_of_all() / 2;
+}
+
+bool RollPlanner::may_share() const { return !tables_ || bytes_of_all() <= budget_.bytes; }
 
 Words RollPlanner::refusal(const FoldWay& way) const {
   const auto text = [&](Length l) { return Words::number(write_length(l, job_.unit)); };

@@ -80,5 +80,20 @@ TEST(TableSet, SaysWhenItIsThinned) {
   EXPECT_LE(thin.across(false).size(), 2);
 }
 
+TEST(TableSet, KnowsWhatItsTablesTakeAtMost) {
+  TableSet tables({shape(10, 6, true)}, {}, limits(40, 13, 2));
+  std::int64_t cells = 0, strips = 0;
+  for (const bool across : {false, true})
+    for (const bool along : {false, true}) {
+      cells += tables.across(across).size() * tables.along(along).size();
+      strips += tables.across(across).size() * std::ssize(tables.lengths(along));
+    }
+  EXPECT_EQ(tables.most_bytes(1), 8 * (cells + 3 * strips));
+  EXPECT_EQ(tables.most_bytes(5), 8 * (cells + 15 * strips));  // worth alone: one table for all copies
+  TableSet timed({shape(10, 6, true)}, {false, 1, 1}, limits(40, 13, 2));
+  EXPECT_EQ(timed.most_bytes(5) % 5, 0);
+  EXPECT_GT(timed.most_bytes(5), tables.most_bytes(5));
+}
+
 }  // namespace
 }  // namespace foldyard

@@ -9,6 +9,7 @@
 #include "core/support/way_title.h"
 #include "inspect/inspect_plan.h"
 #include "job/defaults.h"
+#include "job/roll_planner.h"
 
 namespace foldyard {
 namespace {
@@ -375,6 +376,33 @@ TEST(CompareWays, PlansEachWayAsPlanRollDoes) {
         EXPECT_EQ(*alone, *result.plan) << way_key(result.way);
       }
     }
+}
+
+// Too little for the tables of all ways together, enough for those of one.
+SearchBudget scarce(const Job& job, Aim aim) {
+  SearchBudget budget;
+  while (RollPlanner(job, 0, aim, budget).may_share()) budget.bytes /= 2;
+  return budget;
+}
+
+TEST(CompareWays, GivesTheSamePlansWhereMemoryIsScarce) {
+  const Job job = cushions();
+  for (const Aim aim : {Aim::most_worth, Aim::worth_less_time}) {
+    const Comparison whole = compare_ways(job, 0, aim), alone = compare_ways(job, 0, aim, scarce(job, aim));
+    EXPECT_EQ(alone.ranking, whole.ranking);
+    for (std::size_t i = 0; i < whole.ways.size(); ++i) EXPECT_EQ(alone.ways[i].plan, whole.ways[i].plan) << i;
+  }
+}
+
+TEST(PlanRoll, LeavesOutPlacesWhereMemoryIsScarce) {
+  const Job job = cushions();
+  SearchBudget budget;
+  budget.bytes = 1'000;
+  const auto whole = plan_roll(job, 0, kHalf, Aim::most_worth), few = plan_roll(job, 0, kHalf, Aim::most_worth, budget);
+  ASSERT_TRUE(whole && few);
+  EXPECT_LE(few->worth, whole->worth);
+  EXPECT_LE(whole->worth, few->proof.bound);
+  EXPECT_EQ(inspect_plan(job, *few), std::vector<std::string>());
 }
 
 }  // namespace
