@@ -37,7 +37,7 @@ std::optional<Problem> add_rolls(Job& job, const Call& call) {
   for (const QString& key : call.cloth) {
     const ClothKind* kind = cloth_kind(key.toStdString());
     if (!kind) return unknown("--cloth", key);
-    add_roll(job, *kind, *length);
+    add_roll(job, *kind, *length, spoken(kind->name).toStdString());
   }
   return {};
 }
@@ -46,9 +46,8 @@ std::optional<Problem> add_all_goods(Job& job, const Call& call) {
   for (const QString& key : call.goods) {
     const ReadyGoods* ready = goods_by_key(key.toStdString());
     if (!ready) return unknown("--goods", key);
-    if (auto problem = add_goods(job, std::string(ready->name), ready->goods, ready->is_lined)) {
+    if (auto problem = add_goods(job, spoken(ready->name).toStdString(), ready->goods, ready->is_lined, spoken_text))
       return problem;
-    }
   }
   return {};
 }

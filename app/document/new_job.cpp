@@ -2,6 +2,7 @@
 
 #include "job/defaults.h"
 #include "job/start_job.h"
+#include "language/spoken.h"
 #include "language/tr.h"
 
 namespace foldyard {
@@ -15,7 +16,10 @@ Job empty_job(Unit unit) {
   return job;
 }
 
-void add_canvas(Job& job, Length length) { add_roll(job, *cloth_kind("canvas"), length); }
+void add_canvas(Job& job, Length length) {
+  const ClothKind& canvas = *cloth_kind("canvas");
+  add_roll(job, canvas, length, spoken(canvas.name).toStdString());
+}
 
 }  // namespace
 
@@ -41,7 +45,7 @@ Job own_job(Unit unit, Length width, Length length, const ReadyGoods& goods) {
   add_canvas(job, length);
   job.rolls[0].name = tr("My roll").toStdString();
   job.rolls[0].fabric.width = width;
-  add_goods(job, std::string(goods.name), goods.goods, goods.is_lined);
+  add_goods(job, spoken(goods.name).toStdString(), goods.goods, goods.is_lined, spoken_text);
   return job;
 }
 

@@ -50,4 +50,6 @@ QString spoken(const Problem& problem) {
   return sentence + QLatin1Char('.');
 }
 
+std::string spoken_text(const Words& words) { return spoken(words).toStdString(); }
+
 }  // namespace foldyard

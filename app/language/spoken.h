@@ -18,6 +18,8 @@ namespace foldyard {
 QString spoken(const Words& words);
 // A pattern without places, kept by to_say(); its literal ends with a null.
 QString spoken(std::string_view pattern);
+// For a name that a job keeps, whatever language is spoken later.
+std::string spoken_text(const Words& words);
 // "rolls[2].width: 0 mm ist keine Breite; mehr als null angeben."
 QString spoken(const Problem& problem);
 

@@ -214,7 +214,7 @@ bool Shelf::edit(const Job& next, const QString& words, int chosen_then) {
 
 void Shelf::add_roll(const ClothKind& kind) {
   Job next = document_.job();
-  foldyard::add_roll(next, kind, next.rolls[static_cast<std::size_t>(roll_)].length);
+  foldyard::add_roll(next, kind, next.rolls[static_cast<std::size_t>(roll_)].length, spoken(kind.name).toStdString());
   edit(next, tr("add “%1”").arg(QString::fromStdString(next.rolls.back().name)), static_cast<int>(next.rolls.size()) - 1);
 }
 

@@ -161,9 +161,9 @@ std::optional<Problem> PanelModel::add_panel() {
 
 std::optional<Problem> PanelModel::add_ready(const ReadyGoods& ready) {
   Job next = document_.job();
-  const std::string whose(ready.name);
-  if (auto problem = add_goods(next, whose, ready.goods, ready.is_lined)) return problem;
-  return document_.edit(next, tr("add “%1”").arg(QString::fromStdString(whose)));
+  const QString whose = spoken(ready.name);
+  if (auto problem = add_goods(next, whose.toStdString(), ready.goods, ready.is_lined, foldyard::spoken_text)) return problem;
+  return document_.edit(next, tr("add “%1”").arg(whose));
 }
 
 std::optional<Problem> PanelModel::take_away(int row) {

@@ -6,10 +6,15 @@
 // piece: "Oak cushion, front", "Oak cushion, back". With a lining, its panels
 // follow: "Log carrier, lining". count: how many go into one piece.
 //
+// say: the piece in the maker's language. Names are data, not words: they stay as they are
+// when the language changes.
+//
 // Refused as in cut_size.h.
 //
 // Example: a cushion cover gives a front (1) and a back (2).
 
+#include <functional>
+#include <string>
 #include <vector>
 
 #include "goods/cut_size.h"
@@ -24,11 +29,15 @@ struct GoodsPanel {
   bool operator==(const GoodsPanel&) const = default;
 };
 
-Result<std::vector<GoodsPanel>> panels_of(const std::string& name, const Goods& goods,
-                                          bool is_lined);
+using SayPiece = std::function<std::string(const Words&)>;
+std::string say_in_english(const Words& piece);
 
-// The name of the goods that a panel of this name is sewn into: without its
-// piece, if it ends in it.
-std::string goods_name(const std::string& panel_name, const Sewn& sewn);
+Result<std::vector<GoodsPanel>> panels_of(const std::string& name, const Goods& goods, bool is_lined,
+                                          const SayPiece& say = say_in_english);
+
+// The name of goods by those of their panels: what they share before the last comma. The
+// first, where they share nothing so, or where a panel bears the name of the goods alone.
+// REQUIRES a name.
+std::string goods_name(const std::vector<std::string>& panel_names);
 
 }  // namespace foldyard

@@ -19,6 +19,14 @@ bool takes(const Job& job, const GoodsMade& made, const Sewn& sewn) {
          });
 }
 
+// Goods of one piece are called as their panel.
+std::string name_of(const Job& job, const GoodsMade& made) {
+  std::vector<std::string> names;
+  for (int index : made.panels) names.push_back(panel_at(job, index).name);
+  const Sewn& sewn = *panel_at(job, made.panels.front()).sewn;
+  return piece_name(sewn.goods.kind, sewn.piece, sewn.lining).empty() ? names.front() : goods_name(names);
+}
+
 }  // namespace
 
 std::vector<GoodsMade> goods_of(const Job& job) {
@@ -29,11 +37,12 @@ std::vector<GoodsMade> goods_of(const Job& job) {
     auto place = std::find_if(all.begin(), all.end(),
                               [&](const GoodsMade& made) { return takes(job, made, *sewn); });
     if (place == all.end()) {
-      all.push_back({goods_name(panel_at(job, i).name, *sewn), sewn->goods, {}, 0});
+      all.push_back({{}, sewn->goods, {}, 0});
       place = all.end() - 1;
     }
     place->panels.push_back(i);
   }
+  for (GoodsMade& made : all) made.name = name_of(job, made);
   return all;
 }
 

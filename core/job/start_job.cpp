@@ -2,7 +2,6 @@
 
 #include <algorithm>
 
-#include "goods/goods_panels.h"
 #include "job/defaults.h"
 
 namespace foldyard {
@@ -29,9 +28,10 @@ Panel panel_of(const GoodsPanel& cut) {
 
 }  // namespace
 
-void add_roll(Job& job, const ClothKind& kind, Length length) {
+void add_roll(Job& job, const ClothKind& kind, Length length) { add_roll(job, kind, length, std::string(kind.name)); }
+
+void add_roll(Job& job, const ClothKind& kind, Length length, const std::string& name) {
   int number = 1;
-  const std::string name(kind.name);
   while (is_taken(job.rolls, numbered(name, number))) ++number;
   Roll roll;
   roll.name = numbered(name, number);
@@ -41,9 +41,9 @@ void add_roll(Job& job, const ClothKind& kind, Length length) {
 }
 
 std::optional<Problem> add_goods(Job& job, const std::string& name, const Goods& goods,
-                                 bool is_lined) {
+                                 bool is_lined, const SayPiece& say) {
   for (int number = 1;; ++number) {
-    const auto cuts = panels_of(numbered(name, number), goods, is_lined);
+    const auto cuts = panels_of(numbered(name, number), goods, is_lined, say);
     if (!cuts) return cuts.problem();
     if (std::any_of(cuts->begin(), cuts->end(),
                     [&](const GoodsPanel& cut) { return is_taken(job.panels, cut.name); })) {

@@ -58,13 +58,24 @@ TEST(PanelsOf, RefuseWhatCannotBeSewn) {
   EXPECT_FALSE(panels_of("Strap", strap, false));
 }
 
+TEST(PanelsOf, NamePiecesInTheMakersLanguage) {
+  const auto panels = panels_of("Kissen", kCushion, false, [](const Words& piece) { return piece == "front" ? "vorn" : "hinten"; });
+  ASSERT_TRUE(panels);
+  EXPECT_EQ((*panels)[0].name, "Kissen, vorn");
+  EXPECT_EQ((*panels)[1].name, "Kissen, hinten");
+}
+
 TEST(GoodsName, LeavesThePieceOut) {
-  for (const GoodsPanel& panel : good_panels(kCushion, true)) {
-    EXPECT_EQ(goods_name(panel.name, panel.sewn), "Oak");
-  }
-  EXPECT_EQ(goods_name("Square", {kCushion, Piece::back}), "Square");
-  EXPECT_EQ(goods_name(", back", {kCushion, Piece::back}), ", back");
-  EXPECT_EQ(goods_name("Oak, front", {kCushion, Piece::back}), "Oak, front");
+  std::vector<std::string> names;
+  for (const GoodsPanel& panel : good_panels(kCushion, true)) names.push_back(panel.name);
+  EXPECT_EQ(goods_name(names), "Oak");
+  EXPECT_EQ(goods_name({"Kissen 2, groß, vorn", "Kissen 2, groß, hinten"}), "Kissen 2, groß");
+}
+
+TEST(GoodsName, IsTheFirstWhereNothingIsShared) {
+  EXPECT_EQ(goods_name({"Square", "Square, back"}), "Square");
+  EXPECT_EQ(goods_name({"Oak, front", "Fir, back"}), "Oak, front");
+  EXPECT_EQ(goods_name({", back"}), ", back");
 }
 
 }  // namespace
