@@ -792,11 +792,11 @@
     </message>
     <message>
         <source>What it saves over the batch against the one that is used, at your rate</source>
-        <translation>Was sie über die Serie gegenüber der gebrauchten spart, zu Ihrem Stundensatz</translation>
+        <translation>Was sie über die Serie gegenüber der verwendeten spart, zu Ihrem Stundensatz</translation>
     </message>
     <message>
         <source>used</source>
-        <translation>gebraucht</translation>
+        <translation>verwendet</translation>
     </message>
     <message>
         <source>Step</source>
@@ -1385,10 +1385,6 @@
 </context>
 <context>
     <name>foldyard::BusyRow</name>
-    <message>
-        <source>Stop</source>
-        <translation>Anhalten</translation>
-    </message>
     <message>
         <source>Fold ways planned</source>
         <translation>Geplante Faltarten</translation>
@@ -2887,6 +2883,13 @@
     </message>
 </context>
 <context>
+    <name>foldyard::ProgressRow</name>
+    <message>
+        <source>Stop</source>
+        <translation>Stopp</translation>
+    </message>
+</context>
+<context>
     <name>foldyard::RangeLine</name>
     <message>
         <source>Yield by the length of the roll</source>
@@ -3105,10 +3108,6 @@
 </context>
 <context>
     <name>foldyard::RoundRow</name>
-    <message>
-        <source>Stop</source>
-        <translation>Anhalten</translation>
-    </message>
     <message>
         <source>Rounds of betterment done</source>
         <translation>Fertige Runden der Verbesserung</translation>
