@@ -10,6 +10,8 @@
 #include <QRegularExpression>
 #include <QTemporaryDir>
 
+#include "program.h"
+
 namespace foldyard {
 namespace {
 
@@ -82,15 +84,9 @@ class Documented : public testing::Test {
   void expect_to_run(const QString& command) const {
     QStringList words = QProcess::splitCommand(command);
     words.removeFirst();
-    QProcess process;
-    QProcessEnvironment environment = QProcessEnvironment::systemEnvironment();
-    for (const char* display : {"DISPLAY", "WAYLAND_DISPLAY"}) environment.remove(display);
-    process.setProcessEnvironment(environment);
-    process.setWorkingDirectory(folder_.path());
-    process.start(QStringLiteral(FOLDYARD_BINARY_DIR "/app/foldyard"), words);
-    ASSERT_TRUE(process.waitForFinished(120'000)) << command.toStdString();
-    EXPECT_EQ(process.exitCode(), 0) << command.toStdString() << "\n" << process.readAllStandardError().toStdString();
-    EXPECT_TRUE(process.readAllStandardError().isEmpty()) << command.toStdString();
+    const test::Reply reply = test::run_foldyard(words, folder_.path());
+    EXPECT_EQ(reply.code, 0) << command.toStdString() << "\n" << reply.err.toStdString();
+    EXPECT_TRUE(reply.err.isEmpty()) << command.toStdString();
     const auto to = words.indexOf("--to");
     if (to >= 0) { EXPECT_GT(QFile(folder_.filePath(words[to + 1])).size(), 0) << command.toStdString(); }
   }
@@ -133,10 +129,7 @@ TEST_F(Documented, NoReasonIsLeftOver) {
 
 // Verbs named in the middle of a sentence are verbs of the program.
 TEST_F(Documented, VerbsInSentencesAreKnown) {
-  QProcess process;
-  process.start(QStringLiteral(FOLDYARD_BINARY_DIR "/app/foldyard"), {"--help"});
-  ASSERT_TRUE(process.waitForFinished(60'000));
-  const QString help = QString::fromUtf8(process.readAllStandardOutput());
+  const QString help = QString::fromUtf8(test::run_foldyard({"--help"}, folder_.path()).out);
   static const QRegularExpression named("`foldyard ([a-z]+)");
   int count = 0;
   for (const QString& paper : papers()) {

@@ -7,19 +7,14 @@
 #include <QJsonArray>
 #include <QJsonDocument>
 #include <QJsonObject>
-#include <QProcess>
 #include <QTemporaryDir>
+
+#include "program.h"
 
 namespace foldyard {
 namespace {
 
-struct Reply {
-  int code = -1;
-  QByteArray out;
-  QByteArray err;
-  bool says(const char* words) const { return out.contains(words); }
-  bool complains(const char* words) const { return err.contains(words); }
-};
+using test::Reply;
 
 class Foldyard : public testing::Test {
  protected:
@@ -44,21 +39,8 @@ class Foldyard : public testing::Test {
     file.write(text.replace(from, to));
   }
 
-  Reply run(const QStringList& words, const char* locale = "C.UTF-8",
-            const QString& output = {}) const {
-    QProcess process;
-    if (!output.isEmpty()) process.setStandardOutputFile(output);
-    QProcessEnvironment environment = QProcessEnvironment::systemEnvironment();
-    environment.remove(QStringLiteral("DISPLAY"));
-    environment.remove(QStringLiteral("WAYLAND_DISPLAY"));
-    environment.remove(QStringLiteral("QT_QPA_PLATFORM"));
-    environment.insert(QStringLiteral("LC_ALL"), QLatin1String(locale));
-    process.setProcessEnvironment(environment);
-    process.setWorkingDirectory(folder_.path());
-    process.start(QStringLiteral(FOLDYARD_BINARY_DIR "/app/foldyard"), words);
-    EXPECT_TRUE(process.waitForFinished(60'000));
-    return {process.exitStatus() == QProcess::NormalExit ? process.exitCode() : -1,
-            process.readAllStandardOutput(), process.readAllStandardError()};
+  Reply run(const QStringList& words, const char* locale = "C.UTF-8", const QString& output = {}) const {
+    return test::run_foldyard(words, folder_.path(), locale, output);
   }
 
   QTemporaryDir folder_;

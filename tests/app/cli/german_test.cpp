@@ -4,9 +4,10 @@
 #include <gtest/gtest.h>
 
 #include <QFile>
-#include <QProcess>
 #include <QRegularExpression>
 #include <QTemporaryDir>
+
+#include "program.h"
 
 namespace foldyard {
 namespace {
@@ -24,17 +25,8 @@ class GermanCli : public testing::Test {
   }
 
   Reply run(const QStringList& words, const char* locale = "de_DE.UTF-8") const {
-    QProcess process;
-    QProcessEnvironment environment = QProcessEnvironment::systemEnvironment();
-    for (const char* name : {"DISPLAY", "WAYLAND_DISPLAY", "QT_QPA_PLATFORM", "LANGUAGE"})
-      environment.remove(QLatin1String(name));
-    environment.insert(QStringLiteral("LC_ALL"), QLatin1String(locale));
-    process.setProcessEnvironment(environment);
-    process.setWorkingDirectory(folder_.path());
-    process.start(QStringLiteral(FOLDYARD_BINARY_DIR "/app/foldyard"), words);
-    EXPECT_TRUE(process.waitForFinished(60'000));
-    return {process.exitStatus() == QProcess::NormalExit ? process.exitCode() : -1,
-            QString::fromUtf8(process.readAllStandardOutput()), QString::fromUtf8(process.readAllStandardError())};
+    const test::Reply reply = test::run_foldyard(words, folder_.path(), locale);
+    return {reply.code, QString::fromUtf8(reply.out), QString::fromUtf8(reply.err)};
   }
 
   QByteArray bytes_of(const QString& name) const {
@@ -102,6 +94,15 @@ TEST_F(GermanCli, WritesWhatProgramsReadAsInAnyLanguage) {
 TEST_F(GermanCli, SpeaksEnglishWhereTheSystemSpeaksNeither) {
   for (const char* locale : {"C", "C.UTF-8", "fr_FR.UTF-8"})
     EXPECT_TRUE(run({"--help"}, locale).out.startsWith("Foldyard plans")) << locale;
+}
+
+// Names that a job begins with are the maker's, not the program's.
+TEST_F(GermanCli, NamesWhatAJobBeginsWith) {
+  const Reply begin = run({"begin", "neu.json", "--cloth", "velvet", "--goods", "cushion", "--length", "12 m"});
+  ASSERT_EQ(begin.code, 0) << begin.err.toStdString();
+  const QString job = QString::fromUtf8(bytes_of("neu.json"));
+  for (const char* name : {"\"Samt\"", "\"Kissenbezug, Vorderseite\"", "\"Kissenbezug, Rückseite\""})
+    EXPECT_TRUE(job.contains(QString::fromUtf8(name))) << name << "\n" << job.toStdString();
 }
 
 }  // namespace

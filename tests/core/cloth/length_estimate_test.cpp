@@ -247,5 +247,13 @@ TEST(Range, TakesNoTubeForAnEmptyOne) {
             estimate(ByDiameters{mm(220), mm(0), mm(1)}, kWidth).value().most);
 }
 
+TEST(Refused, IsARollThatCouldBeBareAndAFullOneOfNoWidth) {
+  const MeasuredLength none{};
+  const MeasuredLength tube{Length::mm(50), {}}, outer{Length::mm(50) + Length::units(1), {}}, thick{Length::mm(500), {}};
+  EXPECT_EQ(estimate(ByDiameters{outer, tube, thick}, Length::mm(1'000)).problem().what,
+            "by these figures the roll could be bare");
+  EXPECT_FALSE(estimate_of_rest({Length::mm(9'000), {}}, none, outer, tube));
+}
+
 }  // namespace
 }  // namespace foldyard

@@ -4,25 +4,14 @@
 
 #include <functional>
 
-#include "job/defaults.h"
+#include "core/support/roomy_job.h"
 #include "job/limits.h"
 
 namespace foldyard {
 namespace {
 
-// A job with room around each of its figures, so that each can be taken to
-// its limit alone: a wide roll, a small panel, a thick cutter.
-Job roomy_job() {
-  Job job = default_job();
-  job.rolls = {{"Oak", default_fabric(), Length::mm(40'000)}};
-  job.panels = {{"Square", Length::mm(50), Length::mm(50), false, true, Worth::whole(1)}};
-  return job;
-}
-
-std::string where(const Job& job) {
-  const auto problem = check_job(job);
-  return problem ? problem->where : "";
-}
+using test::roomy_job;
+using test::where;
 
 TEST(CheckJob, LetsASoundJobPass) { EXPECT_EQ(where(roomy_job()), ""); }
 
@@ -212,6 +201,14 @@ TEST(CheckJob, SaysAWholeSentence) {
   Job job = roomy_job();
   job.rolls[0].fabric.width = Length();
   EXPECT_EQ(check_job(job)->sentence(), "rolls[0].width: 0 cm is too small; give 1 cm to 10 m.");
+}
+
+TEST(CheckJob, NamesTheSizeThatShrinkageKeepsFromFitting) {
+  Job job = roomy_job();
+  job.rolls[0].fabric.shrinkage.across = 1'000;  // 10 %
+  job.panels[0].across = Length::mm(1'350);
+  EXPECT_NE(check_job(job)->sentence().find("cut 150 cm × 5 cm on roll \"Oak\" for its shrinkage"), std::string::npos)
+      << check_job(job)->sentence();
 }
 
 }  // namespace

@@ -2,7 +2,7 @@
 
 #include <gtest/gtest.h>
 
-#include "job/check_job.h"
+#include "core/support/damages.h"
 #include "job/defaults.h"
 
 namespace foldyard {
@@ -36,13 +36,7 @@ void cut_small(Job& job, std::int64_t hours) {
   job.pace.mark = job.pace.handle = Duration::ms(hours * 3'600'000 / 2 / 3 / 800'000 / 4);
 }
 
-struct Row {
-  const char* name;
-  void (*damage)(Job&);
-  const char* sentence;  // empty: it stands
-};
-
-const Row kRows[] = {
+const test::Damage kRows[] = {
     {"as it is", [](Job&) {}, ""},
     {"other marks on one cloth", [](Job& j) { j.rolls[1].marks = {"printed"}; },
      "rolls[1].marks: the roll is of the cloth \"moss\" as \"Moss 1\" is, but has other marks; give rolls of one "
@@ -123,19 +117,15 @@ const Row kRows[] = {
     {"too much cutting", [](Job& j) { cut_small(j, 4'001'000); },
      "rolls: cutting all rolls may take more than 4000000 hours; plan fewer rolls or larger panels, or correct the "
      "seconds of the steps."},
+    {"panels on hand of other marks", [](Job& j) { j.on_hand = {{0, "moss", {"printed"}, 3}}; },
+     "on_hand[0].marks: the panels are of the cloth \"moss\" and have other marks than its rolls; give them the same "
+     "marks."},
     {"an aim twice", [](Job& j) { j.order.aims = {BatchAim::cloth, BatchAim::lifts, BatchAim::cloth}; },
      "order.aims[2]: the aim stands twice; name each once."},
     {"no aims", [](Job& j) { j.order.aims.clear(); }, ""},
   };
 
-TEST(CheckOrder, SaysWhatCannotStandWhereAndWhatToDo) {
-  for (const Row& row : kRows) {
-    Job job = carriers();
-    row.damage(job);
-    const auto problem = check_job(job);
-    EXPECT_EQ(problem ? problem->sentence() : "", row.sentence) << row.name;
-  }
-}
+TEST(CheckOrder, SaysWhatCannotStandWhereAndWhatToDo) { test::expect_sentences(carriers(), kRows); }
 
 }  // namespace
 }  // namespace foldyard

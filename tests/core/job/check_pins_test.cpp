@@ -2,8 +2,8 @@
 
 #include <gtest/gtest.h>
 
+#include "core/support/damages.h"
 #include "core/support/order_job.h"
-#include "job/check_job.h"
 
 namespace foldyard {
 namespace {
@@ -16,13 +16,7 @@ Job with_kept() {
   return job;
 }
 
-struct Row {
-  const char* name;
-  void (*damage)(Job&);
-  const char* sentence;  // empty: it stands
-};
-
-const Row kRows[] = {
+const test::Damage kRows[] = {
     {"as it is", [](Job&) {}, ""},
     {"a line kept on a roll", [](Job& j) { j.order.lines[0].roll = "moss 2"; }, ""},
     {"no such roll", [](Job& j) { j.order.lines[0].roll = "moss 9"; },
@@ -47,14 +41,7 @@ const Row kRows[] = {
      "order.kept[0].lines: the way has another number of folds; give each its place."},
 };
 
-TEST(CheckPins, SaysWhatCannotStand) {
-  for (const Row& row : kRows) {
-    Job job = with_kept();
-    row.damage(job);
-    const auto problem = check_job(job);
-    EXPECT_EQ(problem ? problem->sentence() : "", row.sentence) << row.name;
-  }
-}
+TEST(CheckPins, SaysWhatCannotStand) { test::expect_sentences(with_kept(), kRows); }
 
 }  // namespace
 }  // namespace foldyard

@@ -5,24 +5,14 @@
 #include <functional>
 
 #include "cloth/length_estimate.h"
+#include "core/support/roomy_job.h"
 #include "job/check_job.h"
-#include "job/defaults.h"
 
 namespace foldyard {
 namespace {
 
-// 40 m of cloth 140 cm wide, one square panel of 5 cm.
-Job roomy_job() {
-  Job job = default_job();
-  job.rolls = {{"Oak", default_fabric(), Length::mm(40'000)}};
-  job.panels = {{"Square", Length::mm(50), Length::mm(50), false, true, Worth::whole(1)}};
-  return job;
-}
-
-std::string where(const Job& job) {
-  const auto problem = check_job(job);
-  return problem ? problem->where : "";
-}
+using test::roomy_job;
+using test::where;
 
 std::string what(const Job& job) {
   const auto problem = check_job(job);

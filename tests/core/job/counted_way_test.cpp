@@ -2,26 +2,22 @@
 
 #include <gtest/gtest.h>
 
+#include "core/support/cushions.h"
 #include "inspect/inspect_hand.h"
 #include "inspect/inspect_plan.h"
-#include "job/defaults.h"
 #include "job/hand_edit.h"
 
 namespace foldyard {
 namespace {
 
-constexpr FoldWay kHalf{FoldKind::selvedge_to_selvedge, 2, false, true};
-
+// A seat is worth nine arms.
 Job cushions() {
-  Job job = default_job();
-  Fabric fabric = default_fabric();
-  fabric.width = Length::mm(1500);
-  fabric.selvedge = Length::mm(10);
-  job.rolls = {{"grey", fabric, Length::mm(5000)}};
-  job.panels = {{"seat", Length::mm(450), Length::mm(900), false, true, Worth::whole(9)},
-                {"arm", Length::mm(300), Length::mm(400), true, true, Worth::whole(1)}};
+  Job job = test::cushions();
+  job.panels[0].worth = Worth::whole(9);
   return job;
 }
+
+constexpr FoldWay kHalf{FoldKind::selvedge_to_selvedge, 2, false, true};
 
 Result<Plan> with_at_least(const Job& job, const FoldWay& way, Aim aim, std::map<std::string, std::int64_t> least) {
   Hand hand;
@@ -80,6 +76,18 @@ TEST(CountedWay, StopsWhenItIsCancelled) {
   Hand hand;
   hand.at_least["arm"] = 20;
   EXPECT_FALSE(CountedWay(job, 0, Aim::most_worth, {}, hand, {40'000'000, &stop}).run(24));
+}
+
+// Without a search for prices nothing that was asked for need be found.
+TEST(CountedWay, SaysWhatWasAskedForWhereNothingIsFound) {
+  Hand hand;
+  hand.at_least = {{"seat", 4}, {"arm", 22}};
+  Job job = cushions();
+  job.rolls[0].length = Length::mm(2'500);
+  const Result<Plan> plan = CountedWay(job, 0, Aim::most_worth, {}, hand, {}).run(0);
+  ASSERT_FALSE(plan);
+  EXPECT_EQ(plan.problem().what,
+            "no plan with at least 4 of seat and 22 of arm was found; that there is none is not proved");
 }
 
 }  // namespace

@@ -42,5 +42,18 @@ TEST(FirstFault, CountsAListThatIsNeededAndOneThatIsNot) {
   EXPECT_EQ(sentence(faults), "flaws: the list has 201 entries; use at most 200.");
 }
 
+TEST(FirstFault, RefusesNamesThatNoLineCanHold) {
+  FirstFault empty(Unit::cm), broken(Unit::cm), sound(Unit::cm);
+  empty.name("rolls[0].name", " ", true);
+  broken.name("rolls[0].name", "Moss\ngreen", true);
+  sound.name("rolls[0].cloth", "", false);
+  EXPECT_EQ(empty.fault()->sentence(), "rolls[0].name: the name is empty; give it one.");
+  EXPECT_EQ(broken.fault()->sentence(),
+            "rolls[0].name: the name holds a line break or another control character; leave it out.");
+  EXPECT_FALSE(sound.fault());
+}
+
+TEST(FirstFault, NamesAnEntryOfAList) { EXPECT_EQ(at("rolls", 2), "rolls[2]"); }
+
 }  // namespace
 }  // namespace foldyard

@@ -2,25 +2,16 @@
 
 #include <gtest/gtest.h>
 
-#include "job/defaults.h"
+#include "core/support/cushions.h"
 #include "job/sum_up.h"
 
 namespace foldyard {
 namespace {
 
-Job cushions() {
-  Job job = default_job();
-  Fabric fabric = default_fabric();
-  fabric.width = Length::mm(1500);
-  fabric.selvedge = Length::mm(10);
-  job.rolls = {{"grey", fabric, Length::mm(5000)}};
-  job.panels = {{"seat", Length::mm(450), Length::mm(900), false, true, Worth::whole(3), 7},
-                {"arm", Length::mm(300), Length::mm(400), true, true, Worth::whole(1), 5}};
-  return job;
-}
+using test::few_cushions;
 
 TEST(BoundInWorth, IsTheGainWhereWorthIsCounted) {
-  const Job job = cushions();
+  const Job job = few_cushions();
   const LimitedCase c(job, 0, Aim::most_worth, {}, {});
   EXPECT_EQ(bound_in_worth(c, Worth::whole(26).parts() * c.scale), Worth::whole(26));
   EXPECT_EQ(bound_in_worth(c, Worth::whole(26).parts() * c.scale + c.scale - 1), Worth::whole(26));
@@ -28,7 +19,7 @@ TEST(BoundInWorth, IsTheGainWhereWorthIsCounted) {
 
 // A plan's own value, as a bound, is never less than its net worth.
 TEST(BoundInWorth, HoldsForThePlanThatReachesIt) {
-  const Job job = cushions();
+  const Job job = few_cushions();
   for (const FoldWay& way : {FoldWay{}, FoldWay{FoldKind::selvedge_to_selvedge, 2, false, true}}) {
     const LimitedCase c(job, 0, Aim::worth_less_time, way, {});
     RollPlanner planner(job, 0, Aim::worth_less_time, {});

@@ -2,25 +2,16 @@
 
 #include <gtest/gtest.h>
 
+#include "core/support/cushions.h"
 #include "inspect/inspect_plan.h"
-#include "job/defaults.h"
 
 namespace foldyard {
 namespace {
 
-Job cushions() {
-  Job job = default_job();
-  Fabric fabric = default_fabric();
-  fabric.width = Length::mm(1500);
-  fabric.selvedge = Length::mm(10);
-  job.rolls = {{"grey", fabric, Length::mm(5000)}};
-  job.panels = {{"seat", Length::mm(450), Length::mm(900), false, true, Worth::whole(3), 7},
-                {"arm", Length::mm(300), Length::mm(400), true, true, Worth::whole(1), 5}};
-  return job;
-}
+using test::few_cushions;
 
 TEST(LimitedWay, ProvesAPlanThatCutsAllThatIsWanted) {
-  const Job job = cushions();
+  const Job job = few_cushions();
   for (const FoldWay& way : {FoldWay{}, FoldWay{FoldKind::selvedge_to_selvedge, 2, false, true}}) {
     const auto plan = LimitedWay(job, 0, Aim::most_worth, way, {}, {}).run(10);
     ASSERT_TRUE(plan) << way_key(way);
@@ -31,7 +22,7 @@ TEST(LimitedWay, ProvesAPlanThatCutsAllThatIsWanted) {
 }
 
 TEST(LimitedWay, FoldsNothingThatGivesMoreThanIsWanted) {
-  Job job = cushions();
+  Job job = few_cushions();
   for (Panel& p : job.panels) p.on_fold = false, p.at_most = 1;
   const auto plan = LimitedWay(job, 0, Aim::most_worth, {FoldKind::selvedge_to_selvedge, 2, false, true}, {}, {}).run(10);
   ASSERT_FALSE(plan);
@@ -39,14 +30,14 @@ TEST(LimitedWay, FoldsNothingThatGivesMoreThanIsWanted) {
 }
 
 TEST(LimitedWay, StopsWhenItIsCancelled) {
-  const Job job = cushions();
+  const Job job = few_cushions();
   std::atomic<bool> stop = true;
   const auto plan = LimitedWay(job, 0, Aim::most_worth, FoldWay{}, {40'000'000, &stop}, {}).run(10);
   EXPECT_FALSE(plan);
 }
 
 TEST(LimitedWay, BoundsWhatFewStepsCannotProve) {
-  Job job = cushions();
+  Job job = few_cushions();
   job.panels[0].at_most = 5;
   job.panels[1].at_most.reset();
   const auto full = LimitedWay(job, 0, Aim::most_worth, FoldWay{}, {}, {}).run(30);

@@ -221,5 +221,19 @@ TEST(MarkCut, LeavesAJobThatStands) {
   EXPECT_FALSE(problem) << problem->sentence();
 }
 
+TEST(MarkCut, RefusesMoreRollsThanAShelfHolds) {
+  SoundBatch batch = four_lays();
+  batch.job.losses.keep_across = batch.job.losses.keep_along = Length::mm(5);
+  for (int i = 0; std::ssize(batch.job.rolls) < 200; ++i) {
+    batch.job.rolls.push_back(batch.job.rolls[1]);
+    batch.job.rolls.back().name = "spare " + std::to_string(i);
+  }
+  for (Plan& plan : batch.plan.rolls)
+    for (Pattern& pattern : plan.patterns)
+      pattern.rests.push_back({RestKind::remnant, {{Length(), Length::mm(300)}, {Length(), Length::mm(300)}}});
+  EXPECT_EQ(mark_cut(batch.job, batch.plan, {"Monday", {0, 1}}).problem().sentence(),
+            "rolls: the shelf would hold more than 200 rolls; take away remnants you do not need, then mark again.");
+}
+
 }  // namespace
 }  // namespace foldyard

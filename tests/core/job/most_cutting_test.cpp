@@ -2,7 +2,7 @@
 
 #include <gtest/gtest.h>
 
-#include "job/defaults.h"
+#include "core/support/cushions.h"
 #include "job/plan_roll.h"
 
 namespace foldyard {
@@ -54,10 +54,11 @@ TEST(MostCutting, CountsTheTravelOfTheCutter) {
 }
 
 TEST(MostCutting, IsNoLessThanAnyPlanTakes) {
-  Job job = default_job();
+  Job job = test::cushions();
   job.pace.allowance_percent = 15;
-  for (const WayResult& result : compare_ways(job, 0, Aim::most_worth).ways)
-    if (result.plan) EXPECT_LE(result.plan->time, Duration::seconds(3'600) * most_cutting_hours(job));
+  const Comparison comparison = compare_ways(job, 0, Aim::most_worth);
+  for (const WayResult& result : comparison.ways)
+    if (result.plan) { EXPECT_LE(result.plan->time, Duration::seconds(3'600) * most_cutting_hours(job)); }
 }
 
 }  // namespace

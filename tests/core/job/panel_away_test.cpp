@@ -69,5 +69,14 @@ TEST(PanelAway, RefusesTheLastPanel) {
   EXPECT_EQ(next.problem().where, "panels[0]");
 }
 
+TEST(PanelAway, RefusesAPanelOfALengthThatIsKeptAndMovesThoseBehindIt) {
+  Job job = with_bag();
+  job.order.kept = {{"Moss", 1, Length::mm(600), {}, {}, {{NodeKind::take, Direction::along, {}, 2}}}};
+  EXPECT_EQ(without_panel(job, 1)->order.kept[0].steps[0].panel, 1);
+  job.products.clear();
+  EXPECT_EQ(without_panel(job, 2).problem().sentence(),
+            "panels[2]: a length that is kept on \"Moss\" has it; let that length go first.");
+}
+
 }  // namespace
 }  // namespace foldyard

@@ -212,5 +212,35 @@ TEST(PlanBatch, HoldsALimitOnCopies) {
             "limit off the panel.");
 }
 
+// The only roll of its cloth, and a rule of the cloth that one of two rolls is of.
+TEST(PlanBatch, KeepsALineOnTheOnlyRollOfItsCloth) {
+  Job job = test::order_job();
+  job.order.lines[1].roll = "sand 1";
+  const auto plan = plan_batch(job, few_rounds());
+  EXPECT_EQ(found_in(job, plan), std::vector<std::string>());
+  EXPECT_GE(made_of(*plan, 1, "sand"), 8);
+}
+
+TEST(PlanBatch, HoldsARuleOfTheClothThatALineIsKeptOn) {
+  Job job = test::order_job();
+  job.order.lines[0] = {0, 4, 0, {}, 0, {{"moss", 0, 3}}, "moss 2"};
+  const auto plan = plan_batch(job, few_rounds());
+  EXPECT_EQ(found_in(job, plan), std::vector<std::string>());
+  EXPECT_EQ(made_of(*plan, 0, "moss"), 3);
+  ASSERT_EQ(plan->shortfalls.size(), 1u);
+  EXPECT_EQ(plan->shortfalls[0].pieces, 1);
+}
+
+TEST(PlanBatch, SewsFromWhatIsOnHandOfClothThatIsGone) {
+  Job job = test::order_job();
+  job.order.lines = {{1, 3, 0, {"violet"}, 0, {}}, {0, 1, 0, {}, 0, {}}};
+  job.on_hand = {{2, "violet", {"plain"}, 4}};
+  const auto plan = plan_batch(job, few_rounds());
+  EXPECT_EQ(found_in(job, plan), std::vector<std::string>());
+  EXPECT_EQ(made_of(*plan, 0, "violet"), 2);
+  ASSERT_EQ(plan->shortfalls.size(), 1u);
+  EXPECT_EQ(plan->shortfalls[0].line, 0);
+}
+
 }  // namespace
 }  // namespace foldyard

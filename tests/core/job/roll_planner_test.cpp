@@ -2,6 +2,7 @@
 
 #include <gtest/gtest.h>
 
+#include "core/support/cushions.h"
 #include "inspect/inspect_plan.h"
 #include "job/defaults.h"
 
@@ -9,13 +10,8 @@ namespace foldyard {
 namespace {
 
 Job cushions() {
-  Job job = default_job();
-  Fabric fabric = default_fabric();
-  fabric.width = Length::mm(1500);
-  fabric.selvedge = Length::mm(10);
-  job.rolls = {{"grey", fabric, Length::mm(3000)}, {"blue", fabric, Length::mm(5000)}};
-  job.panels = {{"seat", Length::mm(450), Length::mm(900), false, true, Worth::whole(3)},
-                {"arm", Length::mm(300), Length::mm(400), true, true, Worth::whole(1)}};
+  Job job = test::cushions();
+  job.rolls = {test::cushion_cloth("grey", Length::mm(3000)), test::cushion_cloth("blue")};
   return job;
 }
 
