@@ -41,8 +41,8 @@ std::vector<double> shares_of(const BatchTable& table) {
 void add_table(std::vector<ListLine>& lines, const BatchTable& table) {
   const std::vector<double> shares = shares_of(table);
   lines.push_back(heading_line(table.heading));
-  lines.push_back({LineKind::head_row, table.head, shares, -1});
-  for (const QStringList& row : table.rows) lines.push_back({LineKind::row, row, shares, -1});
+  lines.push_back({LineKind::head_row, table.head, shares, -1, true});
+  for (const QStringList& row : table.rows) lines.push_back({LineKind::row, row, shares, -1, true});
   if (!table.note.isEmpty()) lines.push_back(paragraph_line(table.note));
   lines.push_back(gap_line());
 }

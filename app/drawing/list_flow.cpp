@@ -32,8 +32,22 @@ TextStyle style_of(LineKind kind) {
   }
 }
 
-double last_share(const ListLine& line, double width) {
-  return line.shares.empty() ? width : line.shares.back() * width;
+constexpr double kBetweenCells = 1.5;
+
+bool wraps(const ListLine& line, qsizetype cell) { return line.all_wrap || cell + 1 == line.cells.size(); }
+
+// The width that the words of a cell have.
+double width_of_cell(const ListLine& line, qsizetype cell, double width) {
+  if (line.shares.empty()) return width;
+  const double share = line.shares[static_cast<std::size_t>(cell)] * width;
+  return cell + 1 == line.cells.size() ? share : share - kBetweenCells;
+}
+
+double height_of_cells(const ListLine& line, const TextStyle& style, double width) {
+  double height = line_height(style);
+  for (qsizetype i = 0; i < line.cells.size(); ++i)
+    if (wraps(line, i)) height = std::max(height, paragraph_height(line.cells[i], style, width_of_cell(line, i, width)));
+  return height;
 }
 
 std::vector<double> heights_of(const std::vector<ListLine>& lines, double width) {
@@ -81,14 +95,13 @@ void draw_cells(QPainter& painter, const QRectF& box, const ListLine& line) {
   double x = box.left();
   for (qsizetype i = 0; i < line.cells.size(); ++i) {
     const double share = line.shares[static_cast<std::size_t>(i)] * box.width();
-    const bool last = i + 1 == line.cells.size();
     if (i == 0 && line.swatch >= 0) {
       draw_panel_ground(painter, QRectF(x, box.top() + 0.5, kSwatch, 2.6), line.swatch);
       draw_text(painter,
                 QRectF(x + kSwatch + 1, box.top(), share - kSwatch - 1.5, line_height(style)),
                 line.cells[i], style);
-    } else if (last) {
-      draw_paragraph(painter, {x, box.top()}, share, line.cells[i], style);
+    } else if (wraps(line, i)) {
+      draw_paragraph(painter, {x, box.top()}, width_of_cell(line, i, box.width()), line.cells[i], style);
     } else {
       draw_text(painter, QRectF(x, box.top(), share - 0.8, line_height(style)), line.cells[i],
                 style);
@@ -139,9 +152,7 @@ double line_height_of(const ListLine& line, double width) {
       return paragraph_height(line.cells.front(), style, width) + 0.5;
     case LineKind::head_row:
     case LineKind::row:
-      return std::max(line_height(style),
-                      paragraph_height(line.cells.back(), style, last_share(line, width))) +
-             0.3;
+      return height_of_cells(line, style, width) + 0.3;
   }
   return 0;
 }

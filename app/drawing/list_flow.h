@@ -3,8 +3,9 @@
 // Lists set in columns: headings, rows of cells and paragraphs, one after
 // another, filling columns from left to right and going on over pages.
 //
-// A heading never ends a column, and keeps a short list together with it. Cells take fixed shares of the column's
-// width; the last cell of a row wraps, the others are elided.
+// A heading never ends a column, and keeps a short list together with it. Cells take fixed
+// shares of the column's width; the last cell of a row wraps, the others are elided, unless
+// all wrap.
 // place_lines draws nothing: it says how many lines fit, so that pages can be
 // counted before any is painted.
 
@@ -23,6 +24,7 @@ struct ListLine {
   QStringList cells;
   std::vector<double> shares;  // of the width, one for each cell
   int swatch = -1;             // a panel's look in the first cell
+  bool all_wrap = false;
 };
 
 ListLine heading_line(const QString& words);

@@ -110,7 +110,7 @@ TEST_F(AutosaveTest, ACrashAfterAnyNumberOfEditsGivesTheLastAutosave) {
   const auto seed = std::random_device{}();
   SCOPED_TRACE(testing::Message() << "seed " << seed);
   std::mt19937 random(seed);
-  for (int k = 0; k <= 60; ++k) {
+  for (int k = 0; k <= 200; ++k) {
     SCOPED_TRACE(testing::Message() << "k " << k);
     bench = std::make_unique<Bench>(folder.filePath(QString::number(k)));
     auto& document = bench->document;

@@ -48,5 +48,12 @@ TEST(ListFlow, TheLastCellWraps) {
   EXPECT_GT(line_height_of(many, 60), 3 * line_height_of(one, 60));
 }
 
+TEST(ListFlow, OtherCellsWrapOnlyWhereAllDo) {
+  ListLine line{LineKind::row, {QString("many words ").repeated(20), "short"}, {0.5, 0.5}, -1};
+  const double elided = line_height_of(line, 60);
+  line.all_wrap = true;
+  EXPECT_GT(line_height_of(line, 60), 3 * elided);
+}
+
 }  // namespace
 }  // namespace foldyard
