@@ -112,6 +112,7 @@ Job largest_job(std::size_t rolls, std::size_t flaws) {
 // hand and was cut, and as many flaws as the rest of the file has room for.
 Job fullest_job() {
   Job job = largest_job(limits::kMostRolls, 0);
+  job.pace = {};  // so that all may be cut in the hours that there may be
   for (std::size_t i = 0; i < limits::kMostWebbings; ++i) {
     job.webbings.push_back({name("Webbing ", i), limits::kWebbingRoll.most});
     job.webbings.back().ends.assign(limits::kMostEnds, limits::kWebbingCut.most);
