@@ -31,7 +31,7 @@ std::vector<double> shares_of(const BatchTable& table) {
   for (qsizetype c = 0; c < table.head.size(); ++c) {
     qsizetype longest = table.head[c].size();
     for (const QStringList& row : table.rows) longest = std::max(longest, row[c].size());
-    widths.push_back(static_cast<double>(std::clamp<qsizetype>(longest, 5, 34)) + 2);
+    widths.push_back(static_cast<double>(std::clamp<qsizetype>(longest, 5, 34)) + 3);
     sum += widths.back();
   }
   for (double& width : widths) width /= sum;

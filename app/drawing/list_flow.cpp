@@ -32,7 +32,7 @@ TextStyle style_of(LineKind kind) {
   }
 }
 
-constexpr double kBetweenCells = 1.5;
+constexpr double kBetweenCells = 0.8;
 
 bool wraps(const ListLine& line, qsizetype cell) { return line.all_wrap || cell + 1 == line.cells.size(); }
 
@@ -58,7 +58,8 @@ std::vector<double> heights_of(const std::vector<ListLine>& lines, double width)
 
 void draw_nothing(const ListLine&, int, double) {}
 
-// A heading keeps its list with it if that is short, else its first two lines.
+// A heading keeps its list with it if that is short, else its head row and first row. Both
+// judge the same list and the same rows, so both stay or both go.
 double height_kept_together(const std::vector<ListLine>& lines, const std::vector<double>& heights,
                             std::size_t first) {
   constexpr std::size_t kShort = 9;
@@ -66,7 +67,8 @@ double height_kept_together(const std::vector<ListLine>& lines, const std::vecto
   if (kind != LineKind::heading && kind != LineKind::head_row) return heights[first];
   std::size_t end = first + 1;
   while (end < lines.size() && lines[end].kind != LineKind::gap) ++end;
-  if (end - first > kShort) end = first + 3;
+  const std::size_t above = kind == LineKind::head_row ? 1 : 0;
+  if (end - first + above > kShort) end = std::min(end, first + 3 - above);
   return std::accumulate(heights.begin() + static_cast<std::ptrdiff_t>(first),
                          heights.begin() + static_cast<std::ptrdiff_t>(end), 0.0);
 }

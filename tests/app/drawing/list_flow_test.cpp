@@ -55,5 +55,16 @@ TEST(ListFlow, OtherCellsWrapOnlyWhereAllDo) {
   EXPECT_GT(line_height_of(line, 60), 3 * elided);
 }
 
+// Whatever room there is and however long the list, no heading is the last line.
+TEST(ListFlow, AHeadingNeverStandsAloneAboveItsHeadRow) {
+  for (int count = 1; count < 14; ++count) {
+    std::vector<ListLine> lines{paragraph_line("before"), gap_line(), heading_line("Cuts"),
+                                {LineKind::head_row, {"number", "way"}, {0.2, 0.8}, -1}};
+    for (int i = 0; i < count; ++i) lines.push_back({LineKind::row, {QString::number(i), "along"}, {0.2, 0.8}, -1});
+    for (double room = 10; room < 70; room += 0.5)
+      EXPECT_NE(fitting_lines(lines, 0, {80, room}, 1), 3u) << count << " rows, " << room << " mm";
+  }
+}
+
 }  // namespace
 }  // namespace foldyard
