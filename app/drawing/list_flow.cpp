@@ -32,7 +32,7 @@ TextStyle style_of(LineKind kind) {
   }
 }
 
-constexpr double kBetweenCells = 0.8;
+constexpr double kBetweenCells = 1.4;
 
 bool wraps(const ListLine& line, qsizetype cell) { return line.all_wrap || cell + 1 == line.cells.size(); }
 
