@@ -222,7 +222,7 @@ class Search {
 
   void add(const PartialSeries& from, const Entry& e) {
     PartialSeries s{from.copies + e.copies, from.size + e.size, from.gain + e.gain, from.priced + e.priced,
-            from.cost + e.cost, -1, false};
+                    from.cost + e.cost, -1, false};
     std::vector<int>& same = places_[s.copies];
     for (const int i : same) {
       PartialSeries& other = states_[static_cast<std::size_t>(i)];

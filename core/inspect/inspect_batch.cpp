@@ -38,8 +38,7 @@ namespace {
 
 // REQUIRES a length.
 const FoldWay& first_way(const Plan& plan) {
-  const Lay& lay = plan.lays[static_cast<std::size_t>(plan.lengths[0].lay)];
-  return pattern_of(plan, lay).fold.way;
+  return pattern_of(plan, plan.lengths[0]).fold.way;
 }
 
 // Whether every roll's plan is sound enough for sums.

@@ -19,8 +19,7 @@ bool names_what_is_lost(const Plan& plan) {
 std::int64_t copies_of(int panel, const Plan& plan) {
   std::int64_t copies = 0;
   for (const LengthOnRoll& length : plan.lengths) {
-    const Lay& lay = plan.lays[static_cast<std::size_t>(length.lay)];
-    for (const PlacedPanel& placed : pattern_of(plan, lay).panels)
+    for (const PlacedPanel& placed : pattern_of(plan, length).panels)
       copies += placed.panel == panel;
   }
   for (const LostPanel& lost : plan.lost) {

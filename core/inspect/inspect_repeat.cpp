@@ -62,10 +62,8 @@ void inspect_repeat(const Job& job, const Plan& plan, Findings& findings) {
   if (!fabric.repeat.is_any()) return;
   for (std::size_t i = 0; i < plan.lengths.size(); ++i) {
     const LengthOnRoll& length = plan.lengths[i];
-    const Lay& lay = plan.lays[static_cast<std::size_t>(length.lay)];
     const Length start = length.on_roll.from + job.losses.allowance / 2;
-    inspect_length(job, fabric, {i + 1, start, pattern_of(plan, lay)},
-                   findings);
+    inspect_length(job, fabric, {i + 1, start, pattern_of(plan, length)}, findings);
   }
 }
 

@@ -49,8 +49,7 @@ void add_panels(Sums& sums, const Job& job, const Pattern& pattern, std::int64_t
 void take_off_lost(Sums& sums, const Job& job, const Plan& plan) {
   for (const LostPanel& lost : find_lost_panels(job, plan)) {
     const LengthOnRoll& length = plan.lengths[static_cast<std::size_t>(lost.length)];
-    const Lay& lay = plan.lays[static_cast<std::size_t>(length.lay)];
-    const Pattern& pattern = pattern_of(plan, lay);
+    const Pattern& pattern = pattern_of(plan, length);
     const PlacedPanel& placed = pattern.panels[static_cast<std::size_t>(lost.panel)];
     const auto index = static_cast<std::size_t>(placed.panel);
     --sums.yield[index];

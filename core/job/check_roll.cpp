@@ -13,8 +13,6 @@ bool is_colour(const std::string& text) {
          text.find_first_not_of("0123456789abcdefABCDEF", 1) == std::string::npos;
 }
 
-// Whether its length is only the low end of an estimate.
-
 // Holds each figure of a measure to its limits.
 struct MeasureLimits {
   FirstFault& faults;

@@ -17,9 +17,9 @@
 // holds more that can be cut.
 //
 // Refused, in one sentence: no lay; a lay twice or that the plan has not; more
-// spoilt than was cut; a roll left longer than it was, or could be at the most; on cloth with flaws or a
-// repeat, a length behind one that is not cut (its place on the roll would be
-// lost); a shelf that would be too full.
+// spoilt than was cut; a roll left longer than it was, or could be at the most; on
+// cloth with flaws or a repeat, a length behind one that is not cut (its place on the
+// roll would be lost); a shelf that would be too full.
 //
 // The history says when, how many lays, what they gave, what was spoilt, how much each
 // roll lost and what it held then: of a roll that was only measured, at the least.

@@ -27,7 +27,7 @@ Wide most_ticks(const Roll& roll, const Smallest& smallest, const Pace& pace) {
   const Wide panels = cloth / smallest.area.square_units();
   const Wide lengths = roll.length.units() / smallest.side.units();
   const Wide travel = 4 * cloth / smallest.side.units() + lengths * roll.fabric.width.units();
-  return pace.unroll.ticks() + panels * (pace.mark * 3 + pace.handle).ticks() +
+  return pace.unroll.ticks() + panels * (pace.mark * 4 + pace.handle).ticks() +
          lengths * (pace.cross_cut + pace.fold * 12 + pace.lift).ticks() + travel * pace.ms_per_metre;
 }
 

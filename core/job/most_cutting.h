@@ -4,9 +4,9 @@
 // included; whole hours, rounded up. Coarse by intent: it keeps sums of times within 64 bits.
 //
 // A roll holds at most its area over that of the smallest panel, and as many lengths as
-// shortest panels end to end. Each panel is marked up to three times and handled once; each
-// length is cross-cut, folded up to twelve times and lifted once; pieces of cloth no narrower
-// than the narrowest panel have edges of at most four areas over that width.
+// shortest panels end to end. Each panel is cut free on at most four sides, each marked, and
+// handled once; each length is cross-cut, folded up to twelve times and lifted once; pieces of
+// cloth no narrower than the narrowest panel have edges of at most four areas over that width.
 //
 // REQUIRES a job whose panels and rolls have sizes above zero.
 //

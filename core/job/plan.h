@@ -143,18 +143,18 @@ struct Plan {
   bool operator==(const Plan&) const = default;
 };
 
+// How a lay, or a length, is cut. REQUIRES one of this plan.
+inline const Pattern& pattern_of(const Plan& plan, const Lay& lay) { return plan.patterns[ix(lay.pattern)]; }
+inline const Pattern& pattern_of(const Plan& plan, const LengthOnRoll& length) {
+  return pattern_of(plan, plan.lays[ix(length.lay)]);
+}
+
 // A way in the comparison: its plan, or why there is none.
 struct WayResult {
   FoldWay way;
   std::optional<Plan> plan;
   Words refused;
 };
-
-// How a lay, or a length, is cut. REQUIRES one of this plan.
-inline const Pattern& pattern_of(const Plan& plan, const Lay& lay) { return plan.patterns[ix(lay.pattern)]; }
-inline const Pattern& pattern_of(const Plan& plan, const LengthOnRoll& length) {
-  return pattern_of(plan, plan.lays[ix(length.lay)]);
-}
 
 struct Comparison {
   int roll = 0;

@@ -33,7 +33,7 @@ void cut_small(Job& job, std::int64_t hours) {
   job.pace.allowance_percent = 100;
   job.panels[1].across = Length::mm(5), job.panels[1].along = Length::mm(7);
   for (Roll& roll : job.rolls) roll.fabric.width = Length::mm(1'400);
-  job.pace.mark = job.pace.handle = Duration::ms(hours * 3'600'000 / 2 / 3 / 800'000 / 4);
+  job.pace.mark = job.pace.handle = Duration::ms(hours * 3'600'000 / 2 / 3 / 800'000 / 5);
 }
 
 const test::Damage kRows[] = {

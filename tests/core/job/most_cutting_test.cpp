@@ -38,7 +38,7 @@ TEST(MostCutting, CountsEachStepAndTheAllowance) {
   EXPECT_EQ(most_cutting_hours(job), 15);
   job.pace.unroll = Duration::seconds(3'600);
   EXPECT_EQ(most_cutting_hours(job), 16);
-  job.pace.mark = Duration::seconds(12);       // thrice 700 panels: 7 h
+  job.pace.mark = Duration::seconds(9);        // four sides of 700 panels: 7 h
   EXPECT_EQ(most_cutting_hours(job), 23);
   job.pace.allowance_percent = 100;
   EXPECT_EQ(most_cutting_hours(job), 46);

@@ -402,6 +402,8 @@ TEST(PlanRoll, LeavesOutPlacesWhereMemoryIsScarce) {
   ASSERT_TRUE(whole && few);
   EXPECT_LE(few->worth, whole->worth);
   EXPECT_LE(whole->worth, few->proof.bound);
+  EXPECT_TRUE(whole->proof.proved);
+  EXPECT_FALSE(few->proof.proved);
   EXPECT_EQ(inspect_plan(job, *few), std::vector<std::string>());
 }
 
