@@ -9,6 +9,7 @@
 #include <array>
 
 #include "drawing/batch_tables.h"
+#include "measure/index.h"
 
 namespace foldyard {
 
@@ -26,8 +27,8 @@ class BatchFigures : public QWidget {
 
   // Null: no answer, no figures.
   void show_answer(const BatchAnswer* answer);
-  QString text(int index) const { return values_[static_cast<std::size_t>(index)]->text(); }
-  QString words(int index) const { return words_[static_cast<std::size_t>(index)]->text(); }
+  QString text(int index) const { return values_[ix(index)]->text(); }
+  QString words(int index) const { return words_[ix(index)]->text(); }
 
  private:
   std::array<QLabel*, count> values_{};

@@ -9,6 +9,7 @@
 #include "batch/pin_edits.h"
 #include "batch/tickets.h"
 #include "language/spoken.h"
+#include "measure/index.h"
 
 namespace foldyard {
 namespace {
@@ -132,7 +133,7 @@ std::vector<std::int64_t> BatchPage::pieces_of_batch() const {
   const Job& job = document_.job();
   if (answer_ && answer_->job.products == job.products) return pieces_of(answer_->job, answer_->plan);
   std::vector<std::int64_t> pieces(job.products.size());
-  for (const OrderLine& line : job.order.lines) pieces[static_cast<std::size_t>(line.product)] += line.must;
+  for (const OrderLine& line : job.order.lines) pieces[ix(line.product)] += line.must;
   return pieces;
 }
 
@@ -145,7 +146,7 @@ void BatchPage::edit(const Job& next, const QString& words) {
 
 void BatchPage::set_in_batch(int roll, InBatch how) {
   if (roll < 0 || roll >= std::ssize(document_.job().rolls)) return;
-  const QString name = QString::fromStdString(document_.job().rolls[static_cast<std::size_t>(roll)].name);
+  const QString name = QString::fromStdString(document_.job().rolls[ix(roll)].name);
   const QString words = how == InBatch::never  ? tr("leave “%1” out of the batch")
                         : how == InBatch::must ? tr("cut from “%1” in any case")
                                                : tr("let the batch cut from “%1”");

@@ -12,6 +12,7 @@
 #include "batch/fill_in_view.h"
 #include "batch/pin_edits.h"
 #include "batch/rolls_in_batch.h"
+#include "measure/index.h"
 
 namespace foldyard {
 namespace {
@@ -128,7 +129,7 @@ void BatchView::show_tabs() {
   while (tabs_->count() < static_cast<int>(tables_.size())) tabs_->addTab(QString());
   int chosen = 0;
   for (int i = 0; i < tabs_->count(); ++i) {
-    const auto kind = tables_[static_cast<std::size_t>(i)].kind;
+    const auto kind = tables_[ix(i)].kind;
     tabs_->setTabText(i, tab_name(kind));
     tabs_->setTabData(i, static_cast<int>(kind));
     if (before.isValid() && before.toInt() == static_cast<int>(kind)) chosen = i;
@@ -139,7 +140,7 @@ void BatchView::show_tabs() {
 void BatchView::show_table() {
   const int tab = tabs_->currentIndex();
   if (tab < 0 || tab >= static_cast<int>(tables_.size())) return;
-  const BatchTable& table = tables_[static_cast<std::size_t>(tab)];
+  const BatchTable& table = tables_[ix(tab)];
   model_->show(table.head, table.rows, table.kind == BatchTableKind::rolls ? ticks_ : std::vector<bool>());
   table_->setAccessibleName(table.heading);
   table_->setAccessibleDescription(table.note);
@@ -151,7 +152,7 @@ void BatchView::show_table() {
 
 BatchTableKind BatchView::shown_kind() const {
   const int tab = tabs_->currentIndex();
-  return tab < 0 || tab >= static_cast<int>(tables_.size()) ? BatchTableKind::made : tables_[static_cast<std::size_t>(tab)].kind;
+  return tab < 0 || tab >= static_cast<int>(tables_.size()) ? BatchTableKind::made : tables_[ix(tab)].kind;
 }
 
 int BatchView::chosen_in(BatchTableKind kind) const { return shown_kind() == kind ? table_->currentIndex().row() : -1; }
@@ -165,7 +166,7 @@ void BatchView::show_chosen() {
   keep_->setEnabled(is_lay && is_of_job_ && can_keep(answer_->job, answer_->plan, lay));
   must_->setVisible(shown_kind() == BatchTableKind::rolls);
   must_->setEnabled(roll >= 0 && roll < std::ssize(musts_));
-  must_->setChecked(must_->isEnabled() && musts_[static_cast<std::size_t>(roll)]);
+  must_->setChecked(must_->isEnabled() && musts_[ix(roll)]);
 }
 
 void BatchView::choose(BatchTableKind kind) {

@@ -15,11 +15,11 @@
 #include "drawing/words.h"
 #include "fields/field_text.h"
 #include "language/spoken.h"
+#include "language/utf8.h"
+#include "measure/index.h"
 
 namespace foldyard {
 namespace {
-
-QString text(const std::string& utf8) { return QString::fromStdString(utf8); }
 
 // Which cells of a lay's row say what it is: number, lengths, size, yield.
 std::vector<QStringList> short_rows(const BatchTable& table) {
@@ -32,8 +32,8 @@ std::vector<QStringList> short_rows(const BatchTable& table) {
 std::set<int> rolls_in(const BatchPlan& plan, const std::vector<int>& lays) {
   std::set<int> rolls;
   for (const int lay : lays) {
-    for (const StackedLength& length : plan.lays[static_cast<std::size_t>(lay)].lengths)
-      rolls.insert(plan.rolls[static_cast<std::size_t>(length.roll)].roll);
+    for (const StackedLength& length : plan.lays[ix(lay)].lengths)
+      rolls.insert(plan.rolls[ix(length.roll)].roll);
   }
   return rolls;
 }
@@ -93,14 +93,14 @@ void CutDialog::arrange() {
 
 void CutDialog::tick_all(bool on) {
   for (int row = 0; row < lays_->rowCount(); ++row)
-    if (lays_->ticks()[static_cast<std::size_t>(row)] != on)
+    if (lays_->ticks()[ix(row)] != on)
       lays_->setData(lays_->index(row, 0), on ? Qt::Checked : Qt::Unchecked, Qt::CheckStateRole);
 }
 
 CutReport CutDialog::as_planned() const {
   CutReport report{when_->text().trimmed().toStdString(), {}};
   for (int lay = 0; lay < lays_->rowCount(); ++lay)
-    if (lays_->ticks()[static_cast<std::size_t>(lay)]) report.lays.push_back(lay);
+    if (lays_->ticks()[ix(lay)]) report.lays.push_back(lay);
   return report;
 }
 
@@ -132,10 +132,10 @@ void CutDialog::show_rows(const Job& after) {
   const Job& job = answer_->job;
   std::vector<FillInModel::Row> panels;
   for (const CutPanels& cut : after.history.back().panels)
-    panels.push_back({panel_key(cut), {text(job.panels[static_cast<std::size_t>(cut.panel)].name), text(cut.cloth), QString::number(cut.count)}});
+    panels.push_back({panel_key(cut), {text(job.panels[ix(cut.panel)].name), text(cut.cloth), QString::number(cut.count)}});
   std::vector<FillInModel::Row> rolls;
   for (const int at : rolls_in(answer_->plan, as_planned().lays)) {
-    const Roll& roll = job.rolls[static_cast<std::size_t>(at)];
+    const Roll& roll = job.rolls[ix(at)];
     const auto found = std::find_if(after.rolls.begin(), after.rolls.end(), [&](const Roll& each) { return each.name == roll.name; });
     rolls.push_back({QString::number(at), {text(roll.name), length_words(roll.length, job.unit),
                                            found == after.rolls.end() ? tr("nothing to keep") : length_words(found->length, job.unit)}});

@@ -2,6 +2,7 @@
 
 #include "drawing/words.h"
 #include "language/tr.h"
+#include "measure/index.h"
 
 namespace foldyard {
 namespace {
@@ -10,7 +11,7 @@ namespace {
 QString panels_words(const Job& job, const std::vector<CutPanels>& panels) {
   QStringList words;
   for (const CutPanels& cut : panels)
-    words << tr("%1 × %2 of %3").arg(cut.count).arg(QString::fromStdString(job.panels[static_cast<std::size_t>(cut.panel)].name),
+    words << tr("%1 × %2 of %3").arg(cut.count).arg(QString::fromStdString(job.panels[ix(cut.panel)].name),
                                                     QString::fromStdString(cut.cloth));
   return words.join(QStringLiteral("\n"));
 }

@@ -1,5 +1,7 @@
 #include "batch/fill_in_model.h"
 
+#include "measure/index.h"
+
 namespace foldyard {
 namespace {
 
@@ -38,13 +40,13 @@ int FillInModel::rowCount(const QModelIndex& parent) const { return parent.isVal
 int FillInModel::columnCount(const QModelIndex& parent) const { return parent.isValid() ? 0 : static_cast<int>(head_.size()); }
 
 QString FillInModel::text(const QModelIndex& index) const {
-  const Row& row = rows_[static_cast<std::size_t>(index.row())];
+  const Row& row = rows_[ix(index.row())];
   return index.column() == fill_in_column() ? entry(row.key) : row.words.value(index.column());
 }
 
 QString FillInModel::reason(const QModelIndex& index) const {
   if (index.column() != fill_in_column()) return {};
-  return at(reasons_, rows_[static_cast<std::size_t>(index.row())].key);
+  return at(reasons_, rows_[ix(index.row())].key);
 }
 
 QVariant FillInModel::data(const QModelIndex& index, int role) const {
@@ -76,7 +78,7 @@ Qt::ItemFlags FillInModel::flags(const QModelIndex& index) const {
 
 bool FillInModel::setData(const QModelIndex& index, const QVariant& value, int role) {
   if (!index.isValid() || role != Qt::EditRole || index.column() != fill_in_column()) return false;
-  entries_[rows_[static_cast<std::size_t>(index.row())].key] = value.toString().trimmed();
+  entries_[rows_[ix(index.row())].key] = value.toString().trimmed();
   emit dataChanged(index, index);
   emit filled_in();
   return true;

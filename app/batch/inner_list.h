@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "batch/job_table.h"
+#include "measure/index.h"
 
 namespace foldyard {
 
@@ -22,10 +23,10 @@ struct InnerList {
   std::vector<Value>* find(Job& job) const {
     std::vector<Owner>* all = owners(job);
     const int owner = chosen();
-    return !all || owner < 0 || owner >= std::ssize(*all) ? nullptr : &((*all)[static_cast<std::size_t>(owner)].*values);
+    return !all || owner < 0 || owner >= std::ssize(*all) ? nullptr : &((*all)[ix(owner)].*values);
   }
   std::vector<Value>& of(Job& job) const { return *find(job); }
-  Value& at(Job& job, int row) const { return of(job)[static_cast<std::size_t>(row)]; }
+  Value& at(Job& job, int row) const { return of(job)[ix(row)]; }
   const Value& at(const Job& job, int row) const { return at(const_cast<Job&>(job), row); }
   int count(const Job& job) const {
     const auto* list = find(const_cast<Job&>(job));

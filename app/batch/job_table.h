@@ -12,6 +12,7 @@
 
 #include "document/document.h"
 #include "fields/draft_table.h"
+#include "measure/index.h"
 
 namespace foldyard {
 
@@ -78,7 +79,7 @@ class JobTable : public DraftTable {
   std::optional<QString> put(int row, int column, const QString& text) override;
 
  private:
-  const JobColumn& at(int column) const { return list_.columns[static_cast<std::size_t>(column)]; }
+  const JobColumn& at(int column) const { return list_.columns[ix(column)]; }
   std::optional<QString> edit(const Job& next, const QString& words, const QString& field = {});
 
   Document& document_;

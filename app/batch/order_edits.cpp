@@ -4,6 +4,9 @@
 
 #include <algorithm>
 
+#include "batch/free_name.h"
+#include "measure/index.h"
+
 namespace foldyard {
 namespace {
 
@@ -27,20 +30,12 @@ Product product_of(const Panel& panel, int at, const std::string& name) {
   return product;
 }
 
-template <typename List>
-std::string free_name(const List& list, const char* pattern) {
-  for (std::size_t n = list.size() + 1;; ++n) {
-    const auto name = QCoreApplication::translate("OrderEdits", pattern).arg(n).toStdString();
-    if (std::none_of(list.begin(), list.end(), [&](const auto& each) { return each.name == name; })) return name;
-  }
-}
-
 }  // namespace
 
 Job with_order_of_all(Job job) {
   if (job.products.empty()) {
     for (int i = 0; i < std::ssize(job.panels); ++i) {
-      const Panel& panel = job.panels[static_cast<std::size_t>(i)];
+      const Panel& panel = job.panels[ix(i)];
       job.products.push_back(product_of(panel, i, panel.name));
     }
   }
@@ -62,7 +57,7 @@ Job without_line(Job job, int line) {
 }
 
 Job with_product(Job job) {
-  job.products.push_back(product_of(job.panels.front(), 0, free_name(job.products, QT_TRANSLATE_NOOP("OrderEdits", "Product %1"))));
+  job.products.push_back(product_of(job.panels.front(), 0, free_name(job.products, "OrderEdits", QT_TRANSLATE_NOOP("OrderEdits", "Product %1"))));
   return job;
 }
 
@@ -76,7 +71,7 @@ Job without_product(Job job, int product) {
 
 Job with_webbing(Job job) {
   Webbing webbing;
-  webbing.name = free_name(job.webbings, QT_TRANSLATE_NOOP("OrderEdits", "Webbing %1"));
+  webbing.name = free_name(job.webbings, "OrderEdits", QT_TRANSLATE_NOOP("OrderEdits", "Webbing %1"));
   webbing.roll = Length::mm(50'000);
   job.webbings.push_back(std::move(webbing));
   return job;

@@ -1,18 +1,18 @@
 #include "batch/order_lists.h"
 
-
 #include "batch/inner_list.h"
 #include "batch/order_edits.h"
 #include "batch/order_words.h"
 #include "cloth/cloth_of.h"
 #include "fields/field_text.h"
 #include "language/tr.h"
+#include "measure/index.h"
 
 namespace foldyard {
 namespace {
 
-OrderLine& line_at(Job& job, int at) { return job.order.lines[static_cast<std::size_t>(at)]; }
-const OrderLine& line_at(const Job& job, int at) { return job.order.lines[static_cast<std::size_t>(at)]; }
+OrderLine& line_at(Job& job, int at) { return job.order.lines[ix(at)]; }
+const OrderLine& line_at(const Job& job, int at) { return job.order.lines[ix(at)]; }
 
 QStringList product_names(const Job& job) {
   QStringList names;

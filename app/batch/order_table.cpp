@@ -5,6 +5,7 @@
 #include "batch/order_edits.h"
 #include "batch/order_lists.h"
 #include "batch/order_words.h"
+#include "measure/index.h"
 
 namespace foldyard {
 
@@ -41,7 +42,7 @@ void OrderTable::name_line() {
   const Job& job = document_.job();
   const int line = lines_->row();
   const bool is_any = line >= 0 && line < std::ssize(job.order.lines);
-  rules_of_->setText(is_any ? tr("Rules for “%1”: how many of a cloth or a mark").arg(product_name(job, job.order.lines[static_cast<std::size_t>(line)]))
+  rules_of_->setText(is_any ? tr("Rules for “%1”: how many of a cloth or a mark").arg(product_name(job, job.order.lines[ix(line)]))
                             : tr("Choose a line to see and to make its rules."));
   lines_->set_can_add(!job.products.empty(), tr("There is no product yet; add one under Products"));
   rules_->set_can_add(is_any, tr("Choose a line of the order first"));

@@ -4,11 +4,12 @@
 #include <map>
 
 #include "job/kept_length.h"
+#include "measure/index.h"
 
 namespace foldyard {
 namespace {
 
-const Plan& plan_at(const BatchPlan& plan, int roll) { return plan.rolls[static_cast<std::size_t>(roll)]; }
+const Plan& plan_at(const BatchPlan& plan, int roll) { return plan.rolls[ix(roll)]; }
 
 std::int64_t alike_in(const Plan& plan, const KeptLength& kept) {
   return std::count_if(plan.lengths.begin(), plan.lengths.end(),
@@ -37,14 +38,14 @@ KeptLength* same_in(Job& job, const KeptLength& kept) {
 }  // namespace
 
 Job with_in_batch(Job job, int roll, InBatch how) {
-  job.rolls[static_cast<std::size_t>(roll)].in_batch = how;
+  job.rolls[ix(roll)].in_batch = how;
   return job;
 }
 
 bool can_keep(const Job& job, const BatchPlan& plan, int lay) { return with_lay_kept(job, plan, lay) != job; }
 
 Job with_lay_kept(Job job, const BatchPlan& plan, int lay) {
-  for (const auto& [roll, lengths] : by_roll(plan.lays[static_cast<std::size_t>(lay)])) {
+  for (const auto& [roll, lengths] : by_roll(plan.lays[ix(lay)])) {
     const Plan& of_roll = plan_at(plan, roll);
     KeptLength kept = kept_length(job, of_roll, lengths.first, lengths.second);
     if (KeptLength* before = same_in(job, kept)) before->count = std::min(before->count + kept.count, std::max(before->count, alike_in(of_roll, kept)));

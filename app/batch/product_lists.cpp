@@ -1,6 +1,5 @@
 #include "batch/product_lists.h"
 
-
 #include <algorithm>
 
 #include "batch/inner_list.h"
@@ -9,14 +8,14 @@
 #include "batch/order_words.h"
 #include "fields/field_text.h"
 #include "language/tr.h"
+#include "language/utf8.h"
+#include "measure/index.h"
 
 namespace foldyard {
 namespace {
 
-QString text(const std::string& utf8) { return QString::fromStdString(utf8); }
-
-Product& product_at(Job& job, int at) { return job.products[static_cast<std::size_t>(at)]; }
-const Product& product_at(const Job& job, int at) { return job.products[static_cast<std::size_t>(at)]; }
+Product& product_at(Job& job, int at) { return job.products[ix(at)]; }
+const Product& product_at(const Job& job, int at) { return job.products[ix(at)]; }
 std::vector<Product>* products_of(Job& job) { return &job.products; }
 
 template <typename List>
@@ -26,7 +25,7 @@ QStringList names_of(const List& list) {
   return names;
 }
 
-JobColumn name_column() {
+JobColumn product_name_column() {
   JobColumn column{tr("Product"), tr("What is sewn and sold, piece by piece"), "name",
                    [](const Job& job, int row) { return text(product_at(job, row).name); }};
   column.put = [](Job& job, int row, const QString& typed) -> std::optional<QString> {
@@ -53,7 +52,7 @@ std::optional<QString> put_price(std::optional<Worth>& price, const QString& typ
   return refused;
 }
 
-JobColumn price_column() {
+JobColumn product_price_column() {
   JobColumn column{tr("Price"), tr("What a piece is sold for; empty: its worth"), "price", [](const Job& job, int row) {
                      const auto& price = product_at(job, row).price;
                      return price ? worth_text(*price) : QString();
@@ -93,7 +92,7 @@ PanelCount next_piece(const Job& job, const std::vector<PanelCount>& taken) {
 
 JobColumn piece_panel_column(const Pieces& pieces) {
   JobColumn column{tr("Panel"), tr("A panel that goes into a piece"), "panel", [pieces](const Job& job, int row) {
-                     return text(job.panels[static_cast<std::size_t>(pieces.at(job, row).panel)].name);
+                     return text(job.panels[ix(pieces.at(job, row).panel)].name);
                    }};
   column.put = [pieces](Job& job, int row, const QString& typed) {
     return put_named(pieces.at(job, row).panel, names_of(job.panels), typed);
@@ -125,7 +124,7 @@ JobColumn in_a_piece_column(const List& list) {
 
 JobColumn cut_webbing_column(const Cuts& cuts) {
   JobColumn column{tr("Webbing"), tr("What is cut to length for a piece"), "webbing", [cuts](const Job& job, int row) {
-                     return text(job.webbings[static_cast<std::size_t>(cuts.at(job, row).webbing)].name);
+                     return text(job.webbings[ix(cuts.at(job, row).webbing)].name);
                    }};
   column.put = [cuts](Job& job, int row, const QString& typed) {
     return put_named(cuts.at(job, row).webbing, names_of(job.webbings), typed);
@@ -172,14 +171,14 @@ JobList product_list() {
   rows.take = without_product;
   rows.add_words = tr("add a product");
   rows.take_words = tr("take the product %1 away");
-  return {rows, {name_column(), worth_column(), price_column(), seam_column(), labels_column()}};
+  return {rows, {product_name_column(), worth_column(), product_price_column(), seam_column(), labels_column()}};
 }
 
 JobList piece_list(std::function<int()> product) {
   const Pieces pieces{products_of, &Product::panels, std::move(product)};
   JobRows rows = inner_rows(pieces, QStringLiteral("products[%1].panels[%2]"));
   rows.called = [pieces](const Job& job, int row) {
-    return tr("the panel “%1”").arg(text(job.panels[static_cast<std::size_t>(pieces.at(job, row).panel)].name));
+    return tr("the panel “%1”").arg(text(job.panels[ix(pieces.at(job, row).panel)].name));
   };
   rows.add = [pieces](Job job) {
     const PanelCount next = next_piece(job, pieces.of(job));
@@ -194,7 +193,7 @@ JobList webbing_cut_list(std::function<int()> product) {
   const Cuts cuts{products_of, &Product::webbing, std::move(product)};
   JobRows rows = inner_rows(cuts, QStringLiteral("products[%1].webbing[%2]"));
   rows.called = [cuts](const Job& job, int row) {
-    return tr("the webbing “%1”").arg(text(job.webbings[static_cast<std::size_t>(cuts.at(job, row).webbing)].name));
+    return tr("the webbing “%1”").arg(text(job.webbings[ix(cuts.at(job, row).webbing)].name));
   };
   rows.add = [cuts](Job job) { return cuts.with(std::move(job), {0, Length::mm(500), 1}); };
   rows.add_words = tr("add webbing to a product");

@@ -3,6 +3,7 @@
 #include <QVBoxLayout>
 
 #include "batch/product_lists.h"
+#include "measure/index.h"
 
 namespace foldyard {
 
@@ -43,7 +44,7 @@ void ProductPage::name_product() {
   const int at = products_->row();
   const bool is_any = at >= 0 && at < std::ssize(job.products);
   panels_of_->setText(is_any ? tr("What goes into a piece of “%1”, and what it is sold for")
-                                   .arg(QString::fromStdString(job.products[static_cast<std::size_t>(at)].name))
+                                   .arg(QString::fromStdString(job.products[ix(at)].name))
                              : tr("Choose a product to see what goes into it."));
   const QString why = tr("Choose a product first");
   products_->set_can_add(!job.panels.empty(), tr("There is no panel to make one of"));

@@ -1,12 +1,12 @@
 #include "batch/rolls_in_batch.h"
 
-
 #include <map>
 
 #include "cloth/cloth_of.h"
 #include "drawing/batch_rows.h"
 #include "drawing/words.h"
 #include "language/tr.h"
+#include "measure/index.h"
 
 namespace foldyard {
 namespace {
@@ -31,7 +31,7 @@ TickedTable rolls_in_batch(const Job& job, const BatchAnswer* answer) {
   all.table.head = QStringList{tr("roll"), tr("cloth"), tr("length")} + rolls_table(answer ? *answer : BatchAnswer{}).head.mid(1);
   const auto planned = answer ? planned_cells(*answer) : std::map<int, QStringList>();
   for (int i = 0; i < std::ssize(job.rolls); ++i) {
-    const Roll& roll = job.rolls[static_cast<std::size_t>(i)];
+    const Roll& roll = job.rolls[ix(i)];
     const bool is_in = roll.in_batch != InBatch::never;
     const auto cut = planned.find(i);
     QStringList cells = first_cells(job, roll);

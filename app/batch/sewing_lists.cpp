@@ -1,6 +1,5 @@
 #include "batch/sewing_lists.h"
 
-
 #include <algorithm>
 
 #include "batch/inner_list.h"
@@ -11,16 +10,15 @@
 #include "goods/sewing_time.h"
 #include "job/batch_money.h"
 #include "language/tr.h"
+#include "language/utf8.h"
+#include "measure/index.h"
 
 namespace foldyard {
 namespace {
 
-QString text(const std::string& utf8) { return QString::fromStdString(utf8); }
-
 using Orders = InnerList<Product, SewingOrder>;
 using Steps = InnerList<SewingOrder, SewingStep>;
 
-const Product& product_at(const Job& job, int at) { return job.products[static_cast<std::size_t>(at)]; }
 
 QString rounded_time(Duration time) { return duration_text(Duration::seconds((time + Duration::ms(500)).ticks() / Duration::seconds(1).ticks())); }
 
@@ -40,14 +38,14 @@ JobColumn order_name_column(const Orders& orders) {
 
 JobColumn a_piece_column(const SewingPlace& place) {
   return {tr("A piece"), tr("Minutes a piece, with the allowance"), "name", [place](const Job& job, int row) {
-            return rounded_time(sewing_time(job, product_at(job, place.product()), static_cast<std::size_t>(row)));
+            return rounded_time(sewing_time(job, job.products[ix(place.product())], static_cast<std::size_t>(row)));
           }};
 }
 
 JobColumn batch_column(const SewingPlace& place) {
   return {tr("The batch"), tr("For all pieces of the batch"), "name", [place](const Job& job, int row) {
             const int product = place.product();
-            return minutes_words(sewing_time(job, product_at(job, product), static_cast<std::size_t>(row)) * place.pieces(product));
+            return minutes_words(sewing_time(job, job.products[ix(product)], static_cast<std::size_t>(row)) * place.pieces(product));
           }};
 }
 
@@ -55,7 +53,7 @@ JobColumn saves_column(const SewingPlace& place) {
   return {tr("Saves"), tr("What it saves over the batch against the one that is used, at your rate"), "name", [place](const Job& job, int row) {
             const int product = place.product();
             return row == 0 ? tr("used")
-                            : worth_words(saved_by_order(job, product_at(job, product), place.pieces(product), static_cast<std::size_t>(row)));
+                            : worth_words(saved_by_order(job, job.products[ix(product)], place.pieces(product), static_cast<std::size_t>(row)));
           }};
 }
 
@@ -133,7 +131,7 @@ JobList sewing_order_list(const SewingPlace& place) {
 JobList step_list(const SewingPlace& place) {
   const auto orders = [place](Job& job) -> std::vector<SewingOrder>* {
     const int product = place.product();
-    return product < 0 || product >= std::ssize(job.products) ? nullptr : &job.products[static_cast<std::size_t>(product)].sewing;
+    return product < 0 || product >= std::ssize(job.products) ? nullptr : &job.products[ix(product)].sewing;
   };
   const Steps steps{orders, &SewingOrder::steps, place.order};
   JobRows rows = inner_rows(steps, QString());
@@ -156,7 +154,7 @@ QString counts_as(const SewingStep& step) {
 }
 
 SideBySideSteps steps_side_by_side(const Job& job, int at, std::int64_t pieces) {
-  const Product& product = product_at(job, at);
+  const Product& product = job.products[ix(at)];
   SideBySideSteps table{{tr("Step")}, {}};
   std::size_t most = 0;
   for (const SewingOrder& order : product.sewing) {

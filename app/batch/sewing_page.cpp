@@ -11,14 +11,10 @@
 #include "fields/cloth_combo.h"
 #include "fields/duration_text.h"
 #include "language/spoken.h"
+#include "language/utf8.h"
+#include "measure/index.h"
 
 namespace foldyard {
-namespace {
-
-QString text(const std::string& utf8) { return QString::fromStdString(utf8); }
-
-}  // namespace
-
 SewingPage::SewingPage(Document& document, Stopwatch::Clock clock, QWidget* parent)
     : QWidget(parent), document_(document), product_(new ClothCombo),
       orders_(new JobListEdit(document, sewing_order_list(place()), tr("Orders of operations"), tr("Add an order"), tr("Take away"))),
@@ -38,7 +34,7 @@ SewingPlace SewingPage::place() {
   place.product = [this] { return product_->currentIndex(); };
   place.order = [this] { return chosen_order(); };
   place.pieces = [this](int product) {
-    return product >= 0 && product < std::ssize(pieces_) ? pieces_[static_cast<std::size_t>(product)] : 0;
+    return product >= 0 && product < std::ssize(pieces_) ? pieces_[ix(product)] : 0;
   };
   return place;
 }
@@ -106,7 +102,7 @@ void SewingPage::follow_job() {
     const QSignalBlocker quiet(product_);
     while (product_->count() > std::ssize(products)) product_->removeItem(product_->count() - 1);
     for (int i = 0; i < std::ssize(products); ++i) {
-      const QString name = text(products[static_cast<std::size_t>(i)].name);
+      const QString name = text(products[ix(i)].name);
       if (i < product_->count()) product_->setItemText(i, name);
       else product_->addItem(name);
     }
@@ -128,8 +124,8 @@ void SewingPage::show_order() {
   const int product = product_->currentIndex(), order = orders_->row();
   use_->setEnabled(order > 0);
   const bool is_any = product >= 0 && order >= 0 && product < std::ssize(products) &&
-                      order < std::ssize(products[static_cast<std::size_t>(product)].sewing);
-  steps_of_->setText(is_any ? tr("Steps of “%1”").arg(text(products[static_cast<std::size_t>(product)].sewing[static_cast<std::size_t>(order)].name))
+                      order < std::ssize(products[ix(product)].sewing);
+  steps_of_->setText(is_any ? tr("Steps of “%1”").arg(text(products[ix(product)].sewing[ix(order)].name))
                             : tr("There is no order of operations yet; add one and say its steps."));
   steps_->set_can_add(is_any, tr("Add an order of operations first"));
   steps_->model()->show_anew();
@@ -152,7 +148,7 @@ void SewingPage::use_order() {
   const int product = product_->currentIndex(), order = orders_->row();
   if (product < 0 || order <= 0) return;
   const Job& job = document_.job();
-  const QString name = text(job.products[static_cast<std::size_t>(product)].sewing[static_cast<std::size_t>(order)].name);
+  const QString name = text(job.products[ix(product)].sewing[ix(order)].name);
   document_.edit(with_order_used(job, product, order), tr("use the order “%1”").arg(name));
   orders_->table()->choose(0);
 }

@@ -1,6 +1,5 @@
 #include "batch/webbing_lists.h"
 
-
 #include <algorithm>
 
 #include "batch/order_edits.h"
@@ -10,16 +9,16 @@
 #include "job/decimal.h"
 #include "language/local_numbers.h"
 #include "language/tr.h"
+#include "language/utf8.h"
+#include "measure/index.h"
 
 namespace foldyard {
 namespace {
 
-QString text(const std::string& utf8) { return QString::fromStdString(utf8); }
+Webbing& webbing_at(Job& job, int at) { return job.webbings[ix(at)]; }
+const Webbing& webbing_at(const Job& job, int at) { return job.webbings[ix(at)]; }
 
-Webbing& webbing_at(Job& job, int at) { return job.webbings[static_cast<std::size_t>(at)]; }
-const Webbing& webbing_at(const Job& job, int at) { return job.webbings[static_cast<std::size_t>(at)]; }
-
-JobColumn name_column() {
+JobColumn webbing_name_column() {
   JobColumn column{tr("Webbing"), tr("Webbing, tape, cord or zip: anything that is cut to length"), "name",
                    [](const Job& job, int row) { return text(webbing_at(job, row).name); }};
   column.put = [](Job& job, int row, const QString& typed) -> std::optional<QString> {
@@ -36,7 +35,7 @@ JobColumn length_column(const QString& head, const QString& help, const char* ke
   return column;
 }
 
-JobColumn price_column() {
+JobColumn webbing_price_column() {
   JobColumn column{tr("Price"), tr("Of a full roll"), "price",
                    [](const Job& job, int row) { return worth_text(webbing_at(job, row).price); }};
   column.put = [](Job& job, int row, const QString& typed) { return put_worth(webbing_at(job, row).price, typed, job); };
@@ -113,13 +112,13 @@ JobList webbing_list() {
   rows.add_words = tr("add a webbing");
   rows.take_words = tr("take the webbing %1 away");
   return {rows,
-          {name_column(), length_column(tr("Full roll"), tr("How long a roll is as it is bought"), "roll", &Webbing::roll), price_column(),
+          {webbing_name_column(), length_column(tr("Full roll"), tr("How long a roll is as it is bought"), "roll", &Webbing::roll), webbing_price_column(),
            ends_column(), length_column(tr("Loss"), tr("What each cut takes besides, such as a sealed end"), "loss", &Webbing::loss)}};
 }
 
 JobList notion_list() {
   const auto all = figures();
-  const auto at = [all](int row) { return all[static_cast<std::size_t>(row)]; };
+  const auto at = [all](int row) { return all[ix(row)]; };
   JobRows rows;
   rows.count = [count = static_cast<int>(all.size())](const Job&) { return count; };
   rows.where = [at](int row) { return QString::fromStdString(at(row).where); };

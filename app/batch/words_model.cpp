@@ -2,6 +2,8 @@
 
 #include <QRegularExpression>
 
+#include "measure/index.h"
+
 namespace foldyard {
 namespace {
 
@@ -42,13 +44,13 @@ int WordsModel::columnCount(const QModelIndex& parent) const { return parent.isV
 
 QVariant WordsModel::data(const QModelIndex& index, int role) const {
   if (!index.isValid()) return {};
-  const QString text = rows_[static_cast<std::size_t>(index.row())].value(index.column());
+  const QString text = rows_[ix(index.row())].value(index.column());
   switch (role) {
     case Qt::DisplayRole: return text;
     case Qt::ToolTipRole: return text;
     case Qt::AccessibleTextRole: return head_[index.column()] + QLatin1Char(' ') + text;
     case Qt::CheckStateRole:
-      return has_tick(index) ? QVariant(ticks_[static_cast<std::size_t>(index.row())] ? Qt::Checked : Qt::Unchecked) : QVariant();
+      return has_tick(index) ? QVariant(ticks_[ix(index.row())] ? Qt::Checked : Qt::Unchecked) : QVariant();
     case Qt::TextAlignmentRole: return QVariant(Qt::AlignVCenter | (!is_plain_ && is_figure(text) && !has_tick(index) ? Qt::AlignRight : Qt::AlignLeft));
     default: return {};
   }
@@ -75,7 +77,7 @@ QMimeData* WordsModel::mimeData(const QModelIndexList& indexes) const {
 bool WordsModel::setData(const QModelIndex& index, const QVariant& value, int role) {
   if (!index.isValid() || role != Qt::CheckStateRole || !has_tick(index)) return false;
   const bool on = value.toInt() == Qt::Checked;
-  ticks_[static_cast<std::size_t>(index.row())] = on;
+  ticks_[ix(index.row())] = on;
   emit dataChanged(index, index);
   emit ticked(index.row(), on);
   return true;

@@ -6,17 +6,16 @@
 
 #include "cli/plan_json.h"
 #include "file/exact_length.h"
+#include "job/roll_of.h"
+#include "language/utf8.h"
+#include "measure/index.h"
 
 namespace foldyard {
 namespace {
 
-QString text(const std::string& utf8) { return QString::fromStdString(utf8); }
-
-double seconds(Duration time) { return static_cast<double>(time.ticks() / Duration::kTicksPerMs) / 1000; }
-
-class Writer {
+class BatchWriter {
  public:
-  explicit Writer(const BatchAnswer& answer) : a_(answer) {}
+  explicit BatchWriter(const BatchAnswer& answer) : a_(answer) {}
 
   QJsonObject json() const {
     const BatchPlan& plan = a_.plan;
@@ -24,26 +23,26 @@ class Writer {
             {"filled", exact_worth(plan.filled)}, {"filled_bound", exact_worth(plan.filled_bound)},
             {"cost", exact_worth(plan.cost)}, {"cost_bound", exact_worth(plan.cost_bound)},
             {"proved", plan.proved}, {"note", text(plan.note)}, {"seconds", seconds(plan.time)},
-            {"made", list(plan.made, &Writer::made)}, {"lacking", list(plan.shortfalls, &Writer::lacking)},
-            {"lays", list(plan.lays, &Writer::lay)}, {"rolls", list(plan.rolls, &Writer::roll)},
-            {"webbing", list(a_.webbing, &Writer::webbing)}, {"money", money()},
-            {"sittings", list(a_.sittings, &Writer::sitting)}};
+            {"made", list(plan.made, &BatchWriter::made)}, {"lacking", list(plan.shortfalls, &BatchWriter::lacking)},
+            {"lays", list(plan.lays, &BatchWriter::lay)}, {"rolls", list(plan.rolls, &BatchWriter::roll)},
+            {"webbing", list(a_.webbing, &BatchWriter::webbing)}, {"money", money()},
+            {"sittings", list(a_.sittings, &BatchWriter::sitting)}};
   }
 
  private:
   template <class List, class Entry>
-  QJsonArray list(const List& entries, QJsonObject (Writer::*write)(const Entry&) const) const {
+  QJsonArray list(const List& entries, QJsonObject (BatchWriter::*write)(const Entry&) const) const {
     QJsonArray array;
     for (const Entry& entry : entries) array.append((this->*write)(entry));
     return array;
   }
 
   QString product(int line) const {
-    const OrderLine& order = a_.job.order.lines[static_cast<std::size_t>(line)];
-    return text(a_.job.products[static_cast<std::size_t>(order.product)].name);
+    const OrderLine& order = a_.job.order.lines[ix(line)];
+    return text(a_.job.products[ix(order.product)].name);
   }
   QString length(Length value) const { return text(exact_length(value, a_.job.unit)); }
-  QString name(const Plan& plan) const { return text(a_.job.rolls[static_cast<std::size_t>(plan.roll)].name); }
+  QString name(const Plan& plan) const { return text(roll_of(a_.job, plan).name); }
 
   QJsonObject made(const Made& made) const {
     return {{"line", made.line}, {"product", product(made.line)}, {"cloth", text(made.cloth)},
@@ -54,11 +53,11 @@ class Writer {
             {"cloth", text(lack.cloth)}, {"needed", length(lack.needed)}};
   }
   QJsonObject stacked(const StackedLength& stacked) const {
-    const Plan& plan = a_.plan.rolls[static_cast<std::size_t>(stacked.roll)];
+    const Plan& plan = a_.plan.rolls[ix(stacked.roll)];
     return {{"roll", name(plan)}, {"length", stacked.length}};
   }
   QJsonObject lay(const BatchLay& lay) const {
-    return {{"lengths", list(lay.lengths, &Writer::stacked)}, {"each", length(pattern_of(a_.plan, lay).length)}};
+    return {{"lengths", list(lay.lengths, &BatchWriter::stacked)}, {"each", length(pattern_of(a_.plan, lay).length)}};
   }
   QJsonObject roll(const Plan& plan) const {
     QJsonObject json = plan_json(a_.job, plan);
@@ -66,18 +65,18 @@ class Writer {
     return json;
   }
   QJsonObject cuts(const WebbingPlan& plan, const LengthCuts& cuts) const {
-    const Webbing& webbing = a_.job.webbings[static_cast<std::size_t>(plan.webbing)];
+    const Webbing& webbing = a_.job.webbings[ix(plan.webbing)];
     QJsonArray lengths;
     for (std::size_t i = 0; i < plan.wanted.size(); ++i)
       lengths.append(QJsonObject{{"length", length(plan.wanted[i].length)}, {"count", static_cast<qint64>(cuts.counts[i])}});
     QJsonObject json{{"rolls", static_cast<qint64>(cuts.rolls)}, {"lengths", lengths}};
-    if (cuts.end >= 0) json["end"] = length(webbing.ends[static_cast<std::size_t>(cuts.end)]);
+    if (cuts.end >= 0) json["end"] = length(webbing.ends[ix(cuts.end)]);
     return json;
   }
   QJsonObject webbing(const WebbingPlan& plan) const {
     QJsonArray all;
     for (const LengthCuts& each : plan.cuts.cuts) all.append(cuts(plan, each));
-    return {{"webbing", text(a_.job.webbings[static_cast<std::size_t>(plan.webbing)].name)},
+    return {{"webbing", text(a_.job.webbings[ix(plan.webbing)].name)},
             {"rolls_to_buy", static_cast<qint64>(plan.cuts.rolls)}, {"bound", static_cast<qint64>(plan.cuts.bound)},
             {"proved", plan.cuts.proved}, {"price", exact_worth(plan.price)}, {"cuts", all}};
   }
@@ -104,7 +103,7 @@ class Writer {
 }  // namespace
 
 QString batch_json_text(const BatchAnswer& answer) {
-  return QString::fromUtf8(QJsonDocument(Writer(answer).json()).toJson());
+  return QString::fromUtf8(QJsonDocument(BatchWriter(answer).json()).toJson());
 }
 
 }  // namespace foldyard

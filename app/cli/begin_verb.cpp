@@ -16,14 +16,11 @@
 #include "language/local_numbers.h"
 #include "language/spoken.h"
 #include "language/tr.h"
+#include "language/utf8.h"
 #include "measure/read_length.h"
 
 namespace foldyard {
 namespace {
-
-QString text(std::string_view utf8) {
-  return QString::fromUtf8(utf8.data(), static_cast<qsizetype>(utf8.size()));
-}
 
 Problem unknown(const char* option, const QString& key) {
   return {"", say("%1 cannot be \"%2\"", option, key.toStdString()), say("take a key that foldyard kinds shows")};

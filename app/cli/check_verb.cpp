@@ -7,6 +7,7 @@
 #include "inspect/inspect_plan.h"
 #include "job/plan_roll.h"
 #include "language/tr.h"
+#include "measure/index.h"
 
 namespace foldyard {
 namespace {
@@ -37,8 +38,7 @@ void inspect_result(const Job& job, const QString& title, const WayResult& resul
 
 void check_roll(const Job& job, int roll, Aim aim, Tally& tally) {
   const QString title =
-      tr("Roll %1, %2")
-          .arg(QString::fromStdString(job.rolls[static_cast<std::size_t>(roll)].name), aim_key(aim));
+      tr("Roll %1, %2").arg(QString::fromStdString(job.rolls[ix(roll)].name), aim_key(aim));
   for (const WayResult& result : compare_ways(job, roll, aim).ways) {
     inspect_result(job, title, result, tally);
   }

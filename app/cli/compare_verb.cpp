@@ -9,6 +9,7 @@
 #include "cli/range_answer.h"
 #include "job/plan_roll.h"
 #include "language/tr.h"
+#include "measure/index.h"
 
 namespace foldyard {
 
@@ -17,7 +18,7 @@ namespace {
 // The steps of the best way, where the roll's length is estimated.
 const Plan* best_of(const Comparison& comparison) {
   if (comparison.ranking.empty()) return nullptr;
-  return &*comparison.ways[static_cast<std::size_t>(comparison.ranking.front())].plan;
+  return &*comparison.ways[ix(comparison.ranking.front())].plan;
 }
 
 QJsonObject json_of(const Job& job, const Comparison& comparison, const SearchBudget& budget) {

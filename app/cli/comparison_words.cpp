@@ -13,12 +13,13 @@
 #include "language/local_numbers.h"
 #include "language/spoken.h"
 #include "language/tr.h"
+#include "measure/index.h"
 
 namespace foldyard {
 namespace {
 
 const Plan& plan_at(const Comparison& comparison, int way) {
-  return *comparison.ways[static_cast<std::size_t>(way)].plan;
+  return *comparison.ways[ix(way)].plan;
 }
 
 Worth aimed_at(const Plan& plan) { return plan.aim == Aim::most_worth ? plan.worth : plan.net; }
@@ -57,7 +58,7 @@ QString lift_cell(const Job& job, const Plan& plan) {
 QStringList way_row(const Job& job, const Comparison& comparison, int way, const std::vector<int>& panels) {
   const Plan& plan = plan_at(comparison, way);
   QStringList row = {spoken(way_name(plan.way))};
-  for (int panel : panels) row << QString::number(plan.yield[static_cast<std::size_t>(panel)]);
+  for (int panel : panels) row << QString::number(plan.yield[ix(panel)]);
   return row << worth_words(plan.worth) << worth_words(plan.net)
              << use_words(plan.used, plan.cloth) << QString::number(plan.lengths.size())
              << QString::number(plan.lays.size()) << lift_cell(job, plan)
@@ -108,7 +109,7 @@ QString aim_words(Aim aim) {
 QString panel_legend(const Job& job) {
   QString text = tr("Panels\n");
   for (int i = 0; i < static_cast<int>(job.panels.size()); ++i) {
-    const Panel& panel = job.panels[static_cast<std::size_t>(i)];
+    const Panel& panel = job.panels[ix(i)];
     text += tr("  %1 %2, %3, worth %4\n")
                 .arg(panel_code(i), QString::fromStdString(panel.name),
                      size_words(panel.across, panel.along, job.unit), worth_words(panel.worth));
@@ -128,7 +129,7 @@ int most_in_a_lift(const Plan& plan) {
 }
 
 QString comparison_words(const Job& job, const Comparison& comparison) {
-  const Roll& roll = job.rolls[static_cast<std::size_t>(comparison.roll)];
+  const Roll& roll = job.rolls[ix(comparison.roll)];
   QString text = tr("Roll %1: %2 of cloth %3 wide. Aim: %4.\n")
                      .arg(QString::fromStdString(roll.name), length_words(roll.length, job.unit),
                           length_words(roll.fabric.width, job.unit), aim_words(comparison.aim));

@@ -8,6 +8,7 @@
 #include "job/plan_roll.h"
 #include "language/spoken.h"
 #include "language/tr.h"
+#include "measure/index.h"
 
 namespace foldyard {
 namespace {
@@ -43,7 +44,7 @@ QString done_words(const Sheet& sheet, const QString& roll, const Call& call) {
 // The sheet that the call asks for. REQUIRES a plan at the way.
 Result<Sheet> sheet_of(const Job& job, const Comparison& comparison, int way, const Call& call,
                        const SearchBudget& budget) {
-  const Plan& plan = *comparison.ways[static_cast<std::size_t>(way)].plan;
+  const Plan& plan = *comparison.ways[ix(way)].plan;
   const Result<SheetOptions> options = sheet_options(call, job, plan);
   if (!options) return options.problem();
   std::optional<YieldRange> range;
@@ -57,7 +58,7 @@ Result<Sheet> sheet_of(const Job& job, const Comparison& comparison, int way, co
 
 Outcome draw_verb(const Job& job, const Call& call) {
   const int roll = chosen_rolls(job, call).front();
-  const QString name = QString::fromStdString(job.rolls[static_cast<std::size_t>(roll)].name);
+  const QString name = QString::fromStdString(job.rolls[ix(roll)].name);
   const Interruptible interruptible;
   const Comparison comparison = compare_ways(job, roll, call.aim, interruptible.budget());
   const int way = chosen_way(comparison, call);

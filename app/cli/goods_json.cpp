@@ -6,16 +6,16 @@
 #include "goods/goods_facts.h"
 #include "job/decimal.h"
 #include "job/goods_made.h"
+#include "language/utf8.h"
+#include "measure/index.h"
 
 namespace foldyard {
 namespace {
 
-QString text(const std::string& utf8) { return QString::fromStdString(utf8); }
-
 QJsonArray panels_json(const Job& job, const GoodsMade& made) {
   QJsonArray json;
   for (int index : made.panels) {
-    const Panel& panel = job.panels[static_cast<std::size_t>(index)];
+    const Panel& panel = job.panels[ix(index)];
     json.append(QJsonObject{{"panel", text(panel.name)}, {"count", needed(*panel.sewn)}});
   }
   return json;

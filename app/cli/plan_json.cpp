@@ -12,8 +12,13 @@
 #include "fold/plies.h"
 #include "job/decimal.h"
 #include "job/lift_room.h"
+#include "job/roll_of.h"
+#include "language/utf8.h"
+#include "measure/index.h"
 
 namespace foldyard {
+
+double seconds(Duration time) { return static_cast<double>(time.ticks() / Duration::kTicksPerMs) / 1000; }
 
 QString exact_worth(Worth worth) {
   const std::int64_t parts = worth.parts();
@@ -23,16 +28,10 @@ QString exact_worth(Worth worth) {
 
 namespace {
 
-QString text(const std::string& utf8) { return QString::fromStdString(utf8); }
-
-double seconds(Duration time) {
-  return static_cast<double>(time.ticks() / Duration::kTicksPerMs) / 1000;
-}
-
-class Writer {
+class PlanWriter {
  public:
-  Writer(const Job& job, int roll)
-      : job_(job), fabric_(job.rolls[static_cast<std::size_t>(roll)].fabric) {}
+  PlanWriter(const Job& job, int roll)
+      : job_(job), fabric_(job.rolls[ix(roll)].fabric) {}
 
   QJsonObject plan(const Plan& plan) const {
     QJsonObject json{{"way", text(way_key(plan.way))},
@@ -51,11 +50,11 @@ class Writer {
                       static_cast<qint64>(lengths_in_a_lift(job_, plan.roll, plan.way))},
                      {"proof", proof(plan.proof)}};
     json["goods"] = goods_json(job_, plan);
-    json["patterns"] = list(plan.patterns, &Writer::pattern);
-    json["lays"] = list(plan.lays, &Writer::lay);
-    json["lengths"] = list(plan.lengths, &Writer::length_on_roll);
+    json["patterns"] = list(plan.patterns, &PlanWriter::pattern);
+    json["lays"] = list(plan.lays, &PlanWriter::lay);
+    json["lengths"] = list(plan.lengths, &PlanWriter::length_on_roll);
     if (fabric_.repeat.is_any()) add_repeat(plan, json);
-    if (!roll_of(plan).flaws.empty()) add_flaws(plan, json);
+    if (!roll_of(job_, plan).flaws.empty()) add_flaws(plan, json);
     json["remnant"] = span(plan.remnant);
     json["remnant_kept"] = plan.remnant_kept;
     return json;
@@ -68,7 +67,7 @@ class Writer {
                                  {"across", length(repeat.across)},
                                  {"start_along", length(repeat.start_along)},
                                  {"start_across", length(repeat.start_across)}};
-    json["cut_out"] = list(plan.cut_out, &Writer::span);
+    json["cut_out"] = list(plan.cut_out, &PlanWriter::span);
     if (!plan.unmatched) return;
     json["where_nothing_need_match"] =
         QJsonObject{{"worth", exact_worth(plan.unmatched->worth)},
@@ -79,21 +78,18 @@ class Writer {
     const Length start = on_roll.pattern_start(job_.losses.allowance);
     return length(phase_at(start, fabric_.repeat.start_along, fabric_.repeat.along));
   }
-  const Roll& roll_of(const Plan& plan) const {
-    return job_.rolls[static_cast<std::size_t>(plan.roll)];
-  }
   void add_flaws(const Plan& plan, QJsonObject& json) const {
-    json["flaws"] = list(roll_of(plan).flaws, &Writer::flaw);
-    json["cut_out"] = list(plan.cut_out, &Writer::span);
+    json["flaws"] = list(roll_of(job_, plan).flaws, &PlanWriter::flaw);
+    json["cut_out"] = list(plan.cut_out, &PlanWriter::span);
     QJsonArray lost;
     for (const LostPanel& each : plan.lost) {
-      const int lay = plan.lengths[static_cast<std::size_t>(each.length)].lay;
-      const int pattern = plan.lays[static_cast<std::size_t>(lay)].pattern;
-      const auto& panels = plan.patterns[static_cast<std::size_t>(pattern)].panels;
+      const int lay = plan.lengths[ix(each.length)].lay;
+      const int pattern = plan.lays[ix(lay)].pattern;
+      const auto& panels = plan.patterns[ix(pattern)].panels;
       lost.append(QJsonObject{
           {"length", each.length},
           {"placed", each.panel},
-          {"panel", panel_name(panels[static_cast<std::size_t>(each.panel)].panel)},
+          {"panel", panel_name(panels[ix(each.panel)].panel)},
           {"flaw", each.flaw}});
     }
     json["lost"] = lost;
@@ -119,7 +115,7 @@ class Writer {
     return {{"across", span(rect.across)}, {"along", span(rect.along)}};
   }
   QString panel_name(int panel) const {
-    return text(job_.panels[static_cast<std::size_t>(panel)].name);
+    return text(job_.panels[ix(panel)].name);
   }
 
   QJsonArray yield(const Plan& plan) const {
@@ -139,7 +135,7 @@ class Writer {
 
   QJsonObject pattern(const Pattern& pattern) const {
     return {{"length", length(pattern.length)},
-            {"fold_lines", list(pattern.fold.lines, &Writer::length_value)},
+            {"fold_lines", list(pattern.fold.lines, &PlanWriter::length_value)},
             {"levels", levels(pattern.fold.levels)},
             {"end_to_end", pattern.fold.way.end_to_end},
             {"folded_across", length(pattern.folded_across)},
@@ -147,9 +143,9 @@ class Writer {
             {"plies", pattern.plies},
             {"worth", exact_worth(pattern.worth)},
             {"travel", length(pattern.travel)},
-            {"cuts", list(pattern.cuts, &Writer::cut)},
-            {"panels", list(pattern.panels, &Writer::placed)},
-            {"rests", list(pattern.rests, &Writer::rest)},
+            {"cuts", list(pattern.cuts, &PlanWriter::cut)},
+            {"panels", list(pattern.panels, &PlanWriter::placed)},
+            {"rests", list(pattern.rests, &PlanWriter::rest)},
             {"stack", stack(pattern)}};
   }
   // Every ply of one length, from the table up.
@@ -188,7 +184,7 @@ class Writer {
   }
   // What it measures once the cloth has shrunk, as it lies on the cloth.
   QJsonObject finished(const PlacedPanel& placed) const {
-    const Panel& goods = job_.panels[static_cast<std::size_t>(placed.panel)];
+    const Panel& goods = job_.panels[ix(placed.panel)];
     const bool sideways = lies_sideways(goods, fabric_, placed.turned);
     return {{"across", length(sideways ? goods.along : goods.across)},
             {"along", length(sideways ? goods.across : goods.along)}};
@@ -213,17 +209,17 @@ class Writer {
 };
 
 QString roll_name(const Job& job, int roll) {
-  return text(job.rolls[static_cast<std::size_t>(roll)].name);
+  return text(job.rolls[ix(roll)].name);
 }
 
 QJsonObject way_json(const Job& job, const Comparison& comparison, int way) {
-  const WayResult& result = comparison.ways[static_cast<std::size_t>(way)];
+  const WayResult& result = comparison.ways[ix(way)];
   if (!result.plan) {
     return {{"way", text(way_key(result.way))},
             {"way_name", text(way_name(result.way))},
             {"refused", text(result.refused)}};
   }
-  QJsonObject json = Writer(job, comparison.roll).plan(*result.plan);
+  QJsonObject json = PlanWriter(job, comparison.roll).plan(*result.plan);
   json["gives_up"] = exact_worth(given_up(comparison, way));
   return json;
 }
@@ -231,7 +227,7 @@ QJsonObject way_json(const Job& job, const Comparison& comparison, int way) {
 QJsonArray keys_json(const Comparison& comparison, const std::vector<int>& ways) {
   QJsonArray keys;
   for (int way : ways) {
-    keys.append(text(way_key(comparison.ways[static_cast<std::size_t>(way)].way)));
+    keys.append(text(way_key(comparison.ways[ix(way)].way)));
   }
   return keys;
 }
@@ -239,7 +235,7 @@ QJsonArray keys_json(const Comparison& comparison, const std::vector<int>& ways)
 }  // namespace
 
 QJsonObject plan_json(const Job& job, const Plan& plan) {
-  return {{"roll", roll_name(job, plan.roll)}, {"plan", Writer(job, plan.roll).plan(plan)}};
+  return {{"roll", roll_name(job, plan.roll)}, {"plan", PlanWriter(job, plan.roll).plan(plan)}};
 }
 
 QJsonObject comparison_json(const Job& job, const Comparison& comparison) {

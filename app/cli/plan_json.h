@@ -14,6 +14,8 @@ inline constexpr int kAnswerVersion = 1;
 
 // Exact, with a minus where it is less than nothing.
 QString exact_worth(Worth worth);
+// To a millisecond.
+double seconds(Duration time);
 QJsonObject plan_json(const Job& job, const Plan& plan);
 QJsonObject comparison_json(const Job& job, const Comparison& comparison);
 // A roll of which no way can be planned.

@@ -10,8 +10,10 @@
 #include "cli/range_answer.h"
 #include "drawing/words.h"
 #include "job/plan_roll.h"
+#include "job/roll_of.h"
 #include "language/spoken.h"
 #include "language/tr.h"
+#include "measure/index.h"
 
 namespace foldyard {
 namespace {
@@ -33,21 +35,21 @@ Answer best_way(const Job& job, const Call& call, int roll, const SearchBudget& 
   const Comparison comparison = compare_ways(job, roll, call.aim, budget);
   const int way = chosen_way(comparison, call);
   if (way < 0) return {roll, {}, refusal_words(comparison), refusal_words(comparison, true)};
-  return {roll, comparison.ways[static_cast<std::size_t>(way)].plan, {}, {}};
+  return {roll, comparison.ways[ix(way)].plan, {}, {}};
 }
 
 // The same way and aim on the same roll without its flaws.
 std::optional<Plan> plan_without_flaws(const Job& job, const Plan& plan,
                                        const SearchBudget& budget) {
   Job clean = job;
-  clean.rolls[static_cast<std::size_t>(plan.roll)].flaws.clear();
+  clean.rolls[ix(plan.roll)].flaws.clear();
   const Result<Plan> whole = plan_roll(clean, plan.roll, plan.way, plan.aim, budget);
   return whole ? std::optional<Plan>(*whole) : std::nullopt;
 }
 
 // What flaws cost against a roll without any; nothing for such a roll.
 QString cost_of_flaws(const Job& job, const Plan& plan, const SearchBudget& budget) {
-  if (job.rolls[static_cast<std::size_t>(plan.roll)].flaws.empty()) return {};
+  if (roll_of(job, plan).flaws.empty()) return {};
   const std::optional<Plan> whole = plan_without_flaws(job, plan, budget);
   if (!whole || budget.is_cancelled()) return {};
   const bool by_worth = plan.aim == Aim::most_worth;
@@ -62,7 +64,7 @@ QString cost_of_flaws(const Job& job, const Plan& plan, const SearchBudget& budg
 QJsonObject json_of(const Job& job, const Answer& answer, const SearchBudget& budget) {
   if (!answer.plan) return refused_json(job, answer.roll, answer.refused_english);
   QJsonObject json = with_range(job, *answer.plan, plan_json(job, *answer.plan), budget);
-  if (job.rolls[static_cast<std::size_t>(answer.roll)].flaws.empty()) return json;
+  if (job.rolls[ix(answer.roll)].flaws.empty()) return json;
   const std::optional<Plan> whole = plan_without_flaws(job, *answer.plan, budget);
   if (whole && !budget.is_cancelled())
     json["without_flaws"] = QJsonObject{{"worth", exact_worth(whole->worth)},
@@ -75,8 +77,7 @@ QString words_of(const Job& job, const Answer& answer, const SearchBudget& budge
     return plan_words(job, *answer.plan) + plain_text(cost_of_flaws(job, *answer.plan, budget)) +
            QLatin1Char('\n') + range_words_of(job, *answer.plan, budget);
   return tr("Roll %1 cannot be planned: %2\n\n")
-      .arg(QString::fromStdString(job.rolls[static_cast<std::size_t>(answer.roll)].name),
-           answer.refused);
+      .arg(QString::fromStdString(job.rolls[ix(answer.roll)].name), answer.refused);
 }
 
 }  // namespace

@@ -13,15 +13,13 @@
 #include "drawing/repeat_words.h"
 #include "drawing/words.h"
 #include "job/cautions.h"
+#include "job/roll_of.h"
 #include "language/spoken.h"
 #include "language/tr.h"
+#include "measure/index.h"
 
 namespace foldyard {
 namespace {
-
-const Roll& roll_of(const Job& job, const Plan& plan) {
-  return job.rolls[static_cast<std::size_t>(plan.roll)];
-}
 
 std::vector<Length> cross_cut_places(const Job& job, const Plan& plan) {
   std::vector<Length> places;
@@ -93,7 +91,7 @@ QString cuts_words(const Pattern& pattern, Unit unit) {
 // the panels lie.
 QString sizes_words(const Job& job, const Fabric& fabric, int panel, int upright, int turned) {
   if (!fabric.shrinkage.is_any()) {
-    const Panel& kind = job.panels[static_cast<std::size_t>(panel)];
+    const Panel& kind = job.panels[ix(panel)];
     return size_words(kind.across, kind.along, job.unit);
   }
   QStringList words;
@@ -165,7 +163,7 @@ QString rests_words(const Pattern& pattern, Unit unit) {
 }
 
 QString pattern_head(const Job& job, const Plan& plan, int index) {
-  const Pattern& pattern = plan.patterns[static_cast<std::size_t>(index)];
+  const Pattern& pattern = plan.patterns[ix(index)];
   return tr("Pattern %1: %n length(s) of %2, in %3, %4\n", nullptr, static_cast<int>(lengths_of(plan, index)))
       .arg(pattern_letter(index), length_words(pattern.length, job.unit), lays_words(plan, index),
            pattern.plies == 1 ? tr("1 ply") : tr("up to %1 plies each").arg(pattern.plies));
@@ -181,7 +179,7 @@ QString pattern_flaws(const Job& job, const Plan& plan, int index) {
 }
 
 QString pattern_words(const Job& job, const Plan& plan, int index) {
-  const Pattern& pattern = plan.patterns[static_cast<std::size_t>(index)];
+  const Pattern& pattern = plan.patterns[ix(index)];
   const Fabric& fabric = roll_of(job, plan).fabric;
   QString text = pattern_head(job, plan, index);
   text += wrapped(folding_words(pattern), QStringLiteral("  "), QStringLiteral("  "));

@@ -9,7 +9,9 @@
 #include "drawing/range_words.h"
 #include "file/exact_length.h"
 #include "job/decimal.h"
+#include "job/roll_of.h"
 #include "language/tr.h"
+#include "measure/index.h"
 
 namespace foldyard {
 namespace {
@@ -98,10 +100,6 @@ QJsonObject range_json(const Job& job, const YieldRange& range) {
     json["most_lost"] = QString::fromStdString(write_decimal(range.most_lost->parts(), 4));
   }
   return json;
-}
-
-const Roll& roll_of(const Job& job, const Plan& plan) {
-  return job.rolls[static_cast<std::size_t>(plan.roll)];
 }
 
 }  // namespace

@@ -4,6 +4,8 @@
 
 #include "drawing/template_data.h"
 #include "drawing/words.h"
+#include "job/roll_of.h"
+#include "measure/index.h"
 
 namespace foldyard {
 namespace {
@@ -56,7 +58,7 @@ Result<SheetOptions> sheet_options(const Call& call, const Job& job, const Plan&
   const auto panels = panels_of(call, job, plan);
   if (!panels) return panels.problem();
   options.templates = *panels;
-  const Fabric& fabric = job.rolls[static_cast<std::size_t>(plan.roll)].fabric;
+  const Fabric& fabric = roll_of(job, plan).fabric;
   for (int panel : options.templates)
     if (const auto problem = template_problem(job, fabric, panel, options)) return *problem;
   return options;

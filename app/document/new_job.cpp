@@ -4,11 +4,10 @@
 #include "job/start_job.h"
 #include "language/spoken.h"
 #include "language/tr.h"
+#include "measure/write_length.h"
 
 namespace foldyard {
 namespace {
-
-bool is_imperial(Unit unit) { return unit == Unit::inch || unit == Unit::yard; }
 
 Job empty_job(Unit unit) {
   Job job = default_job();

@@ -3,6 +3,8 @@
 #include <optional>
 #include <vector>
 
+#include "measure/index.h"
+
 namespace foldyard {
 
 namespace {
@@ -59,7 +61,7 @@ std::optional<Places> places_of(const QByteArray& pdf) {
   const qsizetype trailer = places.entries + count * kEntry;
   const qsizetype root = number_at(pdf, behind(pdf, "/Root ", trailer));
   if (!stands_at(pdf, "trailer", trailer) || root < 1 || root >= count) return {};
-  places.root = places.objects[static_cast<std::size_t>(root)];
+  places.root = places.objects[ix(root)];
   return places;
 }
 

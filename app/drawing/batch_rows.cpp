@@ -4,23 +4,24 @@
 
 #include "cloth/cloth_of.h"
 #include "drawing/words.h"
+#include "job/roll_of.h"
 #include "language/spoken.h"
 #include "language/tr.h"
+#include "language/utf8.h"
+#include "measure/index.h"
 
 namespace foldyard {
 namespace {
 
-QString text(const std::string& utf8) { return QString::fromStdString(utf8); }
-
-const Roll& roll_of(const BatchAnswer& a, const Plan& plan) { return a.job.rolls[static_cast<std::size_t>(plan.roll)]; }
+const Roll& roll_of(const BatchAnswer& a, const Plan& plan) { return roll_of(a.job, plan); }
 
 const Plan& plan_of(const BatchPlan& plan, const StackedLength& length) {
-  return plan.rolls[static_cast<std::size_t>(length.roll)];
+  return plan.rolls[ix(length.roll)];
 }
 
 const Pattern& pattern_at(const Plan& roll, const StackedLength& length) {
-  const LengthOnRoll& on_roll = roll.lengths[static_cast<std::size_t>(length.length)];
-  return roll.patterns[static_cast<std::size_t>(roll.lays[static_cast<std::size_t>(on_roll.lay)].pattern)];
+  const LengthOnRoll& on_roll = roll.lengths[ix(length.length)];
+  return roll.patterns[ix(roll.lays[ix(on_roll.lay)].pattern)];
 }
 
 Length height_of(const BatchAnswer& a, const BatchLay& lay) {
@@ -90,7 +91,7 @@ QString stack_words(const BatchAnswer& a, const BatchLay& lay) {
     const int roll = lay.lengths[i].roll;
     int count = 0;
     for (; i < lay.lengths.size() && lay.lengths[i].roll == roll; ++i) ++count;
-    words << QStringLiteral("%1 × %2").arg(count).arg(text(roll_of(a, a.plan.rolls[static_cast<std::size_t>(roll)]).name));
+    words << QStringLiteral("%1 × %2").arg(count).arg(text(roll_of(a, a.plan.rolls[ix(roll)]).name));
   }
   return words.join(QStringLiteral(", "));
 }
@@ -107,8 +108,8 @@ BatchTable lays_table(const BatchAnswer& a) {
 QString ways_words(const Plan& plan) {
   QStringList ways;
   for (const LengthOnRoll& length : plan.lengths) {
-    const Lay& lay = plan.lays[static_cast<std::size_t>(length.lay)];
-    const QString way = spoken(way_name(plan.patterns[static_cast<std::size_t>(lay.pattern)].fold.way));
+    const Lay& lay = plan.lays[ix(length.lay)];
+    const QString way = spoken(way_name(plan.patterns[ix(lay.pattern)].fold.way));
     if (!ways.contains(way)) ways << way;
   }
   return ways.join(QStringLiteral("; "));
@@ -139,8 +140,8 @@ BatchTable remnants_table(const BatchAnswer& a) {
 }
 
 QStringList webbing_row(const Job& job, const WebbingPlan& plan, const LengthCuts& cuts) {
-  const Webbing& webbing = job.webbings[static_cast<std::size_t>(plan.webbing)];
-  const Length whole = cuts.end < 0 ? webbing.roll : webbing.ends[static_cast<std::size_t>(cuts.end)];
+  const Webbing& webbing = job.webbings[ix(plan.webbing)];
+  const Length whole = cuts.end < 0 ? webbing.roll : webbing.ends[ix(cuts.end)];
   Length used;
   QStringList words;
   for (std::size_t i = 0; i < plan.wanted.size(); ++i) {

@@ -11,6 +11,7 @@
 #include "job/cautions.h"
 #include "language/spoken.h"
 #include "language/tr.h"
+#include "measure/index.h"
 
 namespace foldyard {
 namespace {
@@ -59,21 +60,12 @@ std::vector<ListLine> ticket_lines(const BatchAnswer& answer) {
 
 QRectF list_area(const QSizeF& page) { return text_area(page).adjusted(0, kHeadHeight, 0, 0); }
 
-std::vector<std::size_t> page_starts(const std::vector<ListLine>& lines, const QSizeF& page) {
-  std::vector<std::size_t> starts;
-  for (std::size_t first = 0; first < lines.size();) {
-    starts.push_back(first);
-    first += std::max<std::size_t>(1, fitting_lines(lines, first, list_area(page).size(), 1));
-  }
-  return starts;
-}
-
 // The roll's plan with the lays of the batch that are cut by the pattern.
 Plan with_lays(Plan plan, int pattern, const std::vector<int>& stacks) {
   plan.lays.erase(std::remove_if(plan.lays.begin(), plan.lays.end(), [&](const Lay& lay) { return lay.pattern == pattern; }),
                   plan.lays.end());
   for (const int stack : stacks) plan.lays.push_back({pattern, stack});
-  plan.way = plan.patterns[static_cast<std::size_t>(pattern)].fold.way;
+  plan.way = plan.patterns[ix(pattern)].fold.way;
   return plan;
 }
 
@@ -106,7 +98,7 @@ std::vector<QStringList> label_texts(const BatchAnswer& answer) {
 }  // namespace
 
 BatchSheet::BatchSheet(BatchAnswer answer, Paper paper)
-    : answer_(std::move(answer)), paper_(paper), lines_(ticket_lines(answer_)), starts_(page_starts(lines_, page_size_mm())),
+    : answer_(std::move(answer)), paper_(paper), lines_(ticket_lines(answer_)), starts_(page_starts(lines_, list_area(page_size_mm()).size())),
       labels_(label_texts(answer_)) {
   add_patterns();
 }
@@ -135,9 +127,9 @@ void BatchSheet::add_patterns() {
     }
   }
   for (const Group& group : groups) {
-    const Plan& plan = answer_.plan.rolls[static_cast<std::size_t>(group.first.roll)];
-    const LengthOnRoll& length = plan.lengths[static_cast<std::size_t>(group.first.length)];
-    const int pattern = plan.lays[static_cast<std::size_t>(length.lay)].pattern;
+    const Plan& plan = answer_.plan.rolls[ix(group.first.roll)];
+    const LengthOnRoll& length = plan.lengths[ix(group.first.length)];
+    const int pattern = plan.lays[ix(length.lay)].pattern;
     Sheet sheet = sheet_of(answer_.job, with_lays(plan, pattern, group.stacks), paper_);
     const int pages = pattern_pages(sheet, pattern);
     patterns_.push_back({std::move(sheet), pattern, pages, group.lays.join(QStringLiteral(" · "))});
@@ -177,7 +169,7 @@ void BatchSheet::paint_tickets(QPainter& painter, int page) const {
   draw_text(painter, QRectF(area.left(), area.top(), area.width(), 7),
             title_of(name), kTitle);
   if (!patterns_.empty()) draw_foot(painter, patterns_.front().sheet, page, pages());
-  draw_list(painter, list_area(page_size_mm()), 1, 0, lines_, starts_[static_cast<std::size_t>(page)]);
+  draw_list(painter, list_area(page_size_mm()), 1, 0, lines_, starts_[ix(page)]);
 }
 
 void BatchSheet::paint_labels(QPainter& painter, int page) const {

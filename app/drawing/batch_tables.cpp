@@ -7,14 +7,14 @@
 #include "drawing/words.h"
 #include "language/local_numbers.h"
 #include "language/tr.h"
+#include "language/utf8.h"
+#include "measure/index.h"
 
 namespace foldyard {
 namespace {
 
-QString text(const std::string& utf8) { return QString::fromStdString(utf8); }
-
 const Product& product_of(const Job& job, int line) {
-  return job.products[static_cast<std::size_t>(job.order.lines[static_cast<std::size_t>(line)].product)];
+  return job.products[ix(job.order.lines[ix(line)].product)];
 }
 
 BatchTable made_table(const BatchAnswer& a) {
@@ -49,7 +49,7 @@ BatchTable winding_table(const BatchAnswer& a) {
                    {tr("webbing"), tr("lengths"), tr("girth of the board"), tr("turns")}, {},
                    tr("Turns lie side by side and are cut through at one edge; the girth is the length with its loss.")};
   for (const WebbingPlan& plan : a.webbing) {
-    const Webbing& webbing = a.job.webbings[static_cast<std::size_t>(plan.webbing)];
+    const Webbing& webbing = a.job.webbings[ix(plan.webbing)];
     for (const WantedLength& wanted : plan.wanted) {
       const Winding wound = winding(webbing, wanted.length, wanted.count);
       table.rows.push_back({text(webbing.name), tr("%1 of %2").arg(wanted.count).arg(length_words(wanted.length, a.job.unit)),
@@ -62,7 +62,7 @@ BatchTable winding_table(const BatchAnswer& a) {
 BatchTable to_buy_table(const BatchAnswer& a) {
   BatchTable table{BatchTableKind::to_buy, tr("To buy"), {tr("what"), tr("how many"), tr("price")}, {}, {}};
   for (const WebbingPlan& plan : a.webbing) {
-    const Webbing& webbing = a.job.webbings[static_cast<std::size_t>(plan.webbing)];
+    const Webbing& webbing = a.job.webbings[ix(plan.webbing)];
     if (plan.cuts.rolls == 0) continue;
     const QString what = tr("%1, rolls of %2").arg(text(webbing.name), length_words(webbing.roll, a.job.unit));
     table.rows.push_back({plan.cuts.proved ? what : tr("%1 (%2 may do)").arg(what, QString::number(plan.cuts.bound)),

@@ -11,6 +11,7 @@
 #include "job/lift_room.h"
 #include "language/spoken.h"
 #include "language/tr.h"
+#include "measure/index.h"
 
 namespace foldyard {
 
@@ -138,7 +139,7 @@ std::vector<TableRow> comparison_rows(const Job& job, const Comparison& comparis
                                       double width) {
   std::vector<TableRow> rows;
   for (int index : comparison.ranking) {
-    rows.push_back(plan_row(job, comparison.ways[static_cast<std::size_t>(index)]));
+    rows.push_back(plan_row(job, comparison.ways[ix(index)]));
     rows.back().chosen = index == chosen;
     rows.back().height = height_of(rows.back(), width);
     rows.back().frontier = std::find(comparison.frontier.begin(), comparison.frontier.end(),

@@ -5,6 +5,7 @@
 #include "language/local_numbers.h"
 #include "language/spoken.h"
 #include "language/tr.h"
+#include "measure/index.h"
 
 namespace foldyard {
 
@@ -34,11 +35,6 @@ QString share_words(Area used, Area cloth) {
 }
 
 // For the lengths of one table, whose heads name the unit.
-QString number(Length length, Unit unit) {
-  return local_numbers(QString::fromStdString(unit == Unit::yard ? write_length(length, unit)
-                                                                 : write_number(length, unit)));
-}
-
 QStringList plan_cells(const Job& job, const WayResult& way) {
   const Plan& plan = *way.plan;
   QStringList cells{spoken(way_name(way.way))};
@@ -77,7 +73,7 @@ CopiedTable comparison_table(const Job& job, const Comparison& comparison) {
               << tr("lengths in a lift") << tr("minutes")
               << tr("best of its way");
   for (int index : comparison.ranking)
-    table.rows.push_back(plan_cells(job, comparison.ways[static_cast<std::size_t>(index)]));
+    table.rows.push_back(plan_cells(job, comparison.ways[ix(index)]));
   for (const WayResult& way : comparison.ways) {
     if (way.plan) continue;
     QStringList cells{spoken(way_name(way.way))};
@@ -94,12 +90,12 @@ CopiedTable cut_table_of(const Job& job, const Plan& plan, int pattern) {
   CopiedTable table{{tr("cut", "column"), tr("runs", "column"), in(tr("at", "column")), in(tr("from", "column")),
                      in(tr("to", "column")), in(tr("length", "column"))},
                     {}};
-  for (const Cut& cut : plan.patterns[static_cast<std::size_t>(pattern)].cuts)
+  for (const Cut& cut : plan.patterns[ix(pattern)].cuts)
     table.rows.push_back({QString::number(table.rows.size() + 1),
                           cut.direction == Direction::along ? tr("along")
                                                             : tr("across"),
-                          number(cut.at, job.unit), number(cut.over.from, job.unit),
-                          number(cut.over.to, job.unit), number(cut.over.size(), job.unit)});
+                          number_words(cut.at, job.unit), number_words(cut.over.from, job.unit),
+                          number_words(cut.over.to, job.unit), number_words(cut.over.size(), job.unit)});
   return table;
 }
 

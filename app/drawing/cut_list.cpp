@@ -11,6 +11,7 @@
 #include "language/local_numbers.h"
 #include "language/spoken.h"
 #include "language/tr.h"
+#include "measure/index.h"
 
 namespace foldyard {
 
@@ -20,18 +21,13 @@ const std::vector<double> kCutShares = {0.055, 0.115, 0.365, 0.34, 0.125};
 const std::vector<double> kCountShares = {0.24, 0.76};
 const std::vector<double> kRestShares = {0.24, 0.76};
 
-QString number(Length length, Unit unit) {
-  return local_numbers(QString::fromStdString(unit == Unit::yard ? write_length(length, unit)
-                                                                 : write_number(length, unit)));
-}
-
 ListLine cut_line(const Cut& cut, std::size_t order, Unit unit) {
   const bool along = cut.direction == Direction::along;
   return {LineKind::row,
           {QString::number(order), along ? tr("along") : tr("across"),
-           (along ? tr("%1 from left") : tr("%1 from near end")).arg(number(cut.at, unit)),
-           number(cut.over.from, unit) + QStringLiteral(" – ") + number(cut.over.to, unit),
-           number(cut.over.size(), unit)},
+           (along ? tr("%1 from left") : tr("%1 from near end")).arg(number_words(cut.at, unit)),
+           number_words(cut.over.from, unit) + QStringLiteral(" – ") + number_words(cut.over.to, unit),
+           number_words(cut.over.size(), unit)},
           kCutShares,
           -1};
 }
@@ -49,7 +45,7 @@ std::int64_t placed_so(const PatternData& data, int panel, bool turned) {
 }
 
 QString count_detail(const PatternData& data, int panel, std::int64_t in_length) {
-  const Panel& kind = data.job.panels[static_cast<std::size_t>(panel)];
+  const Panel& kind = data.job.panels[ix(panel)];
   const std::int64_t all = in_length * lengths_of(data.plan, data.index);
   QStringList words{QString::fromStdString(kind.name)};
   if (!data.fabric.shrinkage.is_any()) {

@@ -27,10 +27,6 @@ QString with_start(const QString& side, Length start, Unit unit) {
   return start > Length() ? tr("%1 (the first from %2)").arg(side, length_words(start, unit)) : side;
 }
 
-QString and_joined(const QStringList& sides) {
-  return sides.size() == 2 ? tr("%1 and %2").arg(sides[0], sides[1]) : sides.join(QString());
-}
-
 QString repeat_words(const Repeat& repeat, Unit unit) {
   QStringList sides;
   if (repeat.along > Length()) {

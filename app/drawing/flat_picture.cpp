@@ -13,8 +13,10 @@
 #include "drawing/strokes.h"
 #include "drawing/text.h"
 #include "drawing/words.h"
+#include "job/roll_of.h"
 #include "language/local_numbers.h"
 #include "language/tr.h"
+#include "measure/index.h"
 
 namespace foldyard {
 
@@ -22,22 +24,17 @@ namespace {
 
 const TextStyle kSmall{kSmallestPoints, false, false, palette::soft_ink()};
 
-QString number(Length length, Unit unit) {
-  return local_numbers(QString::fromStdString(unit == Unit::yard ? write_length(length, unit)
-                                                                 : write_number(length, unit)));
-}
-
 std::vector<EdgeMark> fold_marks(const PatternData& data, const ClothFrame& frame) {
   std::vector<EdgeMark> marks;
   for (Length line : data.pattern.fold.lines)
-    marks.push_back({frame.x(line), number(line, data.job.unit)});
+    marks.push_back({frame.x(line), number_words(line, data.job.unit)});
   return marks;
 }
 
 std::vector<EdgeMark> end_fold_marks(const PatternData& data, const ClothFrame& frame) {
   std::vector<EdgeMark> marks;
   for (const FoldEdge& edge : data.map.along.edges())
-    marks.push_back({frame.y(edge.line), number(edge.line, data.job.unit)});
+    marks.push_back({frame.y(edge.line), number_words(edge.line, data.job.unit)});
   return marks;
 }
 
@@ -68,7 +65,7 @@ void label_panels(QPainter& painter, const ClothFrame& frame, const PatternData&
     if (placed.turned) detail = tr("%1, turned").arg(detail);
     draw_label(
         painter, frame.rect(placed.flat),
-        {QString::fromStdString(data.job.panels[static_cast<std::size_t>(placed.panel)].name),
+        {QString::fromStdString(data.job.panels[ix(placed.panel)].name),
          detail, panel_code(placed.panel), 7.5, true});
   }
 }
@@ -92,19 +89,19 @@ void draw_nap(QPainter& painter, const ClothFrame& frame, const PatternData& dat
 void draw_lost_panels(QPainter& painter, const ClothFrame& frame, const PatternData& data) {
   std::set<int> panels;
   for (const LostPanel& lost : data.plan.lost) {
-    const int lay = data.plan.lengths[static_cast<std::size_t>(lost.length)].lay;
-    if (data.plan.lays[static_cast<std::size_t>(lay)].pattern == data.index) panels.insert(lost.panel);
+    const int lay = data.plan.lengths[ix(lost.length)].lay;
+    if (data.plan.lays[ix(lay)].pattern == data.index) panels.insert(lost.panel);
   }
   for (const int panel : panels)
-    draw_lost(painter, frame.rect(data.pattern.panels[static_cast<std::size_t>(panel)].flat));
+    draw_lost(painter, frame.rect(data.pattern.panels[ix(panel)].flat));
 }
 
 void draw_flaws(QPainter& painter, const ClothFrame& frame, const PatternData& data) {
-  const Roll& roll = data.job.rolls[static_cast<std::size_t>(data.plan.roll)];
+  const Roll& roll = roll_of(data.job, data.plan);
   for (const FlawUnder& under : flaws_under(data.job, data.plan, data.index))
     draw_flaw(painter, frame.rect(under.flat),
               QString::number(under.length + 1) + QStringLiteral(": ") +
-                  flaw_name(roll.flaws[static_cast<std::size_t>(under.flaw)]),
+                  flaw_name(roll.flaws[ix(under.flaw)]),
               frame.rect(data.flat()));
 }
 

@@ -6,16 +6,14 @@
 #include "cloth/four_point.h"
 #include "drawing/words.h"
 #include "job/decimal.h"
+#include "job/roll_of.h"
 #include "language/local_numbers.h"
 #include "language/tr.h"
+#include "measure/index.h"
 
 namespace foldyard {
 
 namespace {
-
-const Roll& roll_of(const Job& job, const Plan& plan) {
-  return job.rolls[static_cast<std::size_t>(plan.roll)];
-}
 
 std::vector<std::int64_t> none(const Job& job) {
   return std::vector<std::int64_t>(job.panels.size());
@@ -23,8 +21,8 @@ std::vector<std::int64_t> none(const Job& job) {
 
 void count(const Plan& plan, const LostPanel& lost, std::vector<std::int64_t>& counts) {
   const Pattern& pattern = pattern_of(plan, plan.lengths[ix(lost.length)]);
-  const int panel = pattern.panels[static_cast<std::size_t>(lost.panel)].panel;
-  ++counts[static_cast<std::size_t>(panel)];
+  const int panel = pattern.panels[ix(lost.panel)].panel;
+  ++counts[ix(panel)];
 }
 
 bool is_one(const std::vector<std::int64_t>& counts) {
@@ -54,12 +52,6 @@ bool is_any(const std::vector<std::int64_t>& counts) {
   return std::any_of(counts.begin(), counts.end(), [](std::int64_t n) { return n > 0; });
 }
 
-QString and_joined(const QStringList& words) {
-  QString all = words.value(0);
-  for (qsizetype i = 1; i < words.size(); ++i) all = tr("%1 and %2").arg(all, words[i]);
-  return all;
-}
-
 QStringList lengths_under(const Plan& plan, Span flaw) {
   QStringList numbers;
   for (std::size_t i = 0; i < plan.lengths.size(); ++i)
@@ -68,7 +60,7 @@ QStringList lengths_under(const Plan& plan, Span flaw) {
 }
 
 QString fate_of(const Job& job, const Plan& plan, int index) {
-  const Flaw& flaw = roll_of(job, plan).flaws[static_cast<std::size_t>(index)];
+  const Flaw& flaw = roll_of(job, plan).flaws[ix(index)];
   const QStringList lengths = lengths_under(plan, flaw.along);
   const QString under = (lengths.size() == 1 ? tr("length %1") : tr("lengths %1")).arg(and_joined(lengths));
   const std::vector<std::int64_t> taken = taken_by(job, plan, index);
@@ -125,7 +117,7 @@ QStringList flaw_lines_of(const Job& job, const Plan& plan, int pattern) {
   QStringList lines;
   const Roll& roll = roll_of(job, plan);
   for (const FlawUnder& under : flaws_under(job, plan, pattern)) {
-    const Flaw& flaw = roll.flaws[static_cast<std::size_t>(under.flaw)];
+    const Flaw& flaw = roll.flaws[ix(under.flaw)];
     const std::vector<std::int64_t> taken = taken_by(job, plan, under.flaw, under.length);
     lines << tr("length %1: %2 at %3, %4: %5")
                  .arg(QString::number(under.length + 1), flaw_name(flaw),
@@ -150,9 +142,9 @@ std::vector<FlawUnder> flaws_under(const Job& job, const Plan& plan, int pattern
   const Roll& roll = roll_of(job, plan);
   for (std::size_t i = 0; i < plan.lengths.size(); ++i) {
     const LengthOnRoll& length = plan.lengths[i];
-    if (plan.lays[static_cast<std::size_t>(length.lay)].pattern != pattern) continue;
+    if (plan.lays[ix(length.lay)].pattern != pattern) continue;
     const Length start = length.pattern_start(job.losses.allowance);
-    const Span whole{Length(), plan.patterns[static_cast<std::size_t>(pattern)].length};
+    const Span whole{Length(), plan.patterns[ix(pattern)].length};
     for (std::size_t f = 0; f < roll.flaws.size(); ++f) {
       const Flaw& flaw = roll.flaws[f];
       const Span along = intersection(whole, {flaw.along.from - start, flaw.along.to - start});

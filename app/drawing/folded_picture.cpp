@@ -17,6 +17,7 @@
 #include "drawing/words.h"
 #include "language/local_numbers.h"
 #include "language/tr.h"
+#include "measure/index.h"
 
 namespace foldyard {
 
@@ -79,7 +80,7 @@ std::vector<QRectF> label_taken(QPainter& painter, const ClothFrame& frame,
   std::vector<QRectF> covered;
   for (const CutNode& node : data.pattern.tree.nodes) {
     if (node.kind != NodeKind::take) continue;
-    const std::string& name = data.job.panels[static_cast<std::size_t>(node.panel)].name;
+    const std::string& name = data.job.panels[ix(node.panel)].name;
     const QString words = taken_words(taken_from(data.pattern, node));
     covered.push_back(
         draw_label(painter, clear_of_discs(frame.rect(node.rect)),

@@ -16,6 +16,7 @@
 #include "drawing/text.h"
 #include "drawing/words.h"
 #include "language/tr.h"
+#include "measure/index.h"
 
 namespace foldyard {
 
@@ -66,7 +67,7 @@ QString below_answer(const Sheet& sheet) {
 
 // What is known of the length, and what the roll gives by it; empty where it is known.
 QString length_of_roll_words(const Sheet& sheet) {
-  const Roll& roll = sheet.job().rolls[static_cast<std::size_t>(sheet.plan().roll)];
+  const Roll& roll = sheet.job().rolls[ix(sheet.plan().roll)];
   QString words = estimated_words(sheet.job(), roll);
   if (sheet.range())
     words += QLatin1Char(' ') + range_words(sheet.job(), *sheet.range()) +
@@ -102,7 +103,7 @@ std::vector<ListLine> lines_without_table(const Sheet& sheet) {
          {pattern_letter(i),
           tr("%1 × %2, in %3")
               .arg(lengths_of(sheet.plan(), i))
-              .arg(length_words(sheet.plan().patterns[static_cast<std::size_t>(i)].length,
+              .arg(length_words(sheet.plan().patterns[ix(i)].length,
                                 sheet.job().unit),
                    lays_words(sheet.plan(), i))},
          {0.08, 0.92},

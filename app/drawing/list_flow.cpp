@@ -8,6 +8,7 @@
 #include "drawing/flat_picture.h"
 #include "drawing/strokes.h"
 #include "drawing/text.h"
+#include "measure/index.h"
 
 namespace foldyard {
 
@@ -39,7 +40,7 @@ bool wraps(const ListLine& line, qsizetype cell) { return line.all_wrap || cell 
 // The width that the words of a cell have.
 double width_of_cell(const ListLine& line, qsizetype cell, double width) {
   if (line.shares.empty()) return width;
-  const double share = line.shares[static_cast<std::size_t>(cell)] * width;
+  const double share = line.shares[ix(cell)] * width;
   return cell + 1 == line.cells.size() ? share : share - kBetweenCells;
 }
 
@@ -96,7 +97,7 @@ void draw_cells(QPainter& painter, const QRectF& box, const ListLine& line) {
   const TextStyle style = style_of(line.kind);
   double x = box.left();
   for (qsizetype i = 0; i < line.cells.size(); ++i) {
-    const double share = line.shares[static_cast<std::size_t>(i)] * box.width();
+    const double share = line.shares[ix(i)] * box.width();
     if (i == 0 && line.swatch >= 0) {
       draw_panel_ground(painter, QRectF(x, box.top() + 0.5, kSwatch, 2.6), line.swatch);
       draw_text(painter,
@@ -164,6 +165,15 @@ std::size_t fitting_lines(const std::vector<ListLine>& lines, std::size_t first,
   return walk(lines, heights_of(lines, column.width()), first, column.height(), columns,
               draw_nothing) -
          first;
+}
+
+std::vector<std::size_t> page_starts(const std::vector<ListLine>& lines, const QSizeF& column) {
+  std::vector<std::size_t> starts;
+  for (std::size_t first = 0; first < lines.size();) {
+    starts.push_back(first);
+    first += std::max<std::size_t>(1, fitting_lines(lines, first, column, 1));
+  }
+  return starts;
 }
 
 double balanced_height(const std::vector<ListLine>& lines, std::size_t first, double column_width,

@@ -36,6 +36,8 @@ double line_height_of(const ListLine& line, double width);
 // How many lines, from `first` on, fit `columns` columns of this size.
 std::size_t fitting_lines(const std::vector<ListLine>& lines, std::size_t first,
                           const QSizeF& column, int columns);
+// The first line of each page, where a page has one column of this size.
+std::vector<std::size_t> page_starts(const std::vector<ListLine>& lines, const QSizeF& column);
 // The least height at which all from `first` on fit, at most `limit`.
 double balanced_height(const std::vector<ListLine>& lines, std::size_t first, double column_width,
                        int columns, double limit);

@@ -3,7 +3,9 @@
 #include <algorithm>
 #include <set>
 
+#include "job/roll_of.h"
 #include "language/tr.h"
+#include "measure/index.h"
 
 namespace foldyard {
 
@@ -22,8 +24,8 @@ int plies_over(const AxisMap& axis, Span span) {
 }  // namespace
 
 PatternData pattern_data(const Job& job, const Plan& plan, int pattern) {
-  const Pattern& chosen = plan.patterns[static_cast<std::size_t>(pattern)];
-  const Fabric& fabric = job.rolls[static_cast<std::size_t>(plan.roll)].fabric;
+  const Pattern& chosen = plan.patterns[ix(pattern)];
+  const Fabric& fabric = roll_of(job, plan).fabric;
   return {job, plan, pattern, chosen, fabric, fold_map(chosen.fold, fabric.width, chosen.length)};
 }
 

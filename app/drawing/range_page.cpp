@@ -9,6 +9,7 @@
 #include "drawing/text.h"
 #include "drawing/words.h"
 #include "language/tr.h"
+#include "measure/index.h"
 
 namespace foldyard {
 
@@ -52,20 +53,11 @@ std::vector<ListLine> range_lines(const Sheet& sheet) {
 QRectF list_area(const Sheet& sheet) { return text_area(sheet).adjusted(0, kHeadHeight, 0, 0); }
 
 // Where each page begins in the lines.
-std::vector<std::size_t> page_starts(const Sheet& sheet, const std::vector<ListLine>& lines) {
-  std::vector<std::size_t> starts;
-  for (std::size_t first = 0; first < lines.size();) {
-    starts.push_back(first);
-    first += std::max<std::size_t>(1, fitting_lines(lines, first, list_area(sheet).size(), 1));
-  }
-  return starts;
-}
-
 }  // namespace
 
 int range_pages(const Sheet& sheet) {
   if (!sheet.range()) return 0;
-  return static_cast<int>(page_starts(sheet, range_lines(sheet)).size());
+  return static_cast<int>(page_starts(range_lines(sheet), list_area(sheet).size()).size());
 }
 
 void draw_range_page(QPainter& painter, const Sheet& sheet, int page) {
@@ -73,8 +65,7 @@ void draw_range_page(QPainter& painter, const Sheet& sheet, int page) {
   const QRectF area = text_area(sheet);
   draw_text(painter, QRectF(area.left(), area.top(), area.width(), 7),
             tr("If the roll is longer"), kTitle);
-  draw_list(painter, list_area(sheet), 1, 0, lines,
-            page_starts(sheet, lines)[static_cast<std::size_t>(page)]);
+  draw_list(painter, list_area(sheet), 1, 0, lines, page_starts(lines, list_area(sheet).size())[ix(page)]);
 }
 
 }  // namespace foldyard

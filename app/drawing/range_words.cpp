@@ -7,16 +7,15 @@
 #include "job/decimal.h"
 #include "language/local_numbers.h"
 #include "language/tr.h"
+#include "language/utf8.h"
+#include "measure/index.h"
+#include "measure/write_length.h"
 
 namespace foldyard {
 
 namespace {
 
 constexpr QChar kNoBreak(0xa0);
-
-QString text(const std::string& utf8) { return QString::fromStdString(utf8); }
-
-bool is_imperial(Unit unit) { return unit == Unit::inch || unit == Unit::yard; }
 
 Length coarse(Unit unit) {
   return is_imperial(unit) ? Length::units(Length::kUnitsPerInch) : Length::mm(10);
@@ -88,7 +87,7 @@ int known_pattern(const Plan& first, const Pattern& pattern) {
 QString lengths_of_rest(const Job& job, const Plan& first, const Plan& rest) {
   QStringList words;
   for (int i = 0; i < static_cast<int>(rest.patterns.size()); ++i) {
-    const Pattern& pattern = rest.patterns[static_cast<std::size_t>(i)];
+    const Pattern& pattern = rest.patterns[ix(i)];
     const int known = known_pattern(first, pattern);
     words << QStringLiteral("%1 × %2 %3")
                  .arg(QString::number(lengths_of(rest, i)), length_words(pattern.length, job.unit),

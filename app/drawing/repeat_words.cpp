@@ -4,14 +4,16 @@
 
 #include "cutting/phase_axis.h"
 #include "drawing/words.h"
+#include "job/roll_of.h"
 #include "language/tr.h"
+#include "measure/index.h"
 
 namespace foldyard {
 
 namespace {
 
 const Repeat& repeat_of(const Job& job, const Plan& plan) {
-  return job.rolls[static_cast<std::size_t>(plan.roll)].fabric.repeat;
+  return roll_of(job, plan).fabric.repeat;
 }
 
 std::vector<Length> places_from(Length first, Length repeat, Length end) {
@@ -25,7 +27,7 @@ std::optional<Length> first_along(const PatternData& data) {
   const Repeat& repeat = data.fabric.repeat;
   std::optional<Length> first;
   for (const LengthOnRoll& length : data.plan.lengths) {
-    if (data.plan.lays[static_cast<std::size_t>(length.lay)].pattern != data.index) continue;
+    if (data.plan.lays[ix(length.lay)].pattern != data.index) continue;
     const Length start = length.pattern_start(data.job.losses.allowance);
     const Length here = phase_at(repeat.start_along, start, repeat.along);
     if (first && *first != here) return std::nullopt;

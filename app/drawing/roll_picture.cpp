@@ -12,8 +12,10 @@
 #include "drawing/tape.h"
 #include "drawing/text.h"
 #include "drawing/words.h"
+#include "job/roll_of.h"
 #include "language/local_numbers.h"
 #include "language/tr.h"
+#include "measure/index.h"
 
 namespace foldyard {
 
@@ -21,10 +23,6 @@ namespace {
 
 constexpr double kTape = 4.2;
 constexpr double kBetweenRows = 2.2;
-
-const Roll& roll_of(const Job& job, const Plan& plan) {
-  return job.rolls[static_cast<std::size_t>(plan.roll)];
-}
 
 Length row_length(const Scale& scale, double width) {
   return Length::units(static_cast<std::int64_t>(width * scale.denominator * Length::kUnitsPerMm));
@@ -95,7 +93,7 @@ struct RowPainter {
     const Length before = allowance / 2;
     const double first = std::min(layout.scale.mm(before), rect.width());
     const double last = std::min(layout.scale.mm(allowance - before), rect.width());
-    const Span whole = plan.lengths[static_cast<std::size_t>(stretch.number)].on_roll;
+    const Span whole = plan.lengths[ix(stretch.number)].on_roll;
     if (stretch.on_roll.from == whole.from)
       draw_band(QRectF(rect.left(), rect.top(), first, rect.height()));
     if (stretch.on_roll.to == whole.to)
@@ -110,8 +108,8 @@ struct RowPainter {
   }
 
   void draw_length(const QRectF& rect, const RollStretch& stretch) const {
-    const int lay = plan.lengths[static_cast<std::size_t>(stretch.number)].lay;
-    const int pattern = plan.lays[static_cast<std::size_t>(lay)].pattern;
+    const int lay = plan.lengths[ix(stretch.number)].lay;
+    const int pattern = plan.lays[ix(lay)].pattern;
     painter.setPen(Qt::NoPen);
     painter.setBrush(lay % 2 == 0 ? cloth_ground(roll_of(job, plan).fabric.colour)
                                   : palette::pale());
@@ -136,10 +134,10 @@ struct RowPainter {
 
   void draw_lost_panels(Span row) const {
     for (const LostPanel& lost : plan.lost) {
-      const LengthOnRoll& length = plan.lengths[static_cast<std::size_t>(lost.length)];
-      const Lay& lay = plan.lays[static_cast<std::size_t>(length.lay)];
-      const Rect& flat = plan.patterns[static_cast<std::size_t>(lay.pattern)]
-                             .panels[static_cast<std::size_t>(lost.panel)]
+      const LengthOnRoll& length = plan.lengths[ix(lost.length)];
+      const Lay& lay = plan.lays[ix(length.lay)];
+      const Rect& flat = plan.patterns[ix(lay.pattern)]
+                             .panels[ix(lost.panel)]
                              .flat;
       const Length start = length.pattern_start(job.losses.allowance);
       const Rect on_roll{flat.across, {start + flat.along.from, start + flat.along.to}};

@@ -2,6 +2,9 @@
 
 #include <algorithm>
 
+#include "job/roll_of.h"
+#include "measure/index.h"
+
 namespace foldyard {
 
 namespace {
@@ -30,7 +33,7 @@ std::vector<RollStretch> roll_stretches(const Job& job, const Plan& plan) {
   }
   add(stretches,
       {plan.remnant_kept ? StretchKind::remnant : StretchKind::offcut, plan.remnant, -1});
-  fill_gap(stretches, job.rolls[static_cast<std::size_t>(plan.roll)].length);
+  fill_gap(stretches, roll_of(job, plan).length);
   return stretches;
 }
 

@@ -8,6 +8,7 @@
 #include "drawing/palette.h"
 #include "drawing/text.h"
 #include "language/local_numbers.h"
+#include "measure/write_length.h"
 
 namespace foldyard {
 
@@ -19,10 +20,6 @@ constexpr std::array kSteps = {1.0, 1.2, 1.5, 2.0, 2.5, 3.0, 3.5, 4.0, 4.5, 5.0,
 constexpr std::array<std::int64_t, 12> kMetricBars = {10,   20,   50,   100,   200,   500,
                                                       1000, 2000, 5000, 10000, 20000, 50000};
 constexpr std::array<std::int64_t, 10> kInchBars = {1, 2, 6, 12, 18, 36, 72, 180, 360, 1800};
-
-bool is_imperial(Unit unit) {
-  return unit == Unit::inch || unit == Unit::yard;
-}
 
 }  // namespace
 

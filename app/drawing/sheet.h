@@ -25,6 +25,7 @@
 #include "job/job.h"
 #include "job/plan.h"
 #include "job/yield_range.h"
+#include "measure/index.h"
 
 class QPainter;
 
@@ -44,7 +45,7 @@ class Sheet {
 
   const Job& job() const { return job_; }
   const Comparison& comparison() const { return comparison_; }
-  const Plan& plan() const { return *comparison_.ways[static_cast<std::size_t>(chosen_)].plan; }
+  const Plan& plan() const { return *comparison_.ways[ix(chosen_)].plan; }
   int chosen() const { return chosen_; }
   const SheetOptions& options() const { return options_; }
   const std::optional<YieldRange>& range() const { return range_; }

@@ -1,5 +1,6 @@
 #include "drawing/pdf_pages.h"
 #include "drawing/sheet.h"
+#include "measure/index.h"
 
 namespace foldyard {
 
@@ -7,7 +8,7 @@ QByteArray sheet_pdf(const Sheet& sheet, PageRange range) {
   const std::vector<int> pages = pages_in(sheet, range);
   return pdf_pages(sheet.options().paper, sheet.options().landscape, QString::fromStdString(sheet.job().name),
                    static_cast<int>(pages.size()),
-                   [&](QPainter& painter, int page) { sheet.paint(painter, pages[static_cast<std::size_t>(page)]); });
+                   [&](QPainter& painter, int page) { sheet.paint(painter, pages[ix(page)]); });
 }
 
 }  // namespace foldyard

@@ -10,6 +10,7 @@
 #include "drawing/words.h"
 #include "fold/plies.h"
 #include "language/tr.h"
+#include "measure/index.h"
 
 namespace foldyard {
 namespace {
@@ -19,7 +20,7 @@ constexpr int kMostStretch = 40;
 
 double units(Length length) { return static_cast<double>(length.units()); }
 
-const Plan& plan_of(const BatchPlan& plan, const StackedLength& length) { return plan.rolls[static_cast<std::size_t>(length.roll)]; }
+const Plan& plan_of(const BatchPlan& plan, const StackedLength& length) { return plan.rolls[ix(length.roll)]; }
 
 const Pattern& pattern_at(const BatchPlan& plan, const StackedLength& length) { return pattern_of(plan, {{length}}); }
 
@@ -46,11 +47,11 @@ void draw_band(QPainter& painter, const QRectF& box, const StackBand& band, cons
 }  // namespace
 
 StackData stack_data(const BatchAnswer& answer, int at) {
-  const BatchLay& lay = answer.plan.lays[static_cast<std::size_t>(at)];
+  const BatchLay& lay = answer.plan.lays[ix(at)];
   StackData stack;
   stack.limit = answer.job.cutter.height;
   for (auto length = lay.lengths.rbegin(); length != lay.lengths.rend(); ++length) {
-    const Roll& roll = answer.job.rolls[static_cast<std::size_t>(plan_of(answer.plan, *length).roll)];
+    const Roll& roll = answer.job.rolls[ix(plan_of(answer.plan, *length).roll)];
     const Pattern& pattern = pattern_at(answer.plan, *length);
     const QString name = QString::fromStdString(roll.name);
     if (stack.bands.empty() || stack.bands.back().roll != name) stack.bands.push_back({name, roll.fabric.colour, 0, 0, {}});

@@ -7,6 +7,7 @@
 #include "drawing/text.h"
 #include "drawing/words.h"
 #include "language/local_numbers.h"
+#include "measure/write_length.h"
 
 namespace foldyard {
 
@@ -33,10 +34,6 @@ TapeSteps first_readable(const Steps& steps, const Scale& scale, double number_m
   for (const TapeSteps& each : steps)
     if (scale.mm(each.number) >= number_mm && scale.mm(each.tick) >= 0.9) return each;
   return steps.back();
-}
-
-bool is_imperial(Unit unit) {
-  return unit == Unit::inch || unit == Unit::yard;
 }
 
 void draw_ground(QPainter& painter, const QRectF& box) {

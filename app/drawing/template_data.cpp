@@ -4,6 +4,7 @@
 #include "drawing/front_page.h"
 #include "drawing/words.h"
 #include "goods/cut_size.h"
+#include "measure/index.h"
 
 namespace foldyard {
 
@@ -46,7 +47,7 @@ QSizeF tile_size(Paper paper, bool landscape) {
 }
 
 TemplateData template_data(const Job& job, const Fabric& fabric, int panel, const QSizeF& tile) {
-  const Panel& kind = job.panels[static_cast<std::size_t>(panel)];
+  const Panel& kind = job.panels[ix(panel)];
   const SizeOnCloth cut = size_on_cloth(kind, fabric, false);
   return {panel, cut.across, cut.along, on_cloth(kind, fabric),
           tile_grid(QSizeF(cut.across.in_mm(), cut.along.in_mm()), tile)};
@@ -64,7 +65,7 @@ std::optional<Problem> template_problem(const Job& job, const Fabric& fabric, in
   if (pages <= kMostTemplatePages) return {};
   return Problem{"",
                  say("a template of %1 takes %2 pages of %3, and %4 is the most",
-                     job.panels[static_cast<std::size_t>(panel)].name, pages,
+                     job.panels[ix(panel)].name, pages,
                      paper_name(options.paper).toStdString(), kMostTemplatePages),
                  say("take larger paper, or leave this template out")};
 }

@@ -13,6 +13,7 @@
 #include "drawing/words.h"
 #include "language/spoken.h"
 #include "language/tr.h"
+#include "measure/index.h"
 
 namespace foldyard {
 
@@ -26,11 +27,11 @@ const TextStyle kCell{8, true, false, palette::ink()};
 const TextStyle kHead{8, false, false, palette::soft_ink()};
 
 const Panel& panel_of(const Sheet& sheet, int panel) {
-  return sheet.job().panels[static_cast<std::size_t>(panel)];
+  return sheet.job().panels[ix(panel)];
 }
 
 const Fabric& fabric_of(const Sheet& sheet) {
-  return sheet.job().rolls[static_cast<std::size_t>(sheet.plan().roll)].fabric;
+  return sheet.job().rolls[ix(sheet.plan().roll)].fabric;
 }
 
 TemplateData data_of(const Sheet& sheet, int panel) {

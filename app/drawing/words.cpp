@@ -4,20 +4,19 @@
 #include <map>
 
 #include "cutting/shape.h"
+#include "job/roll_of.h"
 #include "job/yield_range.h"
 #include "language/local_numbers.h"
 #include "language/spoken.h"
 #include "language/tr.h"
+#include "language/utf8.h"
+#include "measure/index.h"
 
 namespace foldyard {
 
 namespace {
 
 constexpr QChar kNoBreak(0xa0);
-
-QString text(const std::string& utf8) {
-  return QString::fromStdString(utf8);
-}
 
 QString joined(const QStringList& words) {
   if (words.size() < 2) return words.join(QString());
@@ -28,13 +27,13 @@ QString lengths_words(const Plan& plan, Unit unit) {
   QStringList words;
   for (int i = 0; i < static_cast<int>(plan.patterns.size()); ++i)
     words << tr("%n length(s) of %1", nullptr, static_cast<int>(lengths_of(plan, i)))
-                 .arg(length_words(plan.patterns[static_cast<std::size_t>(i)].length, unit));
+                 .arg(length_words(plan.patterns[ix(i)].length, unit));
   return joined(words);
 }
 
 QString remnant_words(const Job& job, const Plan& plan) {
   if (plan.remnant.is_empty()) return tr("nothing is left of the roll");
-  const Length width = job.rolls[static_cast<std::size_t>(plan.roll)].fabric.width;
+  const Length width = roll_of(job, plan).fabric.width;
   const QString size = size_words(width, plan.remnant.size(), job.unit);
   return (plan.remnant_kept ? tr("the remnant is %1") : tr("an offcut of %1 is left")).arg(size);
 }
@@ -62,6 +61,10 @@ QString length_words(Length length, Unit unit) {
   return local_numbers(text(write_length(length, unit)));
 }
 
+QString number_words(Length length, Unit unit) {
+  return unit == Unit::yard ? length_words(length, unit) : local_numbers(text(write_number(length, unit)));
+}
+
 QString size_words(Length across, Length along, Unit unit) {
   const std::string first =
       unit == Unit::yard ? write_length(across, unit) : write_number(across, unit);
@@ -74,7 +77,7 @@ QString size_words(const Rect& rect, Unit unit) {
 }
 
 QString panel_size_words(const Job& job, const Fabric& fabric, int panel, bool turned) {
-  const Panel& goods = job.panels[static_cast<std::size_t>(panel)];
+  const Panel& goods = job.panels[ix(panel)];
   const SizeOnCloth cut = size_on_cloth(goods, fabric, turned);
   const QString words = size_words(cut.across, cut.along, job.unit);
   if (!fabric.shrinkage.is_any()) return words;
@@ -119,12 +122,17 @@ QString minutes_words(Duration time) {
   return local_number(minutes, minutes < 10 ? 1 : 0) + QStringLiteral(" min");
 }
 
-QString use_words(Area used, Area cloth) {
-  const double share = cloth.square_units() == 0
-                           ? 0
-                           : 100.0 * static_cast<double>(used.square_units()) /
-                                 static_cast<double>(cloth.square_units());
-  return local_number(share, 1) + QStringLiteral(" %");
+double use_percent(Area used, Area cloth) {
+  const double whole = static_cast<double>(cloth.square_units());
+  return whole > 0 ? 100.0 * static_cast<double>(used.square_units()) / whole : 0;
+}
+
+QString use_words(Area used, Area cloth) { return local_number(use_percent(used, cloth), 1) + QStringLiteral(" %"); }
+
+QString and_joined(const QStringList& words) {
+  QString all = words.value(0);
+  for (qsizetype i = 1; i < words.size(); ++i) all = tr("%1 and %2").arg(all, words[i]);
+  return all;
 }
 
 QString pattern_letter(int pattern) {
@@ -148,7 +156,7 @@ QString yield_words(const Job& job, const std::vector<std::int64_t>& yield) {
 
 std::vector<std::int64_t> pattern_yield(const Job& job, const Pattern& pattern) {
   std::vector<std::int64_t> yield(job.panels.size());
-  for (const PlacedPanel& placed : pattern.panels) ++yield[static_cast<std::size_t>(placed.panel)];
+  for (const PlacedPanel& placed : pattern.panels) ++yield[ix(placed.panel)];
   return yield;
 }
 
@@ -163,7 +171,7 @@ QString plies_words(const Plan& plan, int pattern) {
   int most = 0;
   for (const Lay& lay : plan.lays)
     if (lay.pattern == pattern) most = std::max(most, lay.lengths);
-  const int plies = plan.patterns[static_cast<std::size_t>(pattern)].plies;
+  const int plies = plan.patterns[ix(pattern)].plies;
   if (most < 2) return tr("Under the blade lie at most %n ply(ies) of one length.", nullptr, plies);
   return tr("Under the blade lie at most %n ply(ies) of one length, %1 of a lay of %2.", nullptr, plies)
       .arg(QString::number(plies * most), QString::number(most));
@@ -181,7 +189,7 @@ QString lays_words(const Plan& plan, int pattern) {
 }
 
 QString roll_words(const Job& job, const Plan& plan) {
-  const Roll& roll = job.rolls[static_cast<std::size_t>(plan.roll)];
+  const Roll& roll = roll_of(job, plan);
   const QString length = length_words(roll.length, job.unit);
   QString words = tr("Roll %1: %2 of cloth %3 wide, %4 usable between the selvedges")
                       .arg(text(roll.name), is_estimated(roll) ? tr("at least %1").arg(length) : length,

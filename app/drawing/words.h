@@ -13,6 +13,8 @@
 namespace foldyard {
 
 QString length_words(Length length, Unit unit);
+// The number alone, for a table or a tape whose heading names the unit; yards with their unit.
+QString number_words(Length length, Unit unit);
 // "31 × 148 cm": across first. No line breaks inside it.
 QString size_words(Length across, Length along, Unit unit);
 QString size_words(const Rect& rect, Unit unit);
@@ -27,6 +29,9 @@ QString worth_words(Worth worth);
 QString minutes_words(Duration time);
 // "92.4 %", rounded to a tenth; 0 % of nothing.
 QString use_words(Area used, Area cloth);
+double use_percent(Area used, Area cloth);
+// "left and right"; of more, "left and middle and right".
+QString and_joined(const QStringList& words);
 
 QString pattern_letter(int pattern);  // A … Z, AA …
 QString panel_code(int panel);        // P1, P2 …

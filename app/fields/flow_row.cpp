@@ -6,6 +6,8 @@
 #include <numeric>
 #include <utility>
 
+#include "measure/index.h"
+
 namespace foldyard {
 
 FlowRow::FlowRow(QWidget* parent, int gap) : QLayout(parent) { setSpacing(gap); }
@@ -20,7 +22,7 @@ void FlowRow::add(QLayout* group) {
 }
 
 QLayoutItem* FlowRow::itemAt(int index) const {
-  return 0 <= index && index < count() ? items_[static_cast<std::size_t>(index)] : nullptr;
+  return 0 <= index && index < count() ? items_[ix(index)] : nullptr;
 }
 
 QLayoutItem* FlowRow::takeAt(int index) {

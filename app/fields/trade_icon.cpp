@@ -10,10 +10,11 @@
 
 #include <array>
 
+
 namespace foldyard {
 namespace {
 
-constexpr std::array<const char*, kTradeIcons> kNames{"roll-on-table", "roll-add",  "roll-tag", "roll-measure",
+constexpr std::array<const char*, kTradeIcons> kIconNames{"roll-on-table", "roll-add",  "roll-tag", "roll-measure",
                                                       "panel-add",     "goods-add", "take-away", "cut",
                                                       "lay",           "paper",     "stopwatch", "compare"};
 constexpr char kDrawnInk[] = "#000";  // what the files are drawn in
@@ -48,7 +49,7 @@ class InkEngine : public QIconEngine {
 };
 
 QByteArray drawing_of(TradeIcon icon) {
-  QFile file(QStringLiteral(":/icons/%1.svg").arg(QLatin1String(kNames[static_cast<std::size_t>(icon)])));
+  QFile file(QStringLiteral(":/icons/%1.svg").arg(QLatin1String(kIconNames[static_cast<std::size_t>(icon)])));
   return file.open(QIODevice::ReadOnly) ? file.readAll() : QByteArray();
 }
 

@@ -5,6 +5,7 @@
 #include <QJsonDocument>
 
 #include "cloth/flaw_order.h"
+#include "file/file_words.h"
 #include "file/read_order.h"
 #include "file/read_roll.h"
 #include "file/sewn_fields.h"
@@ -15,7 +16,6 @@
 namespace foldyard {
 namespace {
 
-const QStringList kUnits = {"mm", "cm", "m", "in", "yd"};  // in the order of Unit
 const QStringList kGrains = {"pattern", "warp"};           // in the order of Grain
 const QStringList kMatches = {"none", "start", "centred"};  // in the order of Match
 
@@ -125,13 +125,13 @@ void read_pace(FieldReader fields, Pace& pace) {
   pace.rate = fields.worth("rate", pace.rate);
 }
 
-Job read_fields(FieldReader& file, std::optional<Problem>& fault) {
+Job read_job_fields(FieldReader& file, std::optional<Problem>& fault) {
   Job job = default_job();
   file.only({"foldyard_job", "name", "unit", "rolls", "panels", "table", "cutter", "losses",
              "pace", "longest_fan", "products", "webbing", "order", "on_hand", "history", "notions", "sitting",
              "cloth_price_per_square_metre"});
   job.name = file.text("name");
-  job.unit = static_cast<Unit>(file.choice("unit", kUnits, static_cast<int>(job.unit)));
+  job.unit = static_cast<Unit>(file.choice("unit", kUnitWords, static_cast<int>(job.unit)));
   for (FieldReader& entry : file.list("rolls")) job.rolls.push_back(read_roll(entry));
   job.panels = read_panels(file, fault);
   read_table(file.group("table"), job.table);
@@ -165,7 +165,7 @@ Result<Job> read_job(const QByteArray& bytes) {
   const Result<QJsonObject> fields = migrate_job(json.object(), version);
   if (!fields) return fields.problem();
   FieldReader file(*fields, "", fault);
-  Job job = read_fields(file, fault);
+  Job job = read_job_fields(file, fault);
   if (!fault) fault = check_unordered_job(job);
   for (Roll& roll : job.rolls) put_in_order(roll.flaws);
   if (fault) return *fault;

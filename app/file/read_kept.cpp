@@ -15,7 +15,7 @@ int panel_named(FieldReader& fields, const char* key, const Job& job) {
   return 0;
 }
 
-KeptStep read_step(FieldReader& fields, const Job& job) {
+KeptStep read_kept_step(FieldReader& fields, const Job& job) {
   fields.only({"cut", "at", "take", "turned", "leave"});
   if (fields.has("cut")) {
     fields.need("at", to_say("say where it is cut, like \"45 cm\""));
@@ -40,7 +40,7 @@ KeptLength read_kept(FieldReader& fields, const Job& job) {
   if (fields.has("way") && !way_from_key(fields.text("way"), kept.way))
     fields.refuse("way", say("no way of folding is called so"), say("write one like open or thirds"));
   kept.lines = fields.lengths("lines");
-  for (FieldReader& entry : fields.list("cuts")) kept.steps.push_back(read_step(entry, job));
+  for (FieldReader& entry : fields.list("cuts")) kept.steps.push_back(read_kept_step(entry, job));
   return kept;
 }
 

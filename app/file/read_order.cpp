@@ -68,7 +68,7 @@ SalePrice read_price(FieldReader& fields) {
   return {fields.text("of"), fields.worth("price", {})};
 }
 
-SewingStep read_step(FieldReader& fields) {
+SewingStep read_sewing_step(FieldReader& fields) {
   fields.only({"name", "seconds", "timed"});
   fields.need("name", to_say("say what is done"));
   return {fields.text("name"), fields.seconds("seconds", {}), fields.times("timed")};
@@ -78,7 +78,7 @@ SewingOrder read_sewing(FieldReader& fields) {
   fields.only({"name", "steps"});
   fields.need("name", to_say("give this order of operations a name, like \"edges first\""));
   SewingOrder order{fields.text("name"), {}};
-  for (FieldReader& entry : fields.list("steps")) order.steps.push_back(read_step(entry));
+  for (FieldReader& entry : fields.list("steps")) order.steps.push_back(read_sewing_step(entry));
   return order;
 }
 

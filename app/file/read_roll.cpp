@@ -1,14 +1,12 @@
 #include "file/read_roll.h"
 
 #include "cloth/roll_estimate.h"
+#include "file/file_words.h"
 #include "job/defaults.h"
 
 namespace foldyard {
 namespace {
 
-const QStringList kNaps = {"none", "one-way"};                   // in the order of Nap
-const QStringList kSquared = {"none", "free-end", "both"};  // in the order of Squared
-const QStringList kInBatch = {"may", "must", "never"};           // in the order of InBatch
 const QStringList kMeasures = {"diameters", "turns", "weight"};  // in the order of RollMeasure
 
 std::string give_of(const char* key) { return std::string(key) + "_give"; }
@@ -116,16 +114,16 @@ Roll read_roll(FieldReader& fields) {
   roll.fabric.selvedge = fields.length("selvedge", usual.selvedge);
   roll.fabric.thickness = fields.length("thickness", usual.thickness);
   read_length_of(fields, roll);
-  roll.fabric.nap = static_cast<Nap>(fields.choice("nap", kNaps, static_cast<int>(usual.nap)));
+  roll.fabric.nap = static_cast<Nap>(fields.choice("nap", kNapWords, static_cast<int>(usual.nap)));
   roll.fabric.colour = fields.text("colour", usual.colour);
   roll.fabric.railroaded = fields.flag("railroaded", usual.railroaded);
   roll.fabric.repeat = read_repeat(fields.group("repeat"), usual.repeat);
   roll.fabric.shrinkage = read_shrinkage(fields.group("shrinkage"), usual.shrinkage);
-  roll.squared = static_cast<Squared>(fields.choice("squared", kSquared, 0));
+  roll.squared = static_cast<Squared>(fields.choice("squared", kSquaredWords, 0));
   roll.cloth = fields.text("cloth");
   roll.marks = fields.texts("marks");
   if (fields.has("price_per_metre")) roll.price = fields.worth("price_per_metre", {});
-  roll.in_batch = static_cast<InBatch>(fields.choice("in_batch", kInBatch, 0));
+  roll.in_batch = static_cast<InBatch>(fields.choice("in_batch", kInBatchWords, 0));
   for (FieldReader& flaw : fields.list_or_none("flaws")) {
     roll.flaws.push_back(read_flaw(flaw, roll.fabric.width));
   }

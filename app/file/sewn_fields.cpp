@@ -2,6 +2,7 @@
 
 #include "file/json_line.h"
 #include "goods/cut_size.h"
+#include "measure/index.h"
 
 namespace foldyard {
 namespace {
@@ -22,13 +23,13 @@ QStringList kind_keys() {
   return keys;
 }
 
-Sewn read_fields(FieldReader& fields) {
+Sewn read_sewn_fields(FieldReader& fields) {
   fields.only({"kind", "width", "height", "depth", "seam", "hem", "overlap", "handles", "handle",
                "piece", "lining"});
   fields.need("kind", say("write one of %1", kind_keys().join(QStringLiteral(", ")).toStdString()));
   Sewn sewn;
   Goods& goods = sewn.goods;
-  goods.kind = kGoodsKinds[static_cast<std::size_t>(fields.choice("kind", kind_keys(), 0))];
+  goods.kind = kGoodsKinds[ix(fields.choice("kind", kind_keys(), 0))];
   if (has_seam(goods.kind)) fields.need("seam", to_say("give the allowance at a seam, like \"12 mm\""));
   if (has_hem(goods.kind)) fields.need("hem", to_say("give all that is turned in, like \"4 cm\""));
   goods.width = fields.length("width", {});
@@ -70,7 +71,7 @@ void take_finished_size(FieldReader& panel_fields, FieldReader& fields, Panel& p
 
 void read_sewn(FieldReader& panel_fields, bool has_size, Panel& panel) {
   FieldReader fields = panel_fields.group("sewn");
-  panel.sewn = read_fields(fields);
+  panel.sewn = read_sewn_fields(fields);
   const bool is_finished = fields.has("width") || fields.has("height") || !has_size;
   if (is_finished) {
     fields.need("width", to_say("give the finished width, like \"38 cm\""));

@@ -7,20 +7,19 @@
 #include "file/csv.h"
 #include "file/exact_length.h"
 #include "file/field_reader.h"
+#include "file/file_words.h"
 #include "file/read_job.h"
 #include "file/read_roll.h"
 #include "file/write_job.h"
 #include "job/check_job.h"
 #include "job/decimal.h"
+#include "language/utf8.h"
 
 namespace foldyard {
 namespace {
 
 const QStringList kColumns = {"name",   "cloth", "marks",  "width",           "selvedge", "thickness",
                               "length", "nap",   "colour", "price_per_metre", "squared"};
-const QStringList kSquared = {"none", "free-end", "both"};  // in the order of Squared
-
-QString text(const std::string& utf8) { return QString::fromStdString(utf8); }
 
 QStringList row_of(const Roll& roll, Unit unit) {
   QStringList marks;
@@ -28,9 +27,9 @@ QStringList row_of(const Roll& roll, Unit unit) {
   const auto length = [&](Length value) { return text(exact_length(value, unit)); };
   return {text(roll.name), text(roll.cloth), marks.join(QStringLiteral("; ")), length(roll.fabric.width),
           length(roll.fabric.selvedge), length(roll.fabric.thickness), length(roll.length),
-          roll.fabric.nap == Nap::one_way ? QStringLiteral("one-way") : QStringLiteral("none"),
+          word_of(kNapWords, roll.fabric.nap),
           text(roll.fabric.colour), roll.price ? text(write_decimal(roll.price->parts(), 4)) : QString(),
-          kSquared[static_cast<int>(roll.squared)]};
+          word_of(kSquaredWords, roll.squared)};
 }
 
 // The rolls of the job as a job file has them, by name.

@@ -1,5 +1,6 @@
 #include "file/write_job.h"
 
+#include "file/file_words.h"
 #include "file/json_line.h"
 #include "file/migrate_job.h"
 #include "file/sewn_fields.h"
@@ -67,11 +68,6 @@ std::string pace_text(const Pace& pace, Unit unit) {
       .object();
 }
 
-std::string unit_text(Unit unit) {
-  static const char* const kUnits[] = {"mm", "cm", "m", "in", "yd"};  // in the order of Unit
-  return kUnits[static_cast<int>(unit)];
-}
-
 }  // namespace
 
 QByteArray write_job(const Job& job) {
@@ -81,7 +77,7 @@ QByteArray write_job(const Job& job) {
     ((((out += "  \"") += key) += "\": ") += value) += ",\n";
   };
   field("name", quoted(job.name));
-  field("unit", quoted(unit_text(unit)));
+  field("unit", quoted(word_of(kUnitWords, unit).toStdString()));
   field("rolls", list_text(job.rolls, unit, roll_text));
   field("panels", list_text(job.panels, unit, panel_text));
   field("table", table_text(job.table, unit));

@@ -5,6 +5,7 @@
 #include "file/write_kept.h"
 #include "job/decimal.h"
 #include "job/defaults.h"
+#include "measure/index.h"
 
 namespace foldyard {
 namespace {
@@ -19,7 +20,7 @@ std::string in_line(const List& list, Writer write) {
 
 template <class List>
 const std::string& name_in(const List& list, int index) {
-  return list[static_cast<std::size_t>(index)].name;
+  return list[ix(index)].name;
 }
 
 std::string webbing_text(const Webbing& webbing, Unit unit) {
@@ -47,7 +48,7 @@ std::string webbing_cut_text(const WebbingCut& cut, const Job& job) {
 
 std::string seconds_text(Duration time) { return write_decimal(time.ticks() / Duration::kTicksPerMs, 3); }
 
-std::string step_text(const SewingStep& step) {
+std::string sewing_step_text(const SewingStep& step) {
   JsonLine line(Unit::mm);
   line.text("name", step.name).seconds("seconds", step.usual);
   if (!step.timed.empty()) line.raw("timed", in_line(step.timed, seconds_text));
@@ -55,7 +56,7 @@ std::string step_text(const SewingStep& step) {
 }
 
 std::string sewing_text(const SewingOrder& order) {
-  return JsonLine(Unit::mm).text("name", order.name).raw("steps", in_line(order.steps, step_text)).object();
+  return JsonLine(Unit::mm).text("name", order.name).raw("steps", in_line(order.steps, sewing_step_text)).object();
 }
 
 std::string cut_panels_text(const CutPanels& cut, const Job& job) {

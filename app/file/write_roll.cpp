@@ -1,5 +1,6 @@
 #include "file/write_roll.h"
 
+#include "file/file_words.h"
 #include "file/json_line.h"
 
 namespace foldyard {
@@ -92,15 +93,15 @@ std::string roll_text(const Roll& roll, Unit unit) {
   if (!roll.measured || roll.is_found) line.length("length", roll.length);
   if (roll.measured) line.raw("measured", measure_text(*roll.measured, unit));
   if (roll.cut_since != Length()) line.length("cut_since", roll.cut_since);
-  line.text("nap", fabric.nap == Nap::one_way ? "one-way" : "none").text("colour", fabric.colour);
+  line.text("nap", word_of(kNapWords, fabric.nap).toStdString()).text("colour", fabric.colour);
   if (fabric.railroaded) line.flag("railroaded", true);
   if (fabric.repeat != Repeat()) line.raw("repeat", repeat_text(fabric.repeat, unit));
   if (fabric.shrinkage.is_any()) line.raw("shrinkage", shrinkage_text(fabric.shrinkage, unit));
-  if (roll.squared != Squared::none) line.text("squared", roll.squared == Squared::both ? "both" : "free-end");
+  if (roll.squared != Squared::none) line.text("squared", word_of(kSquaredWords, roll.squared).toStdString());
   if (!roll.cloth.empty()) line.text("cloth", roll.cloth);
   if (!roll.marks.empty()) line.texts("marks", roll.marks);
   if (roll.price) line.worth("price_per_metre", *roll.price);
-  if (roll.in_batch != InBatch::may) line.text("in_batch", roll.in_batch == InBatch::must ? "must" : "never");
+  if (roll.in_batch != InBatch::may) line.text("in_batch", word_of(kInBatchWords, roll.in_batch).toStdString());
   if (!roll.flaws.empty()) line.raw("flaws", flaws_text(roll, unit));
   return line.object();
 }

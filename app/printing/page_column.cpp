@@ -11,6 +11,7 @@
 #include <map>
 
 #include "drawing/palette.h"
+#include "measure/index.h"
 
 namespace foldyard {
 namespace {
@@ -70,7 +71,7 @@ class PageColumn::Paper : public QWidget {
 
   const QPixmap& painted(int shown) {
     QPixmap& kept = painted_[shown];
-    if (kept.isNull()) kept = paint_page(pages_[static_cast<std::size_t>(shown)]);
+    if (kept.isNull()) kept = paint_page(pages_[ix(shown)]);
     return kept;
   }
 
@@ -114,7 +115,7 @@ int PageColumn::page_in_view() const {
   const auto& pages = paper_->pages();
   const int middle = verticalScrollBar()->value() + viewport()->height() / 2;
   for (int i = 0; i < static_cast<int>(pages.size()); ++i)
-    if (place(i).bottom() + kGap > middle) return pages[static_cast<std::size_t>(i)];
+    if (place(i).bottom() + kGap > middle) return pages[ix(i)];
   return pages.empty() ? -1 : pages.back();
 }
 

@@ -9,6 +9,7 @@
 
 #include "drawing/template_data.h"
 #include "drawing/words.h"
+#include "measure/index.h"
 
 namespace foldyard {
 namespace {
@@ -61,7 +62,7 @@ void PrintForm::fill(Paper paper) {
                tr("%1: %2 × %3")
                    .arg(pattern_letter(i))
                    .arg(lengths_of(plan, i))
-                   .arg(length_words(plan.patterns[static_cast<std::size_t>(i)].length, source_.job.unit)),
+                   .arg(length_words(plan.patterns[ix(i)].length, source_.job.unit)),
                true);
   for (std::size_t i = 0; i < source_.job.panels.size(); ++i) add_choice(templates_, QString(), false);
   show_template_pages();
@@ -134,7 +135,7 @@ void PrintForm::show_template_pages() {
     const auto pages = template_page_count(source_.job, source_.fabric(), i, now);
     templates_->item(i)->setText(tr("%1 %2: %3 pages")
                                      .arg(panel_code(i))
-                                     .arg(QString::fromStdString(source_.job.panels[static_cast<std::size_t>(i)].name))
+                                     .arg(QString::fromStdString(source_.job.panels[ix(i)].name))
                                      .arg(pages));
     templates_->item(i)->setToolTip(templates_->item(i)->text());
   }
@@ -151,7 +152,7 @@ SheetOptions PrintForm::options() const {
   SheetOptions options;
   options.paper = static_cast<Paper>(paper_->currentData().toInt());
   options.landscape = turn_->currentIndex() == 1;
-  options.unit = kUnits[static_cast<std::size_t>(std::max(0, unit_->currentIndex()))];
+  options.unit = kUnits[ix(std::max(0, unit_->currentIndex()))];
   options.diagram = diagram_->isChecked();
   options.comparison = comparison_->isChecked();
   options.patterns = checked(*patterns_);

@@ -15,6 +15,7 @@
 #include <optional>
 
 #include "drawing/sheet.h"
+#include "measure/index.h"
 #include "measure/result.h"
 
 namespace foldyard {
@@ -25,8 +26,8 @@ struct PrintSource {
   Comparison comparison;
   int way = 0;
 
-  const Plan& plan() const { return *comparison.ways[static_cast<std::size_t>(way)].plan; }
-  const Fabric& fabric() const { return job.rolls[static_cast<std::size_t>(plan().roll)].fabric; }
+  const Plan& plan() const { return *comparison.ways[ix(way)].plan; }
+  const Fabric& fabric() const { return job.rolls[ix(plan().roll)].fabric; }
 };
 
 class PrintForm : public QWidget {

@@ -4,6 +4,7 @@
 #include <QGridLayout>
 #include <QPainter>
 
+#include "measure/index.h"
 #include "shelf/cloth_colours.h"
 #include "shelf/swatch.h"
 
@@ -53,7 +54,7 @@ ColourChoice::ColourChoice(QWidget* parent)
   grid->setContentsMargins(0, 0, 0, 0);
   grid->setSpacing(2);
   for (const ClothColour& colour : cloth_colours()) add_swatch(colour.name, colour.value);
-  for (int i = 0; i < static_cast<int>(swatches_.size()); ++i) grid->addWidget(swatches_[static_cast<std::size_t>(i)], i / kInRow, i % kInRow);
+  for (int i = 0; i < static_cast<int>(swatches_.size()); ++i) grid->addWidget(swatches_[ix(i)], i / kInRow, i % kInRow);
   other_->setToolTip(tr("Any other colour; it is for pictures only"));
   grid->addWidget(other_, 0, kInRow, 2, 1, Qt::AlignVCenter);
   grid->setColumnStretch(kInRow + 1, 1);

@@ -16,6 +16,7 @@
 #include "fields/cloth_combo.h"
 #include "fields/field_text.h"
 #include "language/spoken.h"
+#include "measure/index.h"
 #include "shelf/roll_words.h"
 
 namespace foldyard {
@@ -28,7 +29,7 @@ constexpr MeasuredLength kTube{Length::mm(50), Length::mm(2)};
 constexpr MeasuredCount kTurns{75, 1};
 constexpr ByWeight kWeight{{20'000, 100}, {500, 100}, {4000, 200}};
 
-Roll& roll_at(Job& job, int roll) { return job.rolls[static_cast<std::size_t>(roll)]; }
+Roll& roll_at(Job& job, int roll) { return job.rolls[ix(roll)]; }
 
 // Diameters are small whatever the job's unit.
 Unit diameter_unit(Unit unit) {

@@ -21,6 +21,7 @@
 #include "job/check_job.h"
 #include "job/yield_range.h"
 #include "language/spoken.h"
+#include "measure/index.h"
 #include "shelf/measure_dialog.h"
 #include "shelf/roll_words.h"
 
@@ -35,28 +36,25 @@ struct LengthKey {
   Unit (*unit)(Unit);
 };
 
-Unit as_job(Unit unit) { return unit; }
-Unit for_thickness(Unit) { return Unit::mm; }
-
 const std::array<LengthKey, 8> kLengths = {{
     {"width", QT_TRANSLATE_NOOP("foldyard::RollDialog", "&Width"), [](const Roll& r) { return r.fabric.width; },
-     [](Roll& r, Length l) { r = with_width(std::move(r), l); }, as_job},
+     [](Roll& r, Length l) { r = with_width(std::move(r), l); }, size_unit},
     {"length", QT_TRANSLATE_NOOP("foldyard::RollDialog", "&Length"), [](const Roll& r) { return r.length; },
      [](Roll& r, Length l) { r = with_length(std::move(r), l); }, roll_unit},
     {"selvedge", QT_TRANSLATE_NOOP("foldyard::RollDialog", "&Selvedge, each side"),
-     [](const Roll& r) { return r.fabric.selvedge; }, [](Roll& r, Length l) { r.fabric.selvedge = l; }, as_job},
+     [](const Roll& r) { return r.fabric.selvedge; }, [](Roll& r, Length l) { r.fabric.selvedge = l; }, size_unit},
     {"thickness", QT_TRANSLATE_NOOP("foldyard::RollDialog", "&Thickness of a ply"),
-     [](const Roll& r) { return r.fabric.thickness; }, [](Roll& r, Length l) { r.fabric.thickness = l; }, for_thickness},
+     [](const Roll& r) { return r.fabric.thickness; }, [](Roll& r, Length l) { r.fabric.thickness = l; }, thickness_unit},
     {"repeat.along", QT_TRANSLATE_NOOP("foldyard::RollDialog", "Repeats &along every"),
-     [](const Roll& r) { return r.fabric.repeat.along; }, [](Roll& r, Length l) { r.fabric.repeat.along = l; }, as_job},
+     [](const Roll& r) { return r.fabric.repeat.along; }, [](Roll& r, Length l) { r.fabric.repeat.along = l; }, size_unit},
     {"repeat.start_along", QT_TRANSLATE_NOOP("foldyard::RollDialog", "the first &begins at"),
      [](const Roll& r) { return r.fabric.repeat.start_along; },
-     [](Roll& r, Length l) { r.fabric.repeat.start_along = l; }, as_job},
+     [](Roll& r, Length l) { r.fabric.repeat.start_along = l; }, size_unit},
     {"repeat.across", QT_TRANSLATE_NOOP("foldyard::RollDialog", "Repeats a&cross every"),
-     [](const Roll& r) { return r.fabric.repeat.across; }, [](Roll& r, Length l) { r.fabric.repeat.across = l; }, as_job},
+     [](const Roll& r) { return r.fabric.repeat.across; }, [](Roll& r, Length l) { r.fabric.repeat.across = l; }, size_unit},
     {"repeat.start_across", QT_TRANSLATE_NOOP("foldyard::RollDialog", "the first be&gins at"),
      [](const Roll& r) { return r.fabric.repeat.start_across; },
-     [](Roll& r, Length l) { r.fabric.repeat.start_across = l; }, as_job},
+     [](Roll& r, Length l) { r.fabric.repeat.start_across = l; }, size_unit},
 }};
 
 const LengthKey& length_of(const QString& key) {
@@ -252,7 +250,7 @@ void RollDialog::ask_measure() {
   MeasureDialog dialog(edited_job(), roll_, this);
   if (dialog.exec() != QDialog::Accepted) return;
   const Job measured = dialog.measured_job();
-  edited() = measured.rolls[static_cast<std::size_t>(roll_)];
+  edited() = measured.rolls[ix(roll_)];
   flaws_->model()->show_anew();
   width_.end();
   check();
@@ -260,7 +258,7 @@ void RollDialog::ask_measure() {
 
 Job RollDialog::edited_job() const {
   Job next = job_;
-  put_in_order(next.rolls[static_cast<std::size_t>(roll_)].flaws);
+  put_in_order(next.rolls[ix(roll_)].flaws);
   return next;
 }
 
@@ -274,7 +272,7 @@ void RollDialog::show_lengths() {
 }
 
 QString RollDialog::length_note() const {
-  const Roll& roll = job_.rolls[static_cast<std::size_t>(roll_)];
+  const Roll& roll = job_.rolls[ix(roll_)];
   if (!roll.measured) return {};
   const Result<LengthEstimate> range = estimate_of(roll);
   if (!range) return {};

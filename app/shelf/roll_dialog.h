@@ -18,6 +18,7 @@
 
 #include "fields/length_field.h"
 #include "job/job.h"
+#include "measure/index.h"
 #include "measure/result.h"
 #include "shelf/colour_choice.h"
 #include "shelf/flaw_table.h"
@@ -55,7 +56,7 @@ class RollDialog : public QDialog {
   QLabel* reason() const { return reason_; }
 
  private:
-  Roll& edited() { return job_.rolls[static_cast<std::size_t>(roll_)]; }
+  Roll& edited() { return job_.rolls[ix(roll_)]; }
   void arrange();
   QWidget* cloth_side();
   QWidget* pattern_side();

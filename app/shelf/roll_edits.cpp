@@ -4,6 +4,8 @@
 
 #include <algorithm>
 
+#include "measure/index.h"
+
 namespace foldyard {
 namespace {
 
@@ -22,7 +24,7 @@ std::string free_name(const Job& job, const std::string& name) {
 
 Job with_copy(const Job& job, int roll) {
   Job next = job;
-  Roll copy = next.rolls[static_cast<std::size_t>(roll)];
+  Roll copy = next.rolls[ix(roll)];
   copy.name = free_name(job, copy.name);
   next.rolls.insert(next.rolls.begin() + roll + 1, std::move(copy));
   return next;
@@ -57,7 +59,7 @@ std::vector<std::string> names_of(const std::vector<Roll>& rolls) {
 int followed(const std::vector<std::string>& names, int roll, const Job& now) {
   const int count = static_cast<int>(now.rolls.size());
   if (roll >= 0 && roll < static_cast<int>(names.size())) {
-    const auto& name = names[static_cast<std::size_t>(roll)];
+    const auto& name = names[ix(roll)];
     const auto found = std::find_if(now.rolls.begin(), now.rolls.end(), [&](const Roll& r) { return r.name == name; });
     if (found != now.rolls.end()) return static_cast<int>(found - now.rolls.begin());
   }

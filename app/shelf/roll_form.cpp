@@ -8,6 +8,7 @@
 #include "drawing/range_words.h"
 #include "fields/field_text.h"
 #include "job/yield_range.h"
+#include "measure/index.h"
 #include "shelf/measure_dialog.h"
 #include "shelf/roll_words.h"
 
@@ -23,25 +24,22 @@ struct RollField {
   Unit (*unit)(Unit);
 };
 
-Unit as_job(Unit unit) { return unit; }
-Unit for_thickness(Unit) { return Unit::mm; }
-
 constexpr int kWidth = 0;
 constexpr int kLength = 1;
 
 const std::array<RollField, RollForm::kFields> kRollFields = {{
     {QT_TRANSLATE_NOOP("foldyard::RollForm", "&Width"), "width",
      QT_TRANSLATE_NOOP("foldyard::RollForm", "change the width of “%1”"),
-     [](const Roll& r) { return r.fabric.width; }, [](Roll& r, Length l) { r = with_width(std::move(r), l); }, as_job},
+     [](const Roll& r) { return r.fabric.width; }, [](Roll& r, Length l) { r = with_width(std::move(r), l); }, size_unit},
     {QT_TRANSLATE_NOOP("foldyard::RollForm", "&Length"), "length",
      QT_TRANSLATE_NOOP("foldyard::RollForm", "change the length of “%1”"),
      [](const Roll& r) { return r.length; }, [](Roll& r, Length l) { r = with_length(std::move(r), l); }, roll_unit},
     {QT_TRANSLATE_NOOP("foldyard::RollForm", "&Selvedge"), "selvedge",
      QT_TRANSLATE_NOOP("foldyard::RollForm", "change the selvedge of “%1”"),
-     [](const Roll& r) { return r.fabric.selvedge; }, [](Roll& r, Length l) { r.fabric.selvedge = l; }, as_job},
+     [](const Roll& r) { return r.fabric.selvedge; }, [](Roll& r, Length l) { r.fabric.selvedge = l; }, size_unit},
     {QT_TRANSLATE_NOOP("foldyard::RollForm", "&Thickness"), "thickness",
      QT_TRANSLATE_NOOP("foldyard::RollForm", "change the thickness of “%1”"),
-     [](const Roll& r) { return r.fabric.thickness; }, [](Roll& r, Length l) { r.fabric.thickness = l; }, for_thickness},
+     [](const Roll& r) { return r.fabric.thickness; }, [](Roll& r, Length l) { r.fabric.thickness = l; }, thickness_unit},
 }};
 
 }  // namespace
@@ -65,9 +63,9 @@ RollForm::RollForm(Document& document, QWidget* parent)
 }
 
 void RollForm::add_field(QFormLayout* layout, int index) {
-  const auto label = tr(kRollFields[static_cast<std::size_t>(index)].label);
+  const auto label = tr(kRollFields[ix(index)].label);
   auto* field = new LengthField(QString(label).remove(QLatin1Char('&')), this);
-  fields_[static_cast<std::size_t>(index)] = field;
+  fields_[ix(index)] = field;
   auto* title = new QLabel(label, this);
   title->setBuddy(field->line());
   layout->addRow(title, index == kLength ? length_row(field) : field);
@@ -97,7 +95,7 @@ void RollForm::show_roll(int roll) {
     for (auto* field : fields_) field->line()->clear();
   }
   roll_ = roll;
-  const Roll& shown = job.rolls[static_cast<std::size_t>(roll)];
+  const Roll& shown = job.rolls[ix(roll)];
   for (std::size_t i = 0; i < fields_.size(); ++i)
     fields_[i]->show_length(i == kLength ? shown_length(shown, job.unit) : kRollFields[i].get(shown), kRollFields[i].unit(job.unit));
   one_way_->setChecked(shown.fabric.nap == Nap::one_way);
@@ -105,16 +103,16 @@ void RollForm::show_roll(int roll) {
 }
 
 void RollForm::take_length(int index, Length length) {
-  const auto& field = kRollFields[static_cast<std::size_t>(index)];
+  const auto& field = kRollFields[ix(index)];
   Job next = document_.job();
-  auto& roll = next.rolls[static_cast<std::size_t>(roll_)];
+  auto& roll = next.rolls[ix(roll_)];
   if (index == kLength && is_estimated(roll) && length == shown_length(roll, next.unit)) return;  // as it was
   if (index == kWidth) roll = width_.typed(roll, length);
   else field.set(roll, length);
   const auto where = QStringLiteral("rolls[%1].%2").arg(roll_).arg(QLatin1String(field.key));
   const auto words = tr(field.words).arg(QString::fromStdString(roll.name));
   if (const auto problem = document_.edit(next, words, where))
-    fields_[static_cast<std::size_t>(index)]->refuse(problem_text(*problem, next));
+    fields_[ix(index)]->refuse(problem_text(*problem, next));
 }
 
 void RollForm::ask_measure() {
@@ -122,13 +120,13 @@ void RollForm::ask_measure() {
   MeasureDialog dialog(document_.job(), roll_, this);
   if (dialog.exec() != QDialog::Accepted) return;
   const Job next = dialog.measured_job();
-  const auto name = QString::fromStdString(next.rolls[static_cast<std::size_t>(roll_)].name);
+  const auto name = QString::fromStdString(next.rolls[ix(roll_)].name);
   document_.edit(next, tr("measure “%1”").arg(name));
 }
 
 void RollForm::show_length_note() {
   const Job& job = document_.job();
-  const Roll& roll = job.rolls[static_cast<std::size_t>(roll_)];
+  const Roll& roll = job.rolls[ix(roll_)];
   QString words;
   if (roll.measured) {
     const Result<LengthEstimate> range = estimate_of(roll);
@@ -143,7 +141,7 @@ void RollForm::show_length_note() {
 
 void RollForm::take_nap(bool one_way) {
   Job next = document_.job();
-  auto& roll = next.rolls[static_cast<std::size_t>(roll_)];
+  auto& roll = next.rolls[ix(roll_)];
   roll.fabric.nap = one_way ? Nap::one_way : Nap::none;
   document_.edit(next, tr("change the nap of “%1”").arg(QString::fromStdString(roll.name)));
 }

@@ -14,6 +14,7 @@
 
 #include "document/document.h"
 #include "fields/length_field.h"
+#include "measure/index.h"
 #include "shelf/width_typing.h"
 
 class QFormLayout;
@@ -30,7 +31,7 @@ class RollForm : public QWidget {
   // The job's roll as it is now. Of another roll than before: what was typed and
   // refused is dropped.
   void show_roll(int roll);
-  LengthField* field(int index) const { return fields_[static_cast<std::size_t>(index)]; }
+  LengthField* field(int index) const { return fields_[ix(index)]; }
   QCheckBox* one_way() const { return one_way_; }
   QPushButton* measure() const { return measure_; }
   // What is said of the length: how it is known.

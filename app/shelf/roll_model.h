@@ -13,6 +13,7 @@
 #include <vector>
 
 #include "document/document.h"
+#include "measure/index.h"
 
 namespace foldyard {
 
@@ -29,7 +30,7 @@ class RollModel : public QAbstractListModel {
   Qt::ItemFlags flags(const QModelIndex& index) const override;
 
   // REQUIRES 0 ≤ row < rowCount().
-  const Roll& roll(int row) const { return rolls_[static_cast<std::size_t>(row)]; }
+  const Roll& roll(int row) const { return rolls_[ix(row)]; }
   Unit unit() const { return document_.job().unit; }
   // Of the widest roll; 0 of no rolls.
   Length widest() const;

@@ -21,6 +21,9 @@ enum class RollMark { nap, railroaded, repeat, shrinkage, flaws };
 bool is_metric(Unit unit);
 // Metres or yards.
 Unit roll_unit(Unit unit);
+// Of its width, its selvedges and its repeat.
+inline Unit size_unit(Unit unit) { return unit; }
+inline Unit thickness_unit(Unit) { return Unit::mm; }
 
 // The length as a field shows it: an estimated one down to a whole centimetre or inch.
 Length shown_length(const Roll& roll, Unit unit);

@@ -9,6 +9,7 @@
 #include "fields/flow_row.h"
 #include "job/start_job.h"
 #include "language/spoken.h"
+#include "measure/index.h"
 #include "shelf/roll_dialog.h"
 #include "shelf/roll_edits.h"
 
@@ -199,7 +200,7 @@ void Shelf::tell(const QString& words, bool fault) {
   words_->setVisible(!words.isEmpty());
 }
 
-QString Shelf::name_of(int roll) const { return QString::fromStdString(document_.job().rolls[static_cast<std::size_t>(roll)].name); }
+QString Shelf::name_of(int roll) const { return QString::fromStdString(document_.job().rolls[ix(roll)].name); }
 
 bool Shelf::edit(const Job& next, const QString& words, int chosen_then) {
   document_.end_field();
@@ -214,7 +215,7 @@ bool Shelf::edit(const Job& next, const QString& words, int chosen_then) {
 
 void Shelf::add_roll(const ClothKind& kind) {
   Job next = document_.job();
-  foldyard::add_roll(next, kind, next.rolls[static_cast<std::size_t>(roll_)].length, spoken(kind.name).toStdString());
+  foldyard::add_roll(next, kind, next.rolls[ix(roll_)].length, spoken(kind.name).toStdString());
   edit(next, tr("add “%1”").arg(QString::fromStdString(next.rolls.back().name)), static_cast<int>(next.rolls.size()) - 1);
 }
 

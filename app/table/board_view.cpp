@@ -11,6 +11,7 @@
 #include <cmath>
 
 #include "drawing/words.h"
+#include "measure/index.h"
 #include "table/board_colours.h"
 #include "table/board_tape.h"
 
@@ -220,7 +221,7 @@ void BoardView::contextMenuEvent(QContextMenuEvent* event) {
 void BoardView::tell(int patch) {
   if (!cloth()) return;
   const bool is_patch = patch >= 0 && patch < static_cast<int>(cloth()->patches.size());
-  const QString words = is_patch ? patch_words(*cloth(), cloth()->patches[static_cast<std::size_t>(patch)]) : QString();
+  const QString words = is_patch ? patch_words(*cloth(), cloth()->patches[ix(patch)]) : QString();
   setAccessibleDescription(words);
   viewport()->setToolTip(words);
 }
@@ -255,7 +256,7 @@ void BoardView::step_line(int steps) {
 void BoardView::step_patch(Qt::Key key) {
   if (!cloth() || cloth()->patches.empty()) return;
   const auto centre = [&](int patch) {
-    const std::span<const Rect> rects = rects_of(cloth()->patches[static_cast<std::size_t>(patch)], side_);
+    const std::span<const Rect> rects = rects_of(cloth()->patches[ix(patch)], side_);
     return rects.empty() ? QPointF() : scene_rect(rects.front()).center();
   };
   int next = lit() < 0 ? 0 : lit();

@@ -8,6 +8,7 @@
 
 #include "drawing/words.h"
 #include "language/tr.h"
+#include "measure/index.h"
 #include "table/board_colours.h"
 
 namespace foldyard {
@@ -68,7 +69,7 @@ QString patch_words(const LaidCloth& cloth, const Patch& patch) {
   if (patch.is_rest())
     return (is_remnant(cloth, patch.folded) ? tr("remnant, %1") : tr("offcut, %1"))
         .arg(size_words(patch.folded, unit));
-  const Panel& panel = cloth.job->panels[static_cast<std::size_t>(patch.panel)];
+  const Panel& panel = cloth.job->panels[ix(patch.panel)];
   const QString size = patch.flats.empty() ? QString() : size_words(patch.flats.front(), unit);
   return QString::fromStdString(panel.name) + QStringLiteral(", ") + size + QStringLiteral(", ") +
          copies_words(patch);
@@ -144,7 +145,7 @@ void ClothItem::paint_patch(QPainter& painter, const QRectF& box, const Patch& p
     return paint_rest(painter, box, look, size_words(patch.folded, cloth_->job->unit), remnant, lit);
   }
   if (!has_words(box)) return paint_panel(painter, box, look, patch.panel, {}, lit);
-  const Panel& panel = cloth_->job->panels[static_cast<std::size_t>(patch.panel)];
+  const Panel& panel = cloth_->job->panels[ix(patch.panel)];
   const QString detail = side_ == Side::folded ? copies_words(patch)
                                                : size_words(patch.flats.front(), cloth_->job->unit);
   paint_panel(painter, box, look, patch.panel, {QString::fromStdString(panel.name), detail}, lit);

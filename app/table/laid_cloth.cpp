@@ -1,5 +1,7 @@
 #include "table/laid_cloth.h"
 
+#include "measure/index.h"
+
 namespace foldyard {
 namespace {
 
@@ -73,8 +75,8 @@ int LaidCloth::patch_at_flat(Length x, Length y) const {
 }
 
 LaidClothPtr lay_cloth(std::shared_ptr<const Job> job, std::shared_ptr<const Plan> plan, int pattern) {
-  const Pattern& cloth = plan->patterns[static_cast<std::size_t>(pattern)];
-  const Fabric& fabric = job->rolls[static_cast<std::size_t>(plan->roll)].fabric;
+  const Pattern& cloth = plan->patterns[ix(pattern)];
+  const Fabric& fabric = job->rolls[ix(plan->roll)].fabric;
   const FoldMap map = fold_map(cloth.fold, fabric.width, cloth.length);
   std::vector<Patch> patches = patches_of(cloth, map);
   return std::make_shared<const LaidCloth>(

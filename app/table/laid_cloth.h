@@ -18,6 +18,7 @@
 #include "fold/fold_map.h"
 #include "job/job.h"
 #include "job/plan.h"
+#include "measure/index.h"
 
 namespace foldyard {
 
@@ -39,8 +40,8 @@ struct LaidCloth {
   FoldMap map;
   std::vector<Patch> patches;
 
-  const Pattern& cloth() const { return plan->patterns[static_cast<std::size_t>(pattern)]; }
-  const Roll& roll() const { return job->rolls[static_cast<std::size_t>(plan->roll)]; }
+  const Pattern& cloth() const { return plan->patterns[ix(pattern)]; }
+  const Roll& roll() const { return job->rolls[ix(plan->roll)]; }
   const Fabric& fabric() const { return roll().fabric; }
   Rect folded() const { return {{Length(), cloth().folded_across}, {Length(), cloth().folded_along}}; }
   Rect flat() const { return {{Length(), fabric().width}, {Length(), cloth().length}}; }

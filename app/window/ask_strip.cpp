@@ -4,6 +4,8 @@
 
 #include <algorithm>
 
+#include "measure/index.h"
+
 namespace foldyard {
 
 AskStrip::AskStrip(QWidget* parent) : QFrame(parent), words_(new QLabel), row_(new QHBoxLayout(this)) {
@@ -49,7 +51,7 @@ void AskStrip::show_first() {
   const auto& choices = questions_.front().choices;
   QWidget* before = words_;  // the strip itself takes no focus and would not count
   for (int i = 0; i < static_cast<int>(choices.size()); ++i) {
-    auto* button = new QPushButton(choices[static_cast<std::size_t>(i)].words, this);
+    auto* button = new QPushButton(choices[ix(i)].words, this);
     connect(button, &QPushButton::clicked, this, [this, i] { choose(i); });
     row_->addWidget(button);
     buttons_.push_back(button);
@@ -61,7 +63,7 @@ void AskStrip::show_first() {
 }
 
 void AskStrip::choose(int choice) {
-  const auto act = questions_.front().choices[static_cast<std::size_t>(choice)].act;
+  const auto act = questions_.front().choices[ix(choice)].act;
   questions_.pop_front();
   show_first();
   if (act) act();

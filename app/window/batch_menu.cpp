@@ -10,6 +10,7 @@
 #include "batch/order_words.h"
 #include "file/safe_write.h"
 #include "file/shelf_csv.h"
+#include "measure/index.h"
 #include "window/main_window.h"
 
 namespace foldyard {
@@ -41,7 +42,7 @@ void MainWindow::make_batch_menu() {
   const auto show_state = [this, in, must, keep, mark, tickets] {
     const auto& rolls = document_.job().rolls;
     const bool is_any = shelf_->roll() >= 0 && shelf_->roll() < std::ssize(rolls);
-    const InBatch how = is_any ? rolls[static_cast<std::size_t>(shelf_->roll())].in_batch : InBatch::never;
+    const InBatch how = is_any ? rolls[ix(shelf_->roll())].in_batch : InBatch::never;
     in->setEnabled(is_any);
     must->setEnabled(is_any);
     in->setChecked(how != InBatch::never);

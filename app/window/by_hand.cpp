@@ -4,6 +4,7 @@
 
 #include "drawing/words.h"
 #include "job/hand_edit.h"
+#include "measure/index.h"
 
 namespace foldyard {
 namespace {
@@ -72,12 +73,12 @@ void ByHand::let_go() {
 
 HandSet::Place ByHand::place() const {
   const int roll = answer_ ? answer_->comparison.roll : 0;
-  return {answer_->job.rolls[static_cast<std::size_t>(roll)].name, ways_->ways()->way_at(row_)};
+  return {answer_->job.rolls[ix(roll)].name, ways_->ways()->way_at(row_)};
 }
 
 HandPlanPtr ByHand::plan_of(const FoldWay& way) const {
   if (!answer_) return nullptr;
-  const HandSet::Place at{answer_->job.rolls[static_cast<std::size_t>(answer_->comparison.roll)].name, way};
+  const HandSet::Place at{answer_->job.rolls[ix(answer_->comparison.roll)].name, way};
   const auto known = known_.find(at);
   const bool is_set = known != known_.end() && known->second->hand == hand_at(book_.set(), at);
   return is_set ? known->second : nullptr;
@@ -89,9 +90,9 @@ std::optional<Length> ByHand::line_place(int line) const {
   const Plan* plan = view_->plan();
   const int pattern = view_->pattern();
   if (!has_plan() || pattern < 0) return std::nullopt;
-  const std::vector<Length>& lines = plan->patterns[static_cast<std::size_t>(pattern)].fold.lines;
+  const std::vector<Length>& lines = plan->patterns[ix(pattern)].fold.lines;
   if (line < 0 || line >= std::ssize(lines)) return std::nullopt;
-  return lines[static_cast<std::size_t>(line)];
+  return lines[ix(line)];
 }
 
 void ByHand::show_row(const AnswerPtr& answer, int row) {
@@ -162,7 +163,7 @@ void ByHand::show_pins(const HandPlan* plan) {
     flat->set_snap(Snap::none, {});
     return view_->show_state({});
   }
-  const Length at = *plan->hand.lines[static_cast<std::size_t>(plan->moved)];
+  const Length at = *plan->hand.lines[ix(plan->moved)];
   flat->set_snap(plan->snap, at);
   view_->show_state(tr("Fold line %1 at %2: %3")
                         .arg(plan->moved + 1)
@@ -181,13 +182,13 @@ void ByHand::settle() {
   is_leaving_ = false;
   if (!moved_ || !has_plan()) return;
   const HandPlanPtr plan = std::exchange(moved_, nullptr);
-  const Length at = *plan->hand.lines[static_cast<std::size_t>(plan->moved)];
+  const Length at = *plan->hand.lines[ix(plan->moved)];
   commit(plan, tr("Move fold line %1 to %2").arg(plan->moved + 1).arg(length_words(at, answer_->job.unit)));
 }
 
 // The way whose wishes changed comes onto the table, so that undo is seen.
 void ByHand::follow(const HandSet::Place& changed) {
-  if (!answer_ || answer_->job.rolls[static_cast<std::size_t>(answer_->comparison.roll)].name != changed.roll) return;
+  if (!answer_ || answer_->job.rolls[ix(answer_->comparison.roll)].name != changed.roll) return;
   const int row = ways_->ways()->row_of(changed.way);
   if (row < 0) return;
   if (row == row_) return plan_as_set();
@@ -228,7 +229,7 @@ void ByHand::want_at_least(const std::string& panel, std::int64_t copies) {
 AnswerPtr ByHand::shown_answer() const {
   if (!answer_ || !view_->is_by_hand()) return answer_;
   auto changed = std::make_shared<Answer>(*answer_);
-  changed->comparison.ways[static_cast<std::size_t>(ways_->ways()->way_index(row_))].plan = *view_->plan();
+  changed->comparison.ways[ix(ways_->ways()->way_index(row_))].plan = *view_->plan();
   return changed;
 }
 

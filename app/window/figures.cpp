@@ -8,18 +8,15 @@
 #include "drawing/words.h"
 #include "fields/flow_row.h"
 #include "fields/reading_order.h"
+#include "job/roll_of.h"
 #include "language/local_numbers.h"
+#include "measure/index.h"
 
 namespace foldyard {
 namespace {
 
 std::int64_t panels_of(const Plan& plan) {
   return std::accumulate(plan.yield.begin(), plan.yield.end(), std::int64_t{0});
-}
-
-double use_of(const Plan& plan) {
-  const double cloth = static_cast<double>(plan.cloth.square_units());
-  return cloth > 0 ? 100.0 * static_cast<double>(plan.used.square_units()) / cloth : 0;
 }
 
 QString signed_text(double value, int places) {
@@ -37,7 +34,7 @@ double in_squares(Area area, Unit unit) {
 }  // namespace
 
 Area waste_of(const Job& job, const Plan& plan) {
-  const Length width = job.rolls[static_cast<std::size_t>(plan.roll)].fabric.width;
+  const Length width = roll_of(job, plan).fabric.width;
   const Area kept = plan.remnant_kept ? width * plan.remnant.size() : Area();
   return plan.cloth - plan.used - kept;
 }
@@ -53,7 +50,8 @@ std::array<QString, 4> figures_of(const Job& job, const Plan& plan) {
 }
 
 std::array<QString, 4> differences(const Job& job, const Plan& plan, const Plan& other) {
-  return {signed_text(static_cast<double>(panels_of(plan) - panels_of(other)), 0), signed_text(use_of(plan) - use_of(other), 1),
+  return {signed_text(static_cast<double>(panels_of(plan) - panels_of(other)), 0),
+          signed_text(use_percent(plan.used, plan.cloth) - use_percent(other.used, other.cloth), 1),
           signed_text(in_squares(waste_of(job, plan), job.unit) - in_squares(waste_of(job, other), job.unit), 2),
           signed_text(plan.time.in_minutes() - other.time.in_minutes(), 0)};
 }

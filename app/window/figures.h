@@ -11,6 +11,7 @@
 
 #include "job/job.h"
 #include "job/plan.h"
+#include "measure/index.h"
 
 namespace foldyard {
 
@@ -34,9 +35,9 @@ class Figures : public QWidget {
   void show_plan(const Job& job, const Plan* plan);
   // by hand: how the figures differ from another plan's ("−2", "+4 min").
   void show_against(const Job& job, const Plan& plan, const Plan& other);
-  QString text(int index) const { return values_[static_cast<std::size_t>(index)]->text(); }
+  QString text(int index) const { return values_[ix(index)]->text(); }
   enum Index { panels, use, waste, minutes, count };
-  QString words(int index) const { return words_[static_cast<std::size_t>(index)]->text(); }
+  QString words(int index) const { return words_[ix(index)]->text(); }
 
  private:
   std::array<QLabel*, count> values_{};

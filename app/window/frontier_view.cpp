@@ -20,10 +20,6 @@ constexpr double kGrasp = 14;
 
 double minutes_of(const Plan& plan) { return plan.time.in_minutes(); }
 
-double use_of(const Plan& plan) {
-  return 100.0 * static_cast<double>(plan.used.square_units()) / static_cast<double>(plan.cloth.square_units());
-}
-
 // A little room on both sides, and never nothing to divide by.
 void widen(double& least, double& most, double floor) {
   const double room = std::max((most - least) * 0.08, floor);
@@ -47,8 +43,8 @@ FrontierView::Ends FrontierView::ends() const {
     if (!plan) return;
     ends.least_minutes = std::min(ends.least_minutes, minutes_of(*plan));
     ends.most_minutes = std::max(ends.most_minutes, minutes_of(*plan));
-    ends.least_use = std::min(ends.least_use, use_of(*plan));
-    ends.most_use = std::max(ends.most_use, use_of(*plan));
+    ends.least_use = std::min(ends.least_use, use_percent(plan->used, plan->cloth));
+    ends.most_use = std::max(ends.most_use, use_percent(plan->used, plan->cloth));
   };
   for (int row = 0; row < table_->ways()->rowCount(); ++row) {
     take(table_->ways()->plan(row));
@@ -69,7 +65,7 @@ QPointF FrontierView::place_of(const Plan& plan) const {
   const Ends e = ends();
   const QRectF box = field();
   return QPointF(box.left() + box.width() * (minutes_of(plan) - e.least_minutes) / (e.most_minutes - e.least_minutes),
-                 box.bottom() - box.height() * (use_of(plan) - e.least_use) / (e.most_use - e.least_use));
+                 box.bottom() - box.height() * (use_percent(plan.used, plan.cloth) - e.least_use) / (e.most_use - e.least_use));
 }
 
 std::optional<QPointF> FrontierView::point(int row) const {

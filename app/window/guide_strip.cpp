@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "fields/flow_row.h"
+#include "measure/index.h"
 
 namespace foldyard {
 namespace {
@@ -24,10 +25,10 @@ GuideStrip::GuideStrip(QWidget* parent)
   auto* row = new FlowRow(this);
   row->setContentsMargins(8, 3, 8, 3);
   for (int i = 0; i < kSteps; ++i) {
-    steps_[static_cast<std::size_t>(i)] = new QPushButton;
-    steps_[static_cast<std::size_t>(i)]->setProperty("step", true);
-    row->addWidget(steps_[static_cast<std::size_t>(i)]);
-    connect(steps_[static_cast<std::size_t>(i)], &QPushButton::clicked, this, [this, i] { emit wanted(i); });
+    steps_[ix(i)] = new QPushButton;
+    steps_[ix(i)]->setProperty("step", true);
+    row->addWidget(steps_[ix(i)]);
+    connect(steps_[ix(i)], &QPushButton::clicked, this, [this, i] { emit wanted(i); });
     show_step(static_cast<Step>(i));
   }
   row->add_gap();

@@ -4,6 +4,7 @@
 
 #include "drawing/words.h"
 #include "job/limits.h"
+#include "measure/index.h"
 
 namespace foldyard {
 
@@ -56,7 +57,7 @@ void HandMenu::add_length(QMenu* menu) {
   if (by_hand_->hand().length) {
     menu->addAction(tr("Let the lengths be &free"), this, [this] { by_hand_->keep_length(std::nullopt); });
   } else if (pattern >= 0) {
-    const Length length = view_->plan()->patterns[static_cast<std::size_t>(pattern)].length;
+    const Length length = view_->plan()->patterns[ix(pattern)].length;
     menu->addAction(tr("&Keep lengths of %1").arg(length_words(length, job->unit)), this,
                     [this, length] { by_hand_->keep_length(length); });
   }
@@ -65,14 +66,14 @@ void HandMenu::add_length(QMenu* menu) {
 // The panel that is pointed at; else all of them, in a menu of their own.
 void HandMenu::add_panels(QMenu* menu, int patch) {
   const LaidClothPtr& cloth = view_->table()->flat()->cloth();
-  const bool is_panel = cloth && patch >= 0 && patch < std::ssize(cloth->patches) && !cloth->patches[static_cast<std::size_t>(patch)].is_rest();
-  if (is_panel) return add_panel(menu, cloth->patches[static_cast<std::size_t>(patch)].panel, false);
+  const bool is_panel = cloth && patch >= 0 && patch < std::ssize(cloth->patches) && !cloth->patches[ix(patch)].is_rest();
+  if (is_panel) return add_panel(menu, cloth->patches[ix(patch)].panel, false);
   QMenu* all = menu->addMenu(tr("At &least so many of"));
   for (int panel = 0; panel < std::ssize(by_hand_->job()->panels); ++panel) add_panel(all, panel, true);
 }
 
 void HandMenu::add_panel(QMenu* menu, int panel, bool plural) {
-  const std::string& name = by_hand_->job()->panels[static_cast<std::size_t>(panel)].name;
+  const std::string& name = by_hand_->job()->panels[ix(panel)].name;
   const QString words = QString::fromStdString(name);
   menu->addAction((plural ? tr("%1…") : tr("At &least so many of “%1”…")).arg(words), this, [this, panel] { want(panel); });
   if (by_hand_->hand().at_least.contains(name))
@@ -81,9 +82,9 @@ void HandMenu::add_panel(QMenu* menu, int panel, bool plural) {
 
 void HandMenu::want(int panel) {
   if (!by_hand_->has_plan()) return;
-  const std::string name = by_hand_->job()->panels[static_cast<std::size_t>(panel)].name;
+  const std::string name = by_hand_->job()->panels[ix(panel)].name;
   const auto number = ask_(tr("At least so many"), tr("How many of “%1” must come out of this roll?").arg(QString::fromStdString(name)),
-                           view_->plan()->yield[static_cast<std::size_t>(panel)] + 1);
+                           view_->plan()->yield[ix(panel)] + 1);
   if (number) by_hand_->want_at_least(name, *number);
 }
 

@@ -9,11 +9,10 @@
 #include "fields/field_text.h"
 #include "job/check_job.h"
 #include "language/spoken.h"
+#include "language/utf8.h"
 
 namespace foldyard {
 namespace {
-
-QString text(std::string_view utf8) { return QString::fromUtf8(utf8.data(), static_cast<qsizetype>(utf8.size())); }
 
 constexpr int kRoomForReasons = 560;  // so that what is wrong with a size takes few lines
 

@@ -10,6 +10,7 @@
 #include "fields/reading_order.h"
 #include "language/heading_words.h"
 #include "language/spoken.h"
+#include "measure/index.h"
 #include "window/window_colours.h"
 
 #include <QGuiApplication>
@@ -17,14 +18,14 @@
 namespace foldyard {
 namespace {
 
-const char* const kHeads[PanelModel::columns] = {
+const char* const kPanelHeads[PanelModel::columns] = {
     QT_TRANSLATE_NOOP("foldyard::PanelModel", "Panel"), QT_TRANSLATE_NOOP("foldyard::PanelModel", "Across"),
     QT_TRANSLATE_NOOP("foldyard::PanelModel", "Along"), QT_TRANSLATE_NOOP("foldyard::PanelModel", "Worth"),
     QT_TRANSLATE_NOOP("foldyard::PanelModel", "Turn"),  QT_TRANSLATE_NOOP("foldyard::PanelModel", "On fold"),
     QT_TRANSLATE_NOOP("foldyard::PanelModel", "At most"), QT_TRANSLATE_NOOP("foldyard::PanelModel", "Match"),
     QT_TRANSLATE_NOOP("foldyard::PanelModel", "Grain")};
 
-const char* const kHelp[PanelModel::columns] = {
+const char* const kPanelHelp[PanelModel::columns] = {
     QT_TRANSLATE_NOOP("foldyard::PanelModel", "The name of the panel"),
     QT_TRANSLATE_NOOP("foldyard::PanelModel", "Its size from selvedge to selvedge, seams and hems included"),
     QT_TRANSLATE_NOOP("foldyard::PanelModel", "Its size in the roll's direction, seams and hems included"),
@@ -99,7 +100,7 @@ int PanelModel::columnCount(const QModelIndex& parent) const { return parent.isV
 
 QVariant PanelModel::data(const QModelIndex& index, int role) const {
   if (!index.isValid()) return {};
-  const auto& panel = document_.job().panels[static_cast<std::size_t>(index.row())];
+  const auto& panel = document_.job().panels[ix(index.row())];
   const auto* refused = draft(index);
   switch (role) {
     case Qt::DisplayRole:
@@ -112,7 +113,7 @@ QVariant PanelModel::data(const QModelIndex& index, int role) const {
     case Qt::ToolTipRole:
       return refused ? refused->reason : help_text(panel, index.column());
     case Qt::AccessibleTextRole:
-      return tr(kHeads[index.column()]) + QLatin1Char(' ') +
+      return tr(kPanelHeads[index.column()]) + QLatin1Char(' ') +
              (refused ? refused->text : spoken_text(panel, index.column()));
     case Qt::AccessibleDescriptionRole:
       return refused ? refused->reason : help_text(panel, index.column());
@@ -131,8 +132,8 @@ QVariant PanelModel::data(const QModelIndex& index, int role) const {
 
 QVariant PanelModel::headerData(int section, Qt::Orientation orientation, int role) const {
   if (orientation != Qt::Horizontal || section < 0 || section >= columns) return {};
-  if (role == Qt::DisplayRole) return tr(kHeads[section]);
-  if (role == Qt::ToolTipRole) return tr(kHelp[section]);
+  if (role == Qt::DisplayRole) return tr(kPanelHeads[section]);
+  if (role == Qt::ToolTipRole) return tr(kPanelHelp[section]);
   if (role == Qt::TextAlignmentRole)
     return QVariant(Qt::AlignVCenter | (section == name || is_flag(section) || section > at_most ? Qt::AlignLeft : Qt::AlignRight));
   return {};
@@ -170,7 +171,7 @@ std::optional<Problem> PanelModel::take_away(int row) {
   const Job& job = document_.job();
   const auto next = without_panel(job, row);
   if (!next) return next.problem();
-  const auto whose = QString::fromStdString(job.panels[static_cast<std::size_t>(row)].name);
+  const auto whose = QString::fromStdString(job.panels[ix(row)].name);
   return document_.edit(*next, tr("take away “%1”").arg(whose));
 }
 
@@ -206,7 +207,7 @@ void PanelModel::show_job() {
 
 bool PanelModel::set_flag(const QModelIndex& index, bool on) {
   Job next = document_.job();
-  flag_of(next.panels[static_cast<std::size_t>(index.row())], index.column()) = on;
+  flag_of(next.panels[ix(index.row())], index.column()) = on;
   return apply(next, index, {});
 }
 
@@ -221,7 +222,7 @@ bool PanelModel::set_text(const QModelIndex& index, const QString& text) {
 
 // Puts the text into the job; gives the reason where it means nothing.
 std::optional<QString> PanelModel::put(Job& job, const QModelIndex& index, const QString& text) const {
-  auto& panel = job.panels[static_cast<std::size_t>(index.row())];
+  auto& panel = job.panels[ix(index.row())];
   if (index.column() == name) {
     panel.name = text.trimmed().toStdString();
     return std::nullopt;
@@ -254,7 +255,7 @@ std::optional<QString> PanelModel::put_choice(Panel& panel, int column, const QS
 }
 
 std::optional<QString> PanelModel::put_size(Job& job, const QModelIndex& index, Length size) const {
-  auto& panel = job.panels[static_cast<std::size_t>(index.row())];
+  auto& panel = job.panels[ix(index.row())];
   const bool is_across = index.column() == across;
   if (!panel.sewn) {
     (is_across ? panel.across : panel.along) = size;
@@ -267,8 +268,8 @@ std::optional<QString> PanelModel::put_size(Job& job, const QModelIndex& index, 
 }
 
 bool PanelModel::apply(const Job& next, const QModelIndex& index, const QString& text) {
-  const auto whose = QString::fromStdString(document_.job().panels[static_cast<std::size_t>(index.row())].name);
-  const auto head = heading_words(tr(kHeads[index.column()]));
+  const auto whose = QString::fromStdString(document_.job().panels[ix(index.row())].name);
+  const auto head = heading_words(tr(kPanelHeads[index.column()]));
   const auto words = index.column() == name ? tr("rename “%1”").arg(whose)
                                             : tr("change “%1” of “%2”").arg(head, whose);
   if (const auto problem = document_.edit(next, words, is_flag(index.column()) ? QString() : field_key(index))) {
@@ -285,12 +286,12 @@ void PanelModel::refuse(const QModelIndex& index, const QString& text, const QSt
 }
 
 QString PanelModel::help_text(const Panel& panel, int column) const {
-  if (!panel.sewn || column > along) return tr(kHelp[column]);
+  if (!panel.sewn || column > along) return tr(kPanelHelp[column]);
   const auto& [goods, piece, lining] = *panel.sewn;
   const auto what = spoken(piece_name(goods.kind, piece, lining));
   const auto finished = goods_words(goods, document_.job().unit);
   const auto into = what.isEmpty() ? tr("Sewn into: %1").arg(finished) : tr("Sewn as %1 into: %2").arg(what, finished);
-  return tr(kHelp[column]) + QLatin1Char('\n') + into;
+  return tr(kPanelHelp[column]) + QLatin1Char('\n') + into;
 }
 
 QString PanelModel::cell_text(const Panel& panel, int column) const {

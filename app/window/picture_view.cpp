@@ -13,7 +13,7 @@
 namespace foldyard {
 namespace {
 
-constexpr double kStep = 1.25;
+constexpr double kZoomStep = 1.25;
 constexpr double kFarthest = 1;
 constexpr double kNearest = 8;
 constexpr double kMargin = 8;  // pixels of paper around the picture
@@ -58,8 +58,8 @@ void PictureView::show(Paint paint, const QString& words) {
   QAccessible::updateAccessibility(&news);
 }
 
-void PictureView::zoom_in() { set_zoom(zoom_ * kStep); }
-void PictureView::zoom_out() { set_zoom(zoom_ / kStep); }
+void PictureView::zoom_in() { set_zoom(zoom_ * kZoomStep); }
+void PictureView::zoom_out() { set_zoom(zoom_ / kZoomStep); }
 void PictureView::fit() { set_zoom(1); }
 
 void PictureView::set_zoom(double zoom) {

@@ -8,13 +8,14 @@
 #include "drawing/screen_view.h"
 #include "drawing/words.h"
 #include "language/spoken.h"
+#include "measure/index.h"
 
 namespace foldyard {
 namespace {
 
 // The first tab shows a pattern, since that is what is cut; the roll is last.
 QString pattern_title(const Job& job, const Plan& plan, int pattern) {
-  const auto& length = plan.patterns[static_cast<std::size_t>(pattern)].length;
+  const auto& length = plan.patterns[ix(pattern)].length;
   return PlanView::tr("%1: %2 × %3")
       .arg(pattern_letter(pattern))
       .arg(lengths_of(plan, pattern))
@@ -81,7 +82,7 @@ void PlanView::show_nothing(const QString& words) {
 
 void PlanView::show_words() {
   const auto* found = plan();
-  const auto& result = answer_->comparison.ways[static_cast<std::size_t>(way_)];
+  const auto& result = answer_->comparison.ways[ix(way_)];
   words_->setText(found ? answer_words(answer_->job, *found) + QLatin1Char(' ') + proof_words(*found)
                         : tr("“%1” is not possible here: %2.")
                               .arg(spoken(way_name(result.way)), spoken(result.refused)));
@@ -99,7 +100,7 @@ void PlanView::set_dark(bool dark) { table_->set_dark(dark); }
 
 const Plan* PlanView::best() const {
   if (!answer_) return nullptr;
-  const auto& found = answer_->comparison.ways[static_cast<std::size_t>(way_)].plan;
+  const auto& found = answer_->comparison.ways[ix(way_)].plan;
   return found ? &*found : nullptr;
 }
 

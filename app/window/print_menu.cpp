@@ -8,20 +8,9 @@
 #include "printing/print_dialog.h"
 #include "printing/sheet_file.h"
 #include "window/main_window.h"
+#include "window/menu_entry.h"
 
 namespace foldyard {
-namespace {
-
-QAction* entry(QMenu* menu, const QString& text, const QKeySequence& keys, QObject* owner,
-           const std::function<void()>& act) {
-  auto* action = menu->addAction(text);
-  action->setShortcut(keys);
-  QObject::connect(action, &QAction::triggered, owner, act);
-  return action;
-}
-
-}  // namespace
-
 void MainWindow::add_print_entries(QMenu* menu) {
   entry(menu, tr("Pr&int…"), QKeySequence::Print, this, [this] { print(); })->setIcon(trade_icon(TradeIcon::paper));
   entry(menu, tr("Diagram as &PDF…"), tr("Ctrl+E"), this, [this] { choose_and_export(QStringLiteral(".pdf")); });

@@ -1,6 +1,7 @@
 #include "window/range_line.h"
 
 #include "drawing/range_words.h"
+#include "measure/index.h"
 
 namespace foldyard {
 namespace {
@@ -35,12 +36,12 @@ void RangeLine::show_way(const AnswerPtr& answer, int way) {
   const bool is_any = answer && way >= 0;
   const auto roll = is_any ? static_cast<std::size_t>(answer->comparison.roll) : 0;
   if (!is_any || roll >= answer->job.rolls.size() || !is_estimated(answer->job.rolls[roll]) ||
-      !answer->comparison.ways[static_cast<std::size_t>(way)].plan) {
+      !answer->comparison.ways[ix(way)].plan) {
     teller_.forget();
     shown_.reset();
     return hide();
   }
-  const RangeQuestion question{answer->job, answer->comparison.roll, answer->comparison.ways[static_cast<std::size_t>(way)].way,
+  const RangeQuestion question{answer->job, answer->comparison.roll, answer->comparison.ways[ix(way)].way,
                                answer->comparison.aim};
   if (shown_ == question) return;
   shown_ = question;

@@ -11,6 +11,7 @@
 
 #include "drawing/words.h"
 #include "fields/reading_order.h"
+#include "measure/index.h"
 #include "table/board_colours.h"
 #include "table/cloth_item.h"
 #include "window/pinned_ways.h"
@@ -18,7 +19,7 @@
 namespace foldyard {
 namespace {
 
-constexpr double kGap = 60;  // millimetres of cloth between flat and folded
+constexpr double kBetween = 60;  // millimetres of cloth between flat and folded
 constexpr int kRim = 12;     // pixels around both
 
 }  // namespace
@@ -60,8 +61,8 @@ QSizeF ClothPair::size_of(bool stacked) const {
   const LaidClothPtr& cloth = items_->flat->cloth();
   if (!cloth) return {1, 1};
   const QSizeF a = scene_rect(cloth->flat()).size(), b = scene_rect(cloth->folded()).size();
-  return stacked ? QSizeF(std::max(a.width(), b.width()), a.height() + kGap + b.height())
-                 : QSizeF(a.width() + kGap + b.width(), std::max(a.height(), b.height()));
+  return stacked ? QSizeF(std::max(a.width(), b.width()), a.height() + kBetween + b.height())
+                 : QSizeF(a.width() + kBetween + b.width(), std::max(a.height(), b.height()));
 }
 
 double ClothPair::best_scale(bool stacked) const {
@@ -75,8 +76,8 @@ void ClothPair::set_scale(double scale, bool stacked) {
   const LaidClothPtr& cloth = items_->flat->cloth();
   if (!cloth) return;
   const QSizeF size = size_of(stacked), flat = scene_rect(cloth->flat()).size(), folded = scene_rect(cloth->folded()).size();
-  items_->flat->setPos(0, stacked ? -folded.height() - kGap : 0);
-  items_->folded->setPos(stacked ? 0 : flat.width() + kGap, 0);
+  items_->flat->setPos(0, stacked ? -folded.height() - kBetween : 0);
+  items_->folded->setPos(stacked ? 0 : flat.width() + kBetween, 0);
   const double rim = kRim / scale;
   setTransform(QTransform::fromScale(scale, scale));
   scene()->setSceneRect(QRectF(0, -size.height(), size.width(), size.height()).adjusted(-rim, -rim, rim, rim));
@@ -128,15 +129,15 @@ void SideBySide::add_column() {
 void SideBySide::show_plans(const std::vector<ComparedPlan>& plans) {
   count_ = static_cast<int>(std::min(plans.size(), columns_.size()));
   for (int i = 0; i < std::ssize(columns_); ++i) {
-    columns_[static_cast<std::size_t>(i)].whole->setVisible(i < count_);
-    if (i < count_) show_column(i, plans[static_cast<std::size_t>(i)], plans.front());
+    columns_[ix(i)].whole->setVisible(i < count_);
+    if (i < count_) show_column(i, plans[ix(i)], plans.front());
   }
   share_scale();
   QTimer::singleShot(0, this, &SideBySide::share_scale);  // once the words have their room
 }
 
 void SideBySide::show_column(int at, const ComparedPlan& compared, const ComparedPlan& first) {
-  Column& column = columns_[static_cast<std::size_t>(at)];
+  Column& column = columns_[ix(at)];
   column.name->setText(compared.name);
   const auto figures = figures_of(*compared.job, *compared.plan);
   const auto differ = differences(*compared.job, *compared.plan, *first.plan);
@@ -156,12 +157,12 @@ void SideBySide::share_scale() {
   if (count_ == 0) return;
   const auto least = [&](bool stacked) {
     double scale = 1e9;
-    for (int i = 0; i < count_; ++i) scale = std::min(scale, columns_[static_cast<std::size_t>(i)].cloth->best_scale(stacked));
+    for (int i = 0; i < count_; ++i) scale = std::min(scale, columns_[ix(i)].cloth->best_scale(stacked));
     return scale;
   };
   const bool stacked = least(true) > least(false);
   const double scale = least(stacked);
-  for (int i = 0; i < count_; ++i) columns_[static_cast<std::size_t>(i)].cloth->set_scale(scale, stacked);
+  for (int i = 0; i < count_; ++i) columns_[ix(i)].cloth->set_scale(scale, stacked);
 }
 
 void SideBySide::set_dark(bool dark) {

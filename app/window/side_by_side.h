@@ -10,6 +10,7 @@
 
 #include <memory>
 
+#include "measure/index.h"
 #include "table/laid_cloth.h"
 #include "window/figures.h"
 
@@ -60,8 +61,8 @@ class SideBySide : public QWidget {
   void show_plans(const std::vector<ComparedPlan>& plans);
   void set_dark(bool dark);
   int count() const { return count_; }
-  QString figures(int column) const { return columns_[static_cast<std::size_t>(column)].figures->text(); }
-  ClothPair* cloth(int column) const { return columns_[static_cast<std::size_t>(column)].cloth; }
+  QString figures(int column) const { return columns_[ix(column)].figures->text(); }
+  ClothPair* cloth(int column) const { return columns_[ix(column)].cloth; }
 
  signals:
   void left();

@@ -10,6 +10,7 @@
 
 #include "drawing/words.h"
 #include "fields/reading_order.h"
+#include "measure/index.h"
 #include "table/small_cloth.h"
 #include "window/cloth_style.h"
 #include "window/window_colours.h"
@@ -170,7 +171,7 @@ void WayCards::show_answer(const AnswerPtr& answer) {
     const auto cloth = lay_cloth(job, std::shared_ptr<const Plan>(answer, plan), 0);
     longest = std::max(longest, cloth->folded().along.to.in_mm());
     widest = std::max(widest, cloth->folded().across.to.in_mm());
-    cloths_[static_cast<std::size_t>(row)] = cloth;
+    cloths_[ix(row)] = cloth;
   }
   pixels_per_mm_ = std::min(kTallest / longest, kPicture / widest);
   viewport()->update();

@@ -7,11 +7,12 @@
 #include "fields/reading_order.h"
 #include "job/lift_room.h"
 #include "language/spoken.h"
+#include "measure/index.h"
 
 namespace foldyard {
 namespace {
 
-const char* const kHeads[WayModel::columns] = {
+const char* const kWayHeads[WayModel::columns] = {
     QT_TRANSLATE_NOOP("foldyard::WayModel", "Fold way"), QT_TRANSLATE_NOOP("foldyard::WayModel", "Panels"),
     QT_TRANSLATE_NOOP("foldyard::WayModel", "Worth"),    QT_TRANSLATE_NOOP("foldyard::WayModel", "Less time"),
     QT_TRANSLATE_NOOP("foldyard::WayModel", "Use"),      QT_TRANSLATE_NOOP("foldyard::WayModel", "Lengths"),
@@ -19,7 +20,7 @@ const char* const kHeads[WayModel::columns] = {
     QT_TRANSLATE_NOOP("foldyard::WayModel", "Cuts"),     QT_TRANSLATE_NOOP("foldyard::WayModel", "Time"),
     QT_TRANSLATE_NOOP("foldyard::WayModel", "Proof")};
 
-const char* const kHelp[WayModel::columns] = {
+const char* const kWayHelp[WayModel::columns] = {
     QT_TRANSLATE_NOOP("foldyard::WayModel", "How the cloth is folded before it is cut"),
     QT_TRANSLATE_NOOP("foldyard::WayModel", "Panels that come out of the roll"),
     QT_TRANSLATE_NOOP("foldyard::WayModel", "What all panels are worth"),
@@ -45,7 +46,7 @@ void WayModel::show(const AnswerPtr& answer) {
   answer_ = answer;
   order_ = answer->comparison.ranking;
   for (int i = 0; i < static_cast<int>(answer->comparison.ways.size()); ++i)
-    if (!answer->comparison.ways[static_cast<std::size_t>(i)].plan) order_.push_back(i);
+    if (!answer->comparison.ways[ix(i)].plan) order_.push_back(i);
   endResetModel();
 }
 
@@ -62,7 +63,7 @@ QVariant WayModel::data(const QModelIndex& index, int role) const {
                                                                           : text(index.row(), index.column());
     case Qt::ToolTipRole: return help(index.row());
     case Qt::AccessibleTextRole:
-      return tr(kHeads[index.column()]) + QLatin1Char(' ') + text(index.row(), index.column());
+      return tr(kWayHeads[index.column()]) + QLatin1Char(' ') + text(index.row(), index.column());
     case Qt::AccessibleDescriptionRole: return help(index.row());
     case Qt::TextAlignmentRole:
       return QVariant(Qt::AlignVCenter | (index.column() == way || index.column() == proof || !plan(index.row())
@@ -74,15 +75,15 @@ QVariant WayModel::data(const QModelIndex& index, int role) const {
 
 QVariant WayModel::headerData(int section, Qt::Orientation orientation, int role) const {
   if (orientation != Qt::Horizontal || section < 0 || section >= columns) return {};
-  if (role == Qt::DisplayRole) return tr(kHeads[section]);
-  if (role == Qt::ToolTipRole) return tr(kHelp[section]);
+  if (role == Qt::DisplayRole) return tr(kWayHeads[section]);
+  if (role == Qt::ToolTipRole) return tr(kWayHelp[section]);
   if (role == Qt::TextAlignmentRole)
     return QVariant(Qt::AlignVCenter | (section == way || section == proof ? Qt::AlignLeft : Qt::AlignRight));
   return {};
 }
 
 const WayResult& WayModel::result(int row) const {
-  return answer_->comparison.ways[static_cast<std::size_t>(way_index(row))];
+  return answer_->comparison.ways[ix(way_index(row))];
 }
 
 const Plan* WayModel::plan(int row) const {

@@ -5,6 +5,7 @@
 
 #include <QAbstractTableModel>
 
+#include "measure/index.h"
 #include "window/planner.h"
 
 namespace foldyard {
@@ -28,7 +29,7 @@ class WayModel : public QAbstractTableModel {
   const Plan* plan(int row) const;
   const FoldWay& way_at(int row) const;
   // Index into the comparison's ways.
-  int way_index(int row) const { return order_[static_cast<std::size_t>(row)]; }
+  int way_index(int row) const { return order_[ix(row)]; }
   QString refused(int row) const;
   // The row of a way; −1 if the comparison does not have it.
   int row_of(const FoldWay& wanted) const;

@@ -8,19 +8,12 @@
 #include "window/hand_menu.h"
 #include "window/language_menu.h"
 #include "window/main_window.h"
+#include "window/menu_entry.h"
 #include "window/sheet_export.h"
 #include "window/workshop_dialog.h"
 
 namespace foldyard {
 namespace {
-
-QAction* entry(QMenu* menu, const QString& text, const QKeySequence& keys, QObject* owner,
-               const std::function<void()>& act) {
-  auto* action = menu->addAction(text);
-  action->setShortcut(keys);
-  QObject::connect(action, &QAction::triggered, owner, act);
-  return action;
-}
 
 QString with_ending(const QString& path, const QString& ending) {
   return QFileInfo(path).suffix().isEmpty() ? path + ending : path;

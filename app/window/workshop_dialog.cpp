@@ -18,6 +18,7 @@
 #include "job/decimal.h"
 #include "language/local_numbers.h"
 #include "language/spoken.h"
+#include "measure/index.h"
 
 namespace foldyard {
 namespace {
@@ -149,7 +150,7 @@ void WorkshopDialog::add_job_rows(QGridLayout* grid) {
     check();
   });
   connect(unit_, &QComboBox::currentIndexChanged, this, [this](int at) {
-    job_.unit = kUnits[static_cast<std::size_t>(at)];
+    job_.unit = kUnits[ix(at)];
     check();
   });
 }

@@ -31,7 +31,7 @@ const std::vector<WorkshopLength> kLengths = {
      [](Job& job) -> Length& { return job.losses.keep_along; }, false},
 };
 
-constexpr NumberLimit kStep = limits::kStepMs;
+constexpr NumberLimit kStepLimit = limits::kStepMs;
 
 const std::vector<WorkshopNumber> kNumbers = {
     {G::job, "longest_fan", QT_TRANSLATE_NOOP("foldyard::WorkshopDialog", "Longest fan, plies"), QT_TRANSLATE_NOOP("foldyard::WorkshopDialog", "Fans of more plies are not tried"), "", 0,
@@ -44,25 +44,25 @@ const std::vector<WorkshopNumber> kNumbers = {
      limits::kMostPlies, [](const Job& job) -> std::int64_t { return job.cutter.most_plies; },
      [](Job& job, std::int64_t n) { job.cutter.most_plies = static_cast<int>(n); }},
     {G::pace, "pace.unroll", QT_TRANSLATE_NOOP("foldyard::WorkshopDialog", "Unroll, once a roll"), QT_TRANSLATE_NOOP("foldyard::WorkshopDialog", "Fetch the roll and lay it up"), QT_TRANSLATE_NOOP("foldyard::WorkshopDialog", " s"), 3,
-     kStep, [](const Job& job) { return job.pace.unroll.ticks() / Duration::kTicksPerMs; },
+     kStepLimit, [](const Job& job) { return job.pace.unroll.ticks() / Duration::kTicksPerMs; },
      [](Job& job, std::int64_t n) { job.pace.unroll = Duration::ms(n); }},
     {G::pace, "pace.cross_cut", QT_TRANSLATE_NOOP("foldyard::WorkshopDialog", "Cross-cut a length"), QT_TRANSLATE_NOOP("foldyard::WorkshopDialog", "Measure and mark it; the cutter's travel comes on top"), QT_TRANSLATE_NOOP("foldyard::WorkshopDialog", " s"), 3,
-     kStep, [](const Job& job) { return job.pace.cross_cut.ticks() / Duration::kTicksPerMs; },
+     kStepLimit, [](const Job& job) { return job.pace.cross_cut.ticks() / Duration::kTicksPerMs; },
      [](Job& job, std::int64_t n) { job.pace.cross_cut = Duration::ms(n); }},
     {G::pace, "pace.fold", QT_TRANSLATE_NOOP("foldyard::WorkshopDialog", "Make a fold"), QT_TRANSLATE_NOOP("foldyard::WorkshopDialog", "One fold of one length"), QT_TRANSLATE_NOOP("foldyard::WorkshopDialog", " s"), 3,
-     kStep, [](const Job& job) { return job.pace.fold.ticks() / Duration::kTicksPerMs; },
+     kStepLimit, [](const Job& job) { return job.pace.fold.ticks() / Duration::kTicksPerMs; },
      [](Job& job, std::int64_t n) { job.pace.fold = Duration::ms(n); }},
     {G::pace, "pace.lift", QT_TRANSLATE_NOOP("foldyard::WorkshopDialog", "Lift a lay"), QT_TRANSLATE_NOOP("foldyard::WorkshopDialog", "Bring one lay under the cutter"), QT_TRANSLATE_NOOP("foldyard::WorkshopDialog", " s"), 3,
-     kStep, [](const Job& job) { return job.pace.lift.ticks() / Duration::kTicksPerMs; },
+     kStepLimit, [](const Job& job) { return job.pace.lift.ticks() / Duration::kTicksPerMs; },
      [](Job& job, std::int64_t n) { job.pace.lift = Duration::ms(n); }},
     {G::pace, "pace.mark", QT_TRANSLATE_NOOP("foldyard::WorkshopDialog", "Mark a cut"), QT_TRANSLATE_NOOP("foldyard::WorkshopDialog", "One cut through a lay"), QT_TRANSLATE_NOOP("foldyard::WorkshopDialog", " s"), 3,
-     kStep, [](const Job& job) { return job.pace.mark.ticks() / Duration::kTicksPerMs; },
+     kStepLimit, [](const Job& job) { return job.pace.mark.ticks() / Duration::kTicksPerMs; },
      [](Job& job, std::int64_t n) { job.pace.mark = Duration::ms(n); }},
     {G::pace, "pace.seconds_per_metre", QT_TRANSLATE_NOOP("foldyard::WorkshopDialog", "Cut a metre"), QT_TRANSLATE_NOOP("foldyard::WorkshopDialog", "Travel of the cutter"), QT_TRANSLATE_NOOP("foldyard::WorkshopDialog", " s"), 3,
      limits::kMsPerMetre, [](const Job& job) { return job.pace.ms_per_metre; },
      [](Job& job, std::int64_t n) { job.pace.ms_per_metre = n; }},
     {G::pace, "pace.handle", QT_TRANSLATE_NOOP("foldyard::WorkshopDialog", "Handle a panel"), QT_TRANSLATE_NOOP("foldyard::WorkshopDialog", "Take it off and stack it"), QT_TRANSLATE_NOOP("foldyard::WorkshopDialog", " s"), 3,
-     kStep, [](const Job& job) { return job.pace.handle.ticks() / Duration::kTicksPerMs; },
+     kStepLimit, [](const Job& job) { return job.pace.handle.ticks() / Duration::kTicksPerMs; },
      [](Job& job, std::int64_t n) { job.pace.handle = Duration::ms(n); }},
     {G::pace, "pace.allowance_percent", QT_TRANSLATE_NOOP("foldyard::WorkshopDialog", "Rest and delays"), QT_TRANSLATE_NOOP("foldyard::WorkshopDialog", "Put on all other time"), QT_TRANSLATE_NOOP("foldyard::WorkshopDialog", " %"), 0,
      limits::kAllowancePercent, [](const Job& job) -> std::int64_t { return job.pace.allowance_percent; },

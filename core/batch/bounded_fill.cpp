@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <numeric>
 
+#include "measure/index.h"
+
 namespace foldyard {
 
 BoundedFill::BoundedFill(std::vector<Length> sizes, Length whole) {
@@ -43,10 +45,10 @@ std::int64_t BoundedFill::most_value(const std::vector<Packet>& packets, const s
     const std::int64_t size = sizes[packets[p].size] * packets[p].copies;
     const std::int64_t value = values[packets[p].size] * packets[p].copies;
     for (std::int64_t at = places_; at >= size; --at) {
-      const std::int64_t with = best[static_cast<std::size_t>(at - size)] + value;
-      if (with <= best[static_cast<std::size_t>(at)]) continue;
-      best[static_cast<std::size_t>(at)] = with;
-      if (taken) (*taken)[p][static_cast<std::size_t>(at)] = true;
+      const std::int64_t with = best[ix(at - size)] + value;
+      if (with <= best[ix(at)]) continue;
+      best[ix(at)] = with;
+      if (taken) (*taken)[p][ix(at)] = true;
     }
   }
   return best.back();
@@ -62,7 +64,7 @@ BoundedFill::Filling BoundedFill::best(const std::vector<std::int64_t>& values,
   filling.bound = is_exact() ? filling.value : most_value(packs, values, down_, nullptr);
   std::int64_t at = places_;
   for (std::size_t p = packs.size(); p-- > 0;) {
-    if (!taken[p][static_cast<std::size_t>(at)]) continue;
+    if (!taken[p][ix(at)]) continue;
     filling.counts[packs[p].size] += packs[p].copies;
     at -= up_[packs[p].size] * packs[p].copies;
   }

@@ -4,6 +4,7 @@
 #include <map>
 #include <optional>
 
+#include "measure/index.h"
 #include "measure/wide.h"
 
 namespace foldyard {
@@ -106,7 +107,7 @@ class CountedSearch {
     Length used;
     std::int64_t gain = 0, cost = 0;
     const auto add = [&](int i) {
-      const LimitedEntry& e = entries_[static_cast<std::size_t>(i)];
+      const LimitedEntry& e = entries_[ix(i)];
       if (used + e.size > capacity_) return false;
       const auto sum = with(copies, e);
       if (!sum) return false;
@@ -119,20 +120,20 @@ class CountedSearch {
     };
     const auto helps = [&](int i) {
       for (std::size_t p = 0; p < copies.size(); ++p)
-        if (copies[p] < bounds_.least[p] && entries_[static_cast<std::size_t>(i)].copies[p] > 0) return true;
+        if (copies[p] < bounds_.least[p] && entries_[ix(i)].copies[p] > 0) return true;
       return false;
     };
     while (first >= 0 && helps(first) && add(first)) {}
     for (const int i : order_)
       while (helps(i) && add(i)) {}
     for (const int i : order_)
-      while (entries_[static_cast<std::size_t>(i)].gain > 0 && add(i)) {}
+      while (entries_[ix(i)].gain > 0 && add(i)) {}
     if (is_enough(copies)) consider(picks, gain, cost);
   }
 
   std::vector<int> picks_of(const State& state) const {
     std::vector<int> picks;
-    for (const State* s = &state; s->entry >= 0; s = &states_[static_cast<std::size_t>(s->parent)]) picks.push_back(s->entry);
+    for (const State* s = &state; s->entry >= 0; s = &states_[ix(s->parent)]) picks.push_back(s->entry);
     std::reverse(picks.begin(), picks.end());
     return picks;
   }
@@ -149,9 +150,9 @@ class CountedSearch {
       return a.used <= b.used && (a.gain > b.gain || (a.gain == b.gain && a.cost <= b.cost));
     };
     for (const int i : others)
-      if (beats(states_[static_cast<std::size_t>(i)], state)) return;
+      if (beats(states_[ix(i)], state)) return;
     std::erase_if(others, [&](int i) {
-      State& other = states_[static_cast<std::size_t>(i)];
+      State& other = states_[ix(i)];
       if (beats(state, other)) other.beaten = true;
       return other.beaten;
     });
@@ -168,7 +169,7 @@ class CountedSearch {
   bool enumerate() {
     keep({{}, 0, 0, Copies(bounds_.least.size(), 0)});
     for (const int e : order_) {
-      const LimitedEntry& entry = entries_[static_cast<std::size_t>(e)];
+      const LimitedEntry& entry = entries_[ix(e)];
       for (std::size_t i = 0; i < states_.size(); ++i) {
         if (++steps_ > budget_.steps || std::ssize(states_) > budget_.states) return false;
         if (steps_ % 4096 == 0 && is_cancelled()) return false;

@@ -6,6 +6,7 @@
 #include <numeric>
 
 #include "batch/bounded_fill.h"
+#include "measure/index.h"
 #include "solver/lp_solver.h"
 
 namespace foldyard {
@@ -105,7 +106,7 @@ class Cutter1D {
     std::int64_t wanted = 0;
     for (std::size_t i = 0; i < price.size(); ++i) wanted += price[i] * state.left[i];
     const auto take = [&](int place, std::int64_t free) {
-      const BoundedFill::Filling filling = fills_[static_cast<std::size_t>(place)].best(price, state.left);
+      const BoundedFill::Filling filling = fills_[ix(place)].best(price, state.left);
       if (filling.value > free + static_cast<std::int64_t>(sizes_.size())) {
         const std::size_t before = columns_.size();
         add({place, filling.counts});
@@ -141,14 +142,14 @@ class Cutter1D {
         state.left[i] -= cuts.counts[i];
       }
       if (sum_of(cuts.counts) == 0) return;
-      if (column.place > 0) state.used[static_cast<std::size_t>(column.place - 1)] = true;
+      if (column.place > 0) state.used[ix(column.place - 1)] = true;
       else ++state.rolls;
       state.cuts.push_back(std::move(cuts));
     }
   }
 
   bool is_spent(const State& state, const Column& column) const {
-    return column.place > 0 && state.used[static_cast<std::size_t>(column.place - 1)];
+    return column.place > 0 && state.used[ix(column.place - 1)];
   }
 
   // Of what is cut in the linear answer: whole parts at once, else the column whose
@@ -220,7 +221,7 @@ class Cutter1D {
   Counts greedy(const State& state, int place) const {
     Counts worth;
     for (const Length size : sizes_) worth.push_back(size.units());
-    return fills_[static_cast<std::size_t>(place)].best(worth, state.left).counts;
+    return fills_[ix(place)].best(worth, state.left).counts;
   }
 
   State first_fit() const {

@@ -5,6 +5,7 @@
 #include <unordered_map>
 
 #include "cutting/copies_hash.h"
+#include "measure/index.h"
 #include "measure/wide.h"
 
 namespace foldyard {
@@ -39,7 +40,7 @@ RestBound::RestBound(const std::vector<Lay>& lays, Length capacity)
   std::vector<std::int64_t> best(most_.size(), 0);  // by size in slots
   for (const Lay& lay : lays) {
     if (lay.size > capacity) continue;
-    std::int64_t& there = best[static_cast<std::size_t>(lay.size.units() / unit_)];
+    std::int64_t& there = best[ix(lay.size.units() / unit_)];
     there = std::max(there, lay.gain);
   }
   std::vector<std::pair<std::size_t, std::int64_t>> worthwhile;
@@ -206,7 +207,7 @@ class Search {
   void prune(std::size_t next) {
     std::erase_if(states_, [&](const PartialSeries& s) { return s.beaten || !is_hopeful(s.priced, s.size, entries_[next]); });
     places_.clear();
-    for (int i = 0; i < std::ssize(states_); ++i) places_[states_[static_cast<std::size_t>(i)].copies].push_back(i);
+    for (int i = 0; i < std::ssize(states_); ++i) places_[states_[ix(i)].copies].push_back(i);
   }
 
   bool add_everywhere(const Entry& e) {
@@ -225,7 +226,7 @@ class Search {
                     from.cost + e.cost, -1, false};
     std::vector<int>& same = places_[s.copies];
     for (const int i : same) {
-      PartialSeries& other = states_[static_cast<std::size_t>(i)];
+      PartialSeries& other = states_[ix(i)];
       if (other.beaten) continue;
       if (other.size <= s.size && (other.gain > s.gain || (other.gain == s.gain && other.cost <= s.cost))) return;
       if (s.size <= other.size && (s.gain > other.gain || (s.gain == other.gain && s.cost <= other.cost)))
@@ -242,8 +243,8 @@ class Search {
     best_.gain = s.gain;
     best_.cost = s.cost;
     best_.picks.clear();
-    for (int cut = s.cut; cut >= 0; cut = cuts_[static_cast<std::size_t>(cut)].before)
-      best_.picks.push_back(cuts_[static_cast<std::size_t>(cut)].entry);
+    for (int cut = s.cut; cut >= 0; cut = cuts_[ix(cut)].before)
+      best_.picks.push_back(cuts_[ix(cut)].entry);
   }
 
   const std::vector<LimitedEntry>& given_;

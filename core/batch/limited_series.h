@@ -28,6 +28,7 @@
 #include <cstdint>
 #include <vector>
 
+#include "measure/index.h"
 #include "measure/length.h"
 
 namespace foldyard {
@@ -75,7 +76,7 @@ class RestBound {
     std::int64_t gain = 0;
   };
   RestBound(const std::vector<Lay>& lays, Length capacity);
-  std::int64_t at(Length rest) const { return most_[static_cast<std::size_t>(rest.units() / unit_)]; }
+  std::int64_t at(Length rest) const { return most_[ix(rest.units() / unit_)]; }
 
  private:
   std::int64_t unit_;

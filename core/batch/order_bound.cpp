@@ -2,13 +2,15 @@
 
 #include <algorithm>
 
+#include "measure/index.h"
+
 namespace foldyard {
 
 namespace {
 
 std::int64_t price_of(const PieceNeed& need, int own, const OrderCase& order, const OrderPrices& prices) {
   const auto of = [&](int cloth) {
-    return prices.panel[static_cast<std::size_t>(cloth)][static_cast<std::size_t>(need.panel)];
+    return prices.panel[ix(cloth)][ix(need.panel)];
   };
   const auto at = [&](int cloth) {
     std::int64_t least = of(cloth);
@@ -56,7 +58,7 @@ Wide least_of_line(const OrderCase& order, const PieceLine& line, const std::vec
 std::int64_t settled(const CaseRoll& roll, const OrderPrices& prices) {
   std::int64_t sum = roll.price.of(roll.squaring + roll.kept_size, prices.cloth);
   for (std::size_t p = 0; p < roll.kept_yield.size(); ++p)
-    sum -= roll.kept_yield[p] * prices.panel[static_cast<std::size_t>(roll.cloth)][p];
+    sum -= roll.kept_yield[p] * prices.panel[ix(roll.cloth)][p];
   return sum;
 }
 

@@ -25,6 +25,7 @@
 
 #include "batch/order_case.h"
 #include "batch/series.h"
+#include "measure/index.h"
 
 namespace foldyard {
 
@@ -45,7 +46,7 @@ struct OrderPrices {
   // it once, the first roll gets it, so it is only for plans that open all these cloths.
   std::vector<std::int64_t> opening = {};
 
-  std::int64_t opening_of(int of) const { return opening.empty() ? 0 : opening[static_cast<std::size_t>(of)]; }
+  std::int64_t opening_of(int of) const { return opening.empty() ? 0 : opening[ix(of)]; }
 };
 
 // What a length of this size sells for at the most.

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "measure/index.h"
+
 namespace foldyard {
 
 namespace {
@@ -44,11 +46,11 @@ std::vector<std::vector<bool>> panels_wanted(const OrderCase& order) {
   for (const PieceLine& line : order.lines)
     for (const PieceNeed& need : line.needs)
       for (const int cloth : need.from.empty() ? line.cloths : need.from)
-        wanted[static_cast<std::size_t>(cloth)][static_cast<std::size_t>(need.panel)] = true;
+        wanted[ix(cloth)][ix(need.panel)] = true;
   for (std::size_t cloth = 0; cloth < order.also.size(); ++cloth)
     for (const int apart : order.also[cloth])
       for (std::size_t p = 0; p < wanted[cloth].size(); ++p)
-        if (wanted[cloth][p]) wanted[static_cast<std::size_t>(apart)][p] = true;
+        if (wanted[cloth][p]) wanted[ix(apart)][p] = true;
   return wanted;
 }
 

@@ -26,6 +26,7 @@
 
 #include "lay/cutter.h"
 #include "measure/duration.h"
+#include "measure/index.h"
 #include "measure/length.h"
 #include "measure/rect.h"
 #include "measure/wide.h"
@@ -113,7 +114,7 @@ struct OrderCase {
   // Cloths set apart whose panels serve for this one, too.
   const std::vector<int>& also_for(int cloth) const {
     static const std::vector<int> none;
-    return cloth < static_cast<int>(also.size()) ? also[static_cast<std::size_t>(cloth)] : none;
+    return cloth < static_cast<int>(also.size()) ? also[ix(cloth)] : none;
   }
 };
 

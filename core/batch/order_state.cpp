@@ -5,12 +5,13 @@
 #include <numeric>
 
 #include "lay/stack.h"
+#include "measure/index.h"
 
 namespace foldyard {
 
 namespace {
 
-const OrderLength& at(const LengthPool& pool, int length) { return pool[static_cast<std::size_t>(length)]; }
+const OrderLength& at(const LengthPool& pool, int length) { return pool[ix(length)]; }
 
 Length used_of(const RollState& state, const LengthPool& pool, int stretch) {
   Length used;
@@ -27,7 +28,7 @@ OrderState empty_state(const OrderCase& order) {
 }
 
 Length room_left(const CaseRoll& roll, const RollState& state, const LengthPool& pool, int stretch) {
-  return roll.stretches[static_cast<std::size_t>(stretch)].size() - used_of(state, pool, stretch);
+  return roll.stretches[ix(stretch)].size() - used_of(state, pool, stretch);
 }
 
 bool cut_from(const CaseRoll& roll, RollState& state, const LengthPool& pool, int length) {
@@ -50,7 +51,7 @@ Length cut_off(const CaseRoll& roll, const RollState& state, const LengthPool& p
   Length last;
   for (int s = 0; s < std::ssize(roll.stretches); ++s) {
     const Length used = used_of(state, pool, s);
-    if (!used.is_zero()) last = roll.stretches[static_cast<std::size_t>(s)].from + used;
+    if (!used.is_zero()) last = roll.stretches[ix(s)].from + used;
   }
   return last;
 }
@@ -59,7 +60,7 @@ ByClothAndPanel yield_of(const OrderCase& order, const OrderState& state, const 
   ByClothAndPanel yield(order.cloths.size(), std::vector<std::int64_t>(static_cast<std::size_t>(order.panels), 0));
   std::copy(order.on_hand.begin(), order.on_hand.end(), yield.begin());
   for (std::size_t r = 0; r < order.rolls.size(); ++r) {
-    auto& of_cloth = yield[static_cast<std::size_t>(order.rolls[r].cloth)];
+    auto& of_cloth = yield[ix(order.rolls[r].cloth)];
     for (const StateLength& l : state.rolls[r].lengths)
       for (std::size_t p = 0; p < of_cloth.size(); ++p) of_cloth[p] += at(pool, l.length).yield[p];
   }
@@ -67,13 +68,13 @@ ByClothAndPanel yield_of(const OrderCase& order, const OrderState& state, const 
 }
 
 std::int64_t pieces_of(const PiecesMade& pieces, int line) {
-  const auto& of_line = pieces[static_cast<std::size_t>(line)];
+  const auto& of_line = pieces[ix(line)];
   return std::accumulate(of_line.begin(), of_line.end(), std::int64_t{0});
 }
 
 std::int64_t missing(const PieceRule& rule, const std::vector<std::int64_t>& pieces) {
   std::int64_t sum = 0;
-  for (const int cloth : rule.cloths) sum += pieces[static_cast<std::size_t>(cloth)];
+  for (const int cloth : rule.cloths) sum += pieces[ix(cloth)];
   return std::max<std::int64_t>(0, rule.at_least - sum);
 }
 
@@ -125,12 +126,12 @@ std::int64_t of_aim(const OrderScore& score, CaseAim aim) {
 OrderScore score_of(const OrderCase& order, const OrderState& state, const LengthPool& pool) {
   OrderScore score;
   for (int l = 0; l < std::ssize(order.lines); ++l) {
-    const PieceLine& line = order.lines[static_cast<std::size_t>(l)];
+    const PieceLine& line = order.lines[ix(l)];
     const std::int64_t made = pieces_of(state.pieces, l);
     score.filled += line.worth * std::min(made, line.must);
     score.cost -= line.worth * std::max<std::int64_t>(0, made - line.must);
     for (const PieceRule& rule : line.rules)
-      score.short_of_rules += line.worth * missing(rule, state.pieces[static_cast<std::size_t>(l)]);
+      score.short_of_rules += line.worth * missing(rule, state.pieces[ix(l)]);
   }
   count_rolls(order, state, pool, score);
   count_lays(order, state, pool, score);

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <numeric>
 
+#include "measure/index.h"
 #include "measure/sort_unique.h"
 
 namespace foldyard {
@@ -28,7 +29,7 @@ void add_size(std::vector<std::uint8_t>& kinds, std::int64_t size) {
 std::vector<Length> evenly(const std::vector<Length>& places, std::int64_t most) {
   std::vector<Length> kept;
   for (std::int64_t i = 0; i < most; ++i)
-    kept.push_back(places[static_cast<std::size_t>((i + 1) * std::ssize(places) / most - 1)]);
+    kept.push_back(places[ix((i + 1) * std::ssize(places) / most - 1)]);
   return kept;
 }
 

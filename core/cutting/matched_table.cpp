@@ -1,5 +1,7 @@
 #include "cutting/matched_table.h"
 
+#include "measure/index.h"
+
 namespace foldyard {
 
 MatchedTable::MatchedTable(TableKind kind, const PhaseAxis& across, const PhaseAxis& along,
@@ -23,7 +25,7 @@ MatchedTable::MatchedTable(TableKind kind, const PhaseAxis& across, const PhaseA
 
 void MatchedTable::offer_shapes() {
   for (int i = 0; i < std::ssize(shapes_); ++i) {
-    const Shape& s = shapes_[static_cast<std::size_t>(i)].shape;
+    const Shape& s = shapes_[ix(i)].shape;
     const bool odd = (kind_.joint_across && !s.across.is_even()) ||
                      (kind_.joint_along && !s.along.is_even());
     const bool joint = kind_.joint_across || kind_.joint_along;
@@ -41,7 +43,7 @@ bool MatchedTable::is_in_phase(const PhasedShape& shape, int x, int y) const {
 }
 
 void MatchedTable::offer_shape(int i) {
-  const PhasedShape& shape = shapes_[static_cast<std::size_t>(i)];
+  const PhasedShape& shape = shapes_[ix(i)];
   const Length width = kind_.joint_across ? shape.shape.across / 2 : shape.shape.across;
   const Length height = kind_.joint_along ? shape.shape.along / 2 : shape.shape.along;
   for (int x = 0; x < across_.size() && across_[x].size <= width; ++x) {
@@ -106,7 +108,7 @@ void MatchedTable::try_parts_across(int x, int y) {
   const std::int64_t n = beyond_ ? 2 : 1;
   const std::vector<PhaseAxis::Part>& parts = across_.parts(x);
   for (int i = 0; i < std::ssize(parts); ++i) {
-    const PhaseAxis::Part& part = parts[static_cast<std::size_t>(i)];
+    const PhaseAxis::Part& part = parts[ix(i)];
     const Cell low = low_across(part, y), high = high_across(part, y);
     consider({low.gain + n * high.gain, low.cost + high.cost + cut_upright(y)}, Move::part_across, i,
              index(x, y));
@@ -117,7 +119,7 @@ void MatchedTable::try_parts_along(int x, int y) {
   const std::int64_t n = above_ ? 2 : 1;
   const std::vector<PhaseAxis::Part>& parts = along_.parts(y);
   for (int i = 0; i < std::ssize(parts); ++i) {
-    const PhaseAxis::Part& part = parts[static_cast<std::size_t>(i)];
+    const PhaseAxis::Part& part = parts[ix(i)];
     const Cell low = low_along(x, part), high = high_along(x, part);
     consider({low.gain + n * high.gain, low.cost + high.cost + cut_level(x)}, Move::part_along, i,
              index(x, y));
@@ -188,19 +190,19 @@ void MatchedTable::fill(TreeBuilder& builder, int node, int x, int y, bool flip)
   switch (step.move) {
     case Move::leave: return;
     case Move::take: {
-      const Shape& shape = shapes_[static_cast<std::size_t>(step.index)].shape;
+      const Shape& shape = shapes_[ix(step.index)].shape;
       return builder.take(node, shape.panel, shape.turned);
     }
     case Move::trim_across: return fill_upright(builder, node, across_[x].below, y, false, flip);
     case Move::trim_along: return fill_level(builder, node, x, along_[y].below, false, flip);
     case Move::part_across: {
-      const PhaseAxis::Part& part = across_.parts(x)[static_cast<std::size_t>(step.index)];
+      const PhaseAxis::Part& part = across_.parts(x)[ix(step.index)];
       const auto [low, high] = cut_off(builder, node, Direction::along, part.at, flip);
       fill_upright(builder, low, part.low, y, part.low_exact, flip);
       return beyond().fill_upright(builder, high, part.high, y, part.high_exact, flip);
     }
     case Move::part_along: {
-      const PhaseAxis::Part& part = along_.parts(y)[static_cast<std::size_t>(step.index)];
+      const PhaseAxis::Part& part = along_.parts(y)[ix(step.index)];
       const auto [low, high] = cut_off(builder, node, Direction::across, part.at, flip);
       fill_level(builder, low, x, part.low, part.low_exact, flip);
       return above().fill_level(builder, high, x, part.high, part.high_exact, flip);

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "measure/index.h"
+
 namespace foldyard {
 
 using limited::operator+;
@@ -219,15 +221,15 @@ void NearCells::add_takes(Cells& c, int x, int y, std::int64_t least) {
   const bool joined = c.kind.joint_across || c.kind.joint_along;
   const std::vector<Shape>& shapes = tables_.shapes();
   for (int i = 0; i < std::ssize(shapes); ++i) {
-    const Shape& s = shapes[static_cast<std::size_t>(i)];
+    const Shape& s = shapes[ix(i)];
     if (s.across != width || s.along != height || (joined && !s.on_fold)) continue;
     Entry entry;
     entry.value = s.gain * c.kind.copies;
     entry.move = Move::take;
     entry.index = i;
-    const int limit = limit_of_[static_cast<std::size_t>(s.panel)];
+    const int limit = limit_of_[ix(s.panel)];
     if (limit >= 0) {
-      if (c.kind.copies > limits_[static_cast<std::size_t>(limit)]) continue;
+      if (c.kind.copies > limits_[ix(limit)]) continue;
       entry.copies = counting_.one(limit, static_cast<int>(c.kind.copies));
     }
     if (entry.value >= least) add(entry);
@@ -241,10 +243,10 @@ bool NearCells::add_sums(Cells& c, const Split& split, std::int64_t least) {
   const std::vector<Entry>& uppers = split.upper ? split.upper->found[index(*split.upper, split.x, split.y)] : kNothing;
   const std::int64_t cut = worth_first_ ? 0 : split.cost;
   for (int a = 0; a < std::ssize(lows); ++a) {
-    const Entry& low = lows[static_cast<std::size_t>(a)];
+    const Entry& low = lows[ix(a)];
     const bool trims_on = !split.upper && low.move == split.move;  // one trim instead of two
     for (int b = 0; b < std::ssize(uppers); ++b) {
-      const Entry& upper = uppers[static_cast<std::size_t>(b)];
+      const Entry& upper = uppers[ix(b)];
       const std::int64_t value = low.value + upper.value - cut;
       if (value < least) break;
       if (!spend()) return false;
@@ -259,7 +261,7 @@ bool NearCells::add_sums(Cells& c, const Split& split, std::int64_t least) {
 void NearCells::add(const Entry& entry) {
   const auto [found, is_new] = known_.try_emplace(entry.copies, static_cast<int>(now_.size()));
   if (is_new) return now_.push_back(entry);
-  Entry& there = now_[static_cast<std::size_t>(found->second)];
+  Entry& there = now_[ix(found->second)];
   if (entry.value > there.value || (entry.value == there.value && entry.cost < there.cost)) there = entry;
 }
 
@@ -281,11 +283,11 @@ int keep_part(TreeBuilder& builder, int node, Direction direction, Length keep, 
 
 void NearCells::write(TreeBuilder& builder, int node, const TableKind& kind, int x, int y, int entry, bool flip) {
   Cells& c = cells(kind);
-  const Entry& e = c.found[index(c, x, y)][static_cast<std::size_t>(entry)];
+  const Entry& e = c.found[index(c, x, y)][ix(entry)];
   switch (e.move) {
     case Move::leave: return;
     case Move::take: {
-      const Shape& shape = tables_.shapes()[static_cast<std::size_t>(e.index)];
+      const Shape& shape = tables_.shapes()[ix(e.index)];
       return builder.take(node, shape.panel, shape.turned);
     }
     case Move::trim_across:
@@ -302,7 +304,7 @@ void NearCells::write_trim(TreeBuilder& builder, int node, Cells& c, int x, int 
   while (e->move == entry.move) {
     kept_entry = e->first;
     (across ? x : y) = e->index;
-    e = &c.found[index(c, x, y)][static_cast<std::size_t>(kept_entry)];
+    e = &c.found[index(c, x, y)][ix(kept_entry)];
   }
   if (e->move == Move::leave) return;
   const Length keep = across ? c.table->across()[x] : c.table->along()[y];
@@ -317,7 +319,7 @@ void NearCells::write_part(TreeBuilder& builder, int node, Cells& c, int x, int 
   int upper = -1;
   const int lower = keep_part(builder, node, across ? Direction::along : Direction::across, keep, flip, &upper);
   write(builder, lower, c.kind, across ? e.index : x, across ? y : e.index, e.first, flip);
-  const Entry& rest = upper_cells.found[index(upper_cells, e.across, e.along)][static_cast<std::size_t>(e.second)];
+  const Entry& rest = upper_cells.found[index(upper_cells, e.across, e.along)][ix(e.second)];
   if (rest.move == Move::leave) return;
   const Length width = upper_cells.table->across()[e.across], height = upper_cells.table->along()[e.along];
   const bool wide = builder.rect(upper).across.size() != width;

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "cutting/laid_strips.h"
+#include "measure/index.h"
 
 namespace foldyard {
 
@@ -136,17 +137,17 @@ bool NearStrips::add_sums(const Position& p) {
   const std::int64_t most_right = rights.empty() ? 0 : rights.front().value;
   Column c = p.column;
   for (c.left.entry = 0; c.left.entry < std::ssize(lefts); ++c.left.entry) {
-    const NearCells::Entry& left = lefts[static_cast<std::size_t>(c.left.entry)];
+    const NearCells::Entry& left = lefts[ix(c.left.entry)];
     if (left.value + most_middle + most_right - slits < least) break;
     for (c.middle.entry = 0; c.middle.entry < std::ssize(middles); ++c.middle.entry) {
-      const NearCells::Entry& middle = middles[static_cast<std::size_t>(c.middle.entry)];
+      const NearCells::Entry& middle = middles[ix(c.middle.entry)];
       const std::int64_t both = left.value + middle.value - slits;
       if (both + most_right < least) break;
       if (!spend()) return false;
       if (!counting_.within_limits(left.copies, middle.copies)) continue;
       const limited::Copies copies = left.copies + middle.copies;
       for (c.right.entry = 0; c.right.entry < std::ssize(rights); ++c.right.entry) {
-        const NearCells::Entry& right = rights[static_cast<std::size_t>(c.right.entry)];
+        const NearCells::Entry& right = rights[ix(c.right.entry)];
         if (both + right.value < least) break;
         if (!spend()) return false;
         if (!counting_.within_limits(copies, right.copies)) continue;
@@ -163,12 +164,12 @@ bool NearStrips::add_sums(const Position& p) {
 void NearStrips::add(const Column& column) {
   std::vector<int>& same = known_[column.copies];
   for (const int i : same) {
-    const Column& other = columns_[static_cast<std::size_t>(i)];
+    const Column& other = columns_[ix(i)];
     if (other.size <= column.size && (other.value > column.value || (other.value == column.value && other.cost <= column.cost)))
       return;
   }
   for (const int i : same) {
-    Column& other = columns_[static_cast<std::size_t>(i)];
+    Column& other = columns_[ix(i)];
     if (column.size > other.size || column.value < other.value) continue;
     other = column;  // beaten in every way
     return;
@@ -181,7 +182,7 @@ CutTree NearStrips::tree_of(const Column& c) {
   const Length whole = c.layout->folded(c.left_size, c.right_size);
   LaidStrips strips(whole);
   const auto add_strip = [&](const Filled& strip, Length from, bool from_far) {
-    if (strip.place < 0 || entries(strip, c.v)[static_cast<std::size_t>(strip.entry)].move == Move::leave) return;
+    if (strip.place < 0 || entries(strip, c.v)[ix(strip.entry)].move == Move::leave) return;
     strips.add(from, tables_.across(strip.kind.joint_across)[strip.place], from_far,
                [&](TreeBuilder& builder, int node, bool flip) {
                  cells_.write(builder, node, strip.kind, strip.place, c.v, strip.entry, flip);

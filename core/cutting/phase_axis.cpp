@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <numeric>
 
+#include "measure/index.h"
 #include "measure/sort_unique.h"
 
 namespace foldyard {
@@ -25,7 +26,7 @@ std::vector<Length> thinned(const std::vector<Length>& places, std::vector<Lengt
   const std::int64_t room = std::max<std::int64_t>(1, most - std::ssize(kept));
   const std::int64_t step = (std::ssize(places) + room - 1) / room;
   for (std::int64_t i = std::ssize(places) - 1; i >= 0; i -= step)
-    kept.push_back(places[static_cast<std::size_t>(i)]);
+    kept.push_back(places[ix(i)]);
   sort_unique(kept);
   return kept;
 }
@@ -54,7 +55,7 @@ class PhaseEnds {
       if (i > 0) ends.push_back(from);
       for (const PhasedSize& s : sizes_) {
         const Length end = end_of(s, from);
-        if (end <= limit) reached[static_cast<std::size_t>(end.units() / unit_)] = 1;
+        if (end <= limit) reached[ix(end.units() / unit_)] = 1;
       }
     }
     return ends;
@@ -135,15 +136,15 @@ PhaseAxis::PhaseAxis(const PhaseAxis& plain, const std::vector<Length>& firsts,
 
 void PhaseAxis::add_states(const std::vector<Grid>& places) {
   for (int f = 0; f < std::ssize(places); ++f)
-    for (const Length size : places[static_cast<std::size_t>(f)].places())
+    for (const Length size : places[ix(f)].places())
       states_.push_back({size, f, -1});
   std::sort(states_.begin(), states_.end(), [](const State& a, const State& b) {
     return a.size != b.size ? a.size < b.size : a.family < b.family;
   });
   of_family_.resize(places.size());
   for (int i = 0; i < size(); ++i) {
-    std::vector<int>& family = of_family_[static_cast<std::size_t>(states_[static_cast<std::size_t>(i)].family)];
-    if (!family.empty()) states_[static_cast<std::size_t>(i)].below = family.back();
+    std::vector<int>& family = of_family_[ix(states_[ix(i)].family)];
+    if (!family.empty()) states_[ix(i)].below = family.back();
     family.push_back(i);
   }
 }
@@ -165,8 +166,7 @@ PhaseAxis::Part PhaseAxis::part_at(const State& state, Length at) const {
   const PhaseAxis& further = beyond_ ? *beyond_ : *this;
   const bool in_phase = !beyond_ && state.family < lost();
   const int family =
-      in_phase ? family_of(phase_at(phases_[static_cast<std::size_t>(state.family)] + at, {}, repeat_))
-               : further.lost();
+      in_phase ? family_of(phase_at(phases_[ix(state.family)] + at, {}, repeat_)) : further.lost();
   Part part{at, floor(state.family, at), further.floor(family, state.size - at), false, false};
   part.low_exact = part.low >= 0 && (*this)[part.low].size == at;
   part.high_exact = part.high >= 0 && further[part.high].size == state.size - at;
@@ -177,9 +177,9 @@ PhaseAxis::Part PhaseAxis::part_at(const State& state, Length at) const {
 void PhaseAxis::part_states(const std::vector<Grid>& places) {
   std::vector<std::vector<Length>> cuts;
   for (int f = 0; f < std::ssize(places); ++f) {
-    cuts.push_back(places[static_cast<std::size_t>(f)].places());
+    cuts.push_back(places[ix(f)].places());
     if (beyond_ || f == lost() || cuts.back().empty()) continue;
-    const Length longest = cuts.back().back(), first = phases_[static_cast<std::size_t>(f)];
+    const Length longest = cuts.back().back(), first = phases_[ix(f)];
     for (const Length phase : phases_)
       for (Length at = phase_at(phase, first, repeat_); at < longest; at += repeat_)
         if (at > Length()) cuts.back().push_back(at);
@@ -187,7 +187,7 @@ void PhaseAxis::part_states(const std::vector<Grid>& places) {
   }
   for (const State& state : states_) {
     parts_.emplace_back();
-    for (const Length at : cuts[static_cast<std::size_t>(state.family)]) {
+    for (const Length at : cuts[ix(state.family)]) {
       if (at >= state.size) break;
       const Part part = part_at(state, at);
       if (part.high >= 0) parts_.back().push_back(part);

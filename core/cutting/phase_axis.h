@@ -31,6 +31,7 @@
 #include "cloth/repeat.h"
 #include "cutting/grid.h"
 #include "goods/panel.h"
+#include "measure/index.h"
 
 namespace foldyard {
 
@@ -73,8 +74,8 @@ class PhaseAxis {
             const std::vector<Length>& sizes, Length limit, int most = kAllPlaces);
 
   int size() const { return static_cast<int>(states_.size()); }
-  const State& operator[](int i) const { return states_[static_cast<std::size_t>(i)]; }
-  const std::vector<Part>& parts(int state) const { return parts_[static_cast<std::size_t>(state)]; }
+  const State& operator[](int i) const { return states_[ix(i)]; }
+  const std::vector<Part>& parts(int state) const { return parts_[ix(state)]; }
   bool is_joint() const { return beyond_ != nullptr; }
   bool is_thinned() const { return thinned_; }
 
@@ -83,7 +84,7 @@ class PhaseAxis {
   // Of a kept phase; lost for any other.
   int family_of(Length phase) const;
   // The states of a family, ascending.
-  const std::vector<int>& family(int f) const { return of_family_[static_cast<std::size_t>(f)]; }
+  const std::vector<int>& family(int f) const { return of_family_[ix(f)]; }
   // The largest state of a family that is no longer; −1: none.
   int floor(int family, Length length) const;
 

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "measure/index.h"
+
 namespace foldyard::inspection {
 
 namespace {
@@ -18,10 +20,10 @@ Length turned_over(Length place, Length line) {
 // coordinates of the table leg.
 Length laid_on(int table, int leg, Length place, const std::vector<Length>& lines) {
   for (int line = leg - 1; line >= table; --line) {
-    place = turned_over(place, lines[static_cast<std::size_t>(line)]);
+    place = turned_over(place, lines[ix(line)]);
   }
   for (int line = leg; line < table; ++line) {
-    place = turned_over(place, lines[static_cast<std::size_t>(line)]);
+    place = turned_over(place, lines[ix(line)]);
   }
   return place;
 }

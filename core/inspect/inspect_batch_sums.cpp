@@ -2,6 +2,7 @@
 
 #include "inspect/batch_checks.h"
 #include "inspect/checks.h"
+#include "measure/index.h"
 
 namespace foldyard::inspection {
 
@@ -12,7 +13,7 @@ __extension__ using Wide = __int128;
 constexpr std::int64_t kMetre = Length::mm(1000).units();
 
 Worth worth_of_cloth(const Job& job, const Plan& plan) {
-  const Roll& roll = job.rolls[static_cast<std::size_t>(plan.roll)];
+  const Roll& roll = job.rolls[ix(plan.roll)];
   const std::int64_t cut = plan.remnant.from.units();
   if (roll.price) return Worth::parts(static_cast<std::int64_t>(Wide{roll.price->parts()} * cut / kMetre));
   const Wide area = Wide{roll.fabric.width.units()} * cut;
@@ -20,8 +21,8 @@ Worth worth_of_cloth(const Job& job, const Plan& plan) {
 }
 
 const Product& product_of(const Job& job, int line) {
-  const OrderLine& order = job.order.lines[static_cast<std::size_t>(line)];
-  return job.products[static_cast<std::size_t>(order.product)];
+  const OrderLine& order = job.order.lines[ix(line)];
+  return job.products[ix(order.product)];
 }
 
 struct Value {
@@ -35,7 +36,7 @@ Value value_of(const Job& job, const BatchPlan& plan) {
   for (int line = 0; line < std::ssize(job.order.lines); ++line) {
     std::int64_t pieces = 0;
     for (const Made& made : plan.made) pieces += made.line == line ? made.pieces : 0;
-    const std::int64_t must = std::min(pieces, job.order.lines[static_cast<std::size_t>(line)].must);
+    const std::int64_t must = std::min(pieces, job.order.lines[ix(line)].must);
     value.filled += product_of(job, line).worth * must;
     value.cost = value.cost - product_of(job, line).worth * (pieces - must);
   }
@@ -45,7 +46,7 @@ Value value_of(const Job& job, const BatchPlan& plan) {
 // Of one roll, up to where its lengths lie in stacks.
 Duration time_of_roll(const Job& job, const Plan& roll) {
   const Pace& pace = job.pace;
-  const Length width = job.rolls[static_cast<std::size_t>(roll.roll)].fabric.width;
+  const Length width = job.rolls[ix(roll.roll)].fabric.width;
   Duration time = pace.unroll;
   for (const LengthOnRoll& length : roll.lengths) {
     const Pattern& pattern = pattern_of(roll, length);
@@ -60,8 +61,8 @@ Duration time_of_batch(const Job& job, const BatchPlan& plan) {
   Duration basic;
   for (const Plan& roll : plan.rolls) basic += time_of_roll(job, roll);
   for (const BatchLay& lay : plan.lays) {
-    const Plan& roll = plan.rolls[static_cast<std::size_t>(lay.lengths[0].roll)];
-    const Pattern& pattern = pattern_of(roll, roll.lengths[static_cast<std::size_t>(lay.lengths[0].length)]);
+    const Plan& roll = plan.rolls[ix(lay.lengths[0].roll)];
+    const Pattern& pattern = pattern_of(roll, roll.lengths[ix(lay.lengths[0].length)]);
     basic += pace.lift + pace.mark * std::ssize(pattern.cuts) + travel_time(pattern.travel, pace.ms_per_metre);
   }
   return Duration::ticks(static_cast<std::int64_t>(Wide{basic.ticks()} * (100 + pace.allowance_percent) / 100));

@@ -1,6 +1,7 @@
 #include <algorithm>
 
 #include "inspect/checks.h"
+#include "measure/index.h"
 
 namespace foldyard::inspection {
 
@@ -41,11 +42,11 @@ int flaw_in(const std::vector<LostPanel>& list, int length, int panel) {
 }
 
 void judge(const Job& job, const Plan& plan, const Verdict& v, Findings& findings) {
-  const Pattern& pattern = pattern_of(plan, plan.lengths[static_cast<std::size_t>(v.length)]);
-  const PlacedPanel& placed = pattern.panels[static_cast<std::size_t>(v.panel)];
+  const Pattern& pattern = pattern_of(plan, plan.lengths[ix(v.length)]);
+  const PlacedPanel& placed = pattern.panels[ix(v.panel)];
   const std::string head = "Length " + std::to_string(v.length + 1) + ": panel " +
                            std::to_string(v.panel + 1) + " (" +
-                           job.panels[static_cast<std::size_t>(placed.panel)].name + ") ";
+                           job.panels[ix(placed.panel)].name + ") ";
   if (v.found == kNone)
     findings.require(v.given == kNone, head, "is given as lost but touches no flaw");
   else if (v.given == kNone)
@@ -57,7 +58,7 @@ void judge(const Job& job, const Plan& plan, const Verdict& v, Findings& finding
 
 bool names_placed_panel(const Plan& plan, const LostPanel& lost) {
   if (lost.length < 0 || lost.length >= static_cast<int>(plan.lengths.size())) return false;
-  const Pattern& pattern = pattern_of(plan, plan.lengths[static_cast<std::size_t>(lost.length)]);
+  const Pattern& pattern = pattern_of(plan, plan.lengths[ix(lost.length)]);
   return 0 <= lost.panel && lost.panel < static_cast<int>(pattern.panels.size());
 }
 
@@ -72,7 +73,7 @@ bool come_in_order(const std::vector<LostPanel>& lost) {
 }  // namespace
 
 std::vector<LostPanel> find_lost_panels(const Job& job, const Plan& plan) {
-  const Roll& roll = job.rolls[static_cast<std::size_t>(plan.roll)];
+  const Roll& roll = job.rolls[ix(plan.roll)];
   std::vector<LostPanel> found;
   for (std::size_t i = 0; i < plan.lengths.size(); ++i) {
     const Length begin = plan.lengths[i].on_roll.from + job.losses.allowance / 2;

@@ -2,6 +2,7 @@
 #include <cstdlib>
 
 #include "inspect/checks.h"
+#include "measure/index.h"
 
 namespace foldyard::inspection {
 
@@ -127,7 +128,7 @@ void inspect_kind(const Subject& s, const FoldedCloth& cloth, Findings& findings
 }
 
 Span levels_of(const Crease& crease, const Legs& legs) {
-  const int a = legs[static_cast<std::size_t>(crease.first_leg)].level;
+  const int a = legs[ix(crease.first_leg)].level;
   const int b = legs[static_cast<std::size_t>(crease.first_leg) + 1].level;
   return {Length::units(std::min(a, b)), Length::units(std::max(a, b))};
 }

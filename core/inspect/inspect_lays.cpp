@@ -1,22 +1,23 @@
 #include "inspect/batch_checks.h"
+#include "measure/index.h"
 
 namespace foldyard::inspection {
 
 namespace {
 
 const Pattern& pattern_of(const BatchPlan& plan, const StackedLength& length) {
-  const Plan& roll = plan.rolls[static_cast<std::size_t>(length.roll)];
-  const LengthOnRoll& on_roll = roll.lengths[static_cast<std::size_t>(length.length)];
-  return roll.patterns[static_cast<std::size_t>(roll.lays[static_cast<std::size_t>(on_roll.lay)].pattern)];
+  const Plan& roll = plan.rolls[ix(length.roll)];
+  const LengthOnRoll& on_roll = roll.lengths[ix(length.length)];
+  return roll.patterns[ix(roll.lays[ix(on_roll.lay)].pattern)];
 }
 
 const Fabric& fabric_of(const Job& job, const BatchPlan& plan, const StackedLength& length) {
-  return job.rolls[static_cast<std::size_t>(plan.rolls[static_cast<std::size_t>(length.roll)].roll)].fabric;
+  return job.rolls[ix(plan.rolls[ix(length.roll)].roll)].fabric;
 }
 
 bool is_named(const BatchPlan& plan, const StackedLength& length) {
   return 0 <= length.roll && length.roll < std::ssize(plan.rolls) && 0 <= length.length &&
-         length.length < std::ssize(plan.rolls[static_cast<std::size_t>(length.roll)].lengths);
+         length.length < std::ssize(plan.rolls[ix(length.roll)].lengths);
 }
 
 // Cut by one course of the cutter.

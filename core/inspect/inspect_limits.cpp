@@ -1,4 +1,5 @@
 #include "inspect/checks.h"
+#include "measure/index.h"
 
 namespace foldyard::inspection {
 
@@ -7,8 +8,8 @@ namespace {
 bool names_what_is_lost(const Plan& plan) {
   for (const LostPanel& lost : plan.lost) {
     if (lost.length < 0 || lost.length >= std::ssize(plan.lengths)) return false;
-    const auto lay = static_cast<std::size_t>(plan.lengths[static_cast<std::size_t>(lost.length)].lay);
-    const Pattern& pattern = plan.patterns[static_cast<std::size_t>(plan.lays[lay].pattern)];
+    const auto lay = static_cast<std::size_t>(plan.lengths[ix(lost.length)].lay);
+    const Pattern& pattern = plan.patterns[ix(plan.lays[lay].pattern)];
     if (lost.panel < 0 || lost.panel >= std::ssize(pattern.panels)) return false;
   }
   return true;
@@ -23,9 +24,9 @@ std::int64_t copies_of(int panel, const Plan& plan) {
       copies += placed.panel == panel;
   }
   for (const LostPanel& lost : plan.lost) {
-    const auto lay = static_cast<std::size_t>(plan.lengths[static_cast<std::size_t>(lost.length)].lay);
-    const Pattern& pattern = plan.patterns[static_cast<std::size_t>(plan.lays[lay].pattern)];
-    copies -= pattern.panels[static_cast<std::size_t>(lost.panel)].panel == panel;
+    const auto lay = static_cast<std::size_t>(plan.lengths[ix(lost.length)].lay);
+    const Pattern& pattern = plan.patterns[ix(plan.lays[lay].pattern)];
+    copies -= pattern.panels[ix(lost.panel)].panel == panel;
   }
   return copies;
 }

@@ -1,14 +1,15 @@
 #include <algorithm>
 
 #include "inspect/batch_checks.h"
+#include "measure/index.h"
 
 namespace foldyard::inspection {
 
 namespace {
 
 std::string line_name(const Job& job, int line) {
-  const OrderLine& order = job.order.lines[static_cast<std::size_t>(line)];
-  return "Line " + std::to_string(line + 1) + " (" + job.products[static_cast<std::size_t>(order.product)].name + ")";
+  const OrderLine& order = job.order.lines[ix(line)];
+  return "Line " + std::to_string(line + 1) + " (" + job.products[ix(order.product)].name + ")";
 }
 
 int place_of(const std::vector<Cloth>& cloths, const std::string& name) {
@@ -59,7 +60,7 @@ class MadeCheck {
   std::int64_t made_of(int line, const std::string& word) const {
     std::int64_t pieces = 0;
     for (const Made& made : plan_.made) {
-      const Cloth& cloth = cloths_[static_cast<std::size_t>(place_of(cloths_, made.cloth))];
+      const Cloth& cloth = cloths_[ix(place_of(cloths_, made.cloth))];
       if (made.line == line && (word.empty() || cloth.words.contains(word))) pieces += made.pieces;
     }
     return pieces;
@@ -80,7 +81,7 @@ class MadeCheck {
   }
 
   bool meets_least(int line) const {
-    const OrderLine& order = job_.order.lines[static_cast<std::size_t>(line)];
+    const OrderLine& order = job_.order.lines[ix(line)];
     bool all = true;
     for (const ClothRule& rule : order.rules) all &= made_of(line, rule.of) >= rule.at_least;
     for (const Cloth& cloth : cloths_) {
@@ -90,14 +91,14 @@ class MadeCheck {
   }
 
   void check(int line) {
-    const OrderLine& order = job_.order.lines[static_cast<std::size_t>(line)];
+    const OrderLine& order = job_.order.lines[ix(line)];
     const std::string name = line_name(job_, line);
     const std::int64_t pieces = made_of(line, {});
     findings_.require(pieces <= order.must + order.may, name, ": ", pieces, " pieces are made, but at most ",
                       order.must + order.may, " are taken");
     for (const Made& made : plan_.made) {
       if (made.line != line) continue;
-      const Cloth& cloth = cloths_[static_cast<std::size_t>(place_of(cloths_, made.cloth))];
+      const Cloth& cloth = cloths_[ix(place_of(cloths_, made.cloth))];
       findings_.require(may_serve(order, cloth), name, ": ", made.cloth, " may not serve");
     }
     for (const ClothRule& rule : order.rules) {

@@ -2,6 +2,7 @@
 #include <map>
 
 #include "inspect/checks.h"
+#include "measure/index.h"
 
 namespace foldyard::inspection {
 
@@ -35,7 +36,7 @@ struct PanelCase {
   std::size_t number;
   Findings& findings;
 
-  const Panel& goods() const { return s.job.panels[static_cast<std::size_t>(placed.panel)]; }
+  const Panel& goods() const { return s.job.panels[ix(placed.panel)]; }
   bool require(bool holds, const char* what) const {
     return findings.require(holds, s.name, "panel ", number, " (", goods().name, ") ", what);
   }

@@ -1,6 +1,7 @@
 #include <algorithm>
 
 #include "inspect/batch_checks.h"
+#include "measure/index.h"
 
 namespace foldyard::inspection {
 
@@ -11,7 +12,7 @@ bool follows(const CutTree& tree, const std::vector<KeptStep>& steps) {
   std::vector<int> ahead{0};
   for (const KeptStep& step : steps) {
     if (ahead.empty()) return false;
-    const CutNode& node = tree.nodes[static_cast<std::size_t>(ahead.back())];
+    const CutNode& node = tree.nodes[ix(ahead.back())];
     ahead.pop_back();
     if (node.kind != step.kind) return false;
     if (node.kind == NodeKind::take && (node.panel != step.panel || node.turned != step.turned)) return false;
@@ -47,7 +48,7 @@ class PinCheck {
   }
 
   void in_or_out(int r) {
-    const Roll& roll = job_.rolls[static_cast<std::size_t>(r)];
+    const Roll& roll = job_.rolls[ix(r)];
     const bool is_cut = plan_of(r) != nullptr;
     findings_.require(!is_cut || roll.in_batch != InBatch::never, roll.name, " is cut, but it is left out of batches");
     findings_.require(is_cut || roll.in_batch != InBatch::must, roll.name, " is not cut, but it must be");
@@ -64,7 +65,7 @@ class PinCheck {
   std::int64_t times_cut(const Roll& roll, const KeptLength& kept) const {
     std::int64_t times = 0;
     for (const Plan& plan : plan_.rolls) {
-      if (job_.rolls[static_cast<std::size_t>(plan.roll)].name != roll.name) continue;
+      if (job_.rolls[ix(plan.roll)].name != roll.name) continue;
       for (const LengthOnRoll& length : plan.lengths) times += is_cut_so(pattern_of(plan, length), kept);
     }
     return times;
@@ -85,13 +86,13 @@ class PinCheck {
   }
 
   void lines_kept_on(int r) {
-    const std::string& name = job_.rolls[static_cast<std::size_t>(r)].name;
+    const std::string& name = job_.rolls[ix(r)].name;
     std::vector<std::int64_t> taken(job_.panels.size());
     for (const Made& made : plan_.made) {
-      const OrderLine& line = job_.order.lines[static_cast<std::size_t>(made.line)];
+      const OrderLine& line = job_.order.lines[ix(made.line)];
       if (line.roll != name) continue;
-      for (const PanelCount& use : job_.products[static_cast<std::size_t>(line.product)].panels)
-        if (use.from.empty()) taken[static_cast<std::size_t>(use.panel)] += use.count * made.pieces;
+      for (const PanelCount& use : job_.products[ix(line.product)].panels)
+        if (use.from.empty()) taken[ix(use.panel)] += use.count * made.pieces;
     }
     const Plan* plan = plan_of(r);
     for (std::size_t p = 0; p < taken.size(); ++p) {

@@ -1,6 +1,7 @@
 #include "inspect/inspect_plan.h"
 
 #include "inspect/checks.h"
+#include "measure/index.h"
 
 namespace foldyard {
 
@@ -40,7 +41,7 @@ bool inspect_pattern(const Subject& subject, Findings& findings) {
 }
 
 bool inspect_patterns(const Job& job, const Plan& plan, PlanOf of, Findings& findings) {
-  const Fabric& fabric = job.rolls[static_cast<std::size_t>(plan.roll)].fabric;
+  const Fabric& fabric = job.rolls[ix(plan.roll)].fabric;
   bool sums = true;
   for (std::size_t i = 0; i < plan.patterns.size(); ++i) {
     const std::string name = "Pattern " + std::to_string(i + 1) + ": ";

@@ -1,4 +1,5 @@
 #include "inspect/checks.h"
+#include "measure/index.h"
 
 namespace foldyard::inspection {
 
@@ -43,7 +44,7 @@ void inspect_length(const Job& job, const Fabric& fabric, const Laid& length, Fi
   const Repeat& r = fabric.repeat;
   std::size_t number = 0;
   for (const PlacedPanel& placed : length.pattern.panels) {
-    const Panel& goods = job.panels[static_cast<std::size_t>(placed.panel)];
+    const Panel& goods = job.panels[ix(placed.panel)];
     const Span along{length.start + placed.flat.along.from, length.start + placed.flat.along.to};
     ++number;
     const auto require = [&](bool holds, const char* way) {
@@ -58,7 +59,7 @@ void inspect_length(const Job& job, const Fabric& fabric, const Laid& length, Fi
 }  // namespace
 
 void inspect_repeat(const Job& job, const Plan& plan, Findings& findings) {
-  const Fabric& fabric = job.rolls[static_cast<std::size_t>(plan.roll)].fabric;
+  const Fabric& fabric = job.rolls[ix(plan.roll)].fabric;
   if (!fabric.repeat.is_any()) return;
   for (std::size_t i = 0; i < plan.lengths.size(); ++i) {
     const LengthOnRoll& length = plan.lengths[i];

@@ -1,6 +1,7 @@
 #include <algorithm>
 
 #include "inspect/checks.h"
+#include "measure/index.h"
 
 namespace foldyard::inspection {
 
@@ -25,11 +26,11 @@ bool name_what_exists(const Plan& plan, Findings& findings) {
 }
 
 const Lay& lay_of(const Plan& plan, const LengthOnRoll& length) {
-  return plan.lays[static_cast<std::size_t>(length.lay)];
+  return plan.lays[ix(length.lay)];
 }
 
 void inspect_lays(const Job& job, const Plan& plan, Findings& findings) {
-  const Fabric& fabric = job.rolls[static_cast<std::size_t>(plan.roll)].fabric;
+  const Fabric& fabric = job.rolls[ix(plan.roll)].fabric;
   for (std::size_t i = 0; i < plan.lays.size(); ++i) {
     const Lay& lay = plan.lays[i];
     const std::string name = "Lay " + std::to_string(i + 1) + ": ";
@@ -64,7 +65,7 @@ Length inspect_cut_out(const Plan& plan, Length at, Length next, std::size_t& us
 
 // Gives where the last length ends.
 Length inspect_lengths(const Job& job, const Plan& plan, Findings& findings) {
-  const Squared squared = job.rolls[static_cast<std::size_t>(plan.roll)].squared;
+  const Squared squared = job.rolls[ix(plan.roll)].squared;
   Length at = squared == Squared::none ? job.losses.squaring : Length();
   std::size_t used = 0;
   for (std::size_t i = 0; i < plan.lengths.size(); ++i) {
@@ -83,7 +84,7 @@ Length inspect_lengths(const Job& job, const Plan& plan, Findings& findings) {
 }
 
 void inspect_remnant(const Job& job, const Plan& plan, Length last, Findings& findings) {
-  const Roll& roll = job.rolls[static_cast<std::size_t>(plan.roll)];
+  const Roll& roll = job.rolls[ix(plan.roll)];
   const Length end = roll.squared == Squared::both ? roll.length : roll.length - job.losses.squaring;
   if (!findings.require(last <= end, "The lengths run to ", last,
                         " on the roll, beyond the cloth that ends at ", end)) {

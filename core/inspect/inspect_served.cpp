@@ -1,4 +1,5 @@
 #include "inspect/batch_checks.h"
+#include "measure/index.h"
 
 namespace foldyard::inspection {
 
@@ -70,7 +71,7 @@ class ServedCheck {
     each_use(panel, [&](const PanelCount& use, const Made& made) {
       if (use.from.empty()) supply.take(place_of(made.cloth), use.count * made.pieces);
     });
-    const std::string& name = job_.panels[static_cast<std::size_t>(panel)].name;
+    const std::string& name = job_.panels[ix(panel)].name;
     for (std::size_t i = 0; i < cloths_.size(); ++i) {
       findings_.require(supply.left(i) >= 0, "Of ", cloths_[i].name, ", ", -supply.left(i), " of ", name,
                         " are missing for the pieces made of it");
@@ -98,8 +99,8 @@ class ServedCheck {
       if (cut.panel == panel) copies[place_of(cut.cloth)] += cut.count;
     }
     for (const Plan& roll : plan_.rolls) {
-      const Roll& cloth = job_.rolls[static_cast<std::size_t>(roll.roll)];
-      copies[place_of(cloth_name(cloth))] += roll.yield[static_cast<std::size_t>(panel)];
+      const Roll& cloth = job_.rolls[ix(roll.roll)];
+      copies[place_of(cloth_name(cloth))] += roll.yield[ix(panel)];
     }
     return copies;
   }
@@ -107,8 +108,8 @@ class ServedCheck {
   template <class Act>
   void each_use(int panel, Act act) const {
     for (const Made& made : plan_.made) {
-      const OrderLine& line = job_.order.lines[static_cast<std::size_t>(made.line)];
-      for (const PanelCount& use : job_.products[static_cast<std::size_t>(line.product)].panels) {
+      const OrderLine& line = job_.order.lines[ix(made.line)];
+      for (const PanelCount& use : job_.products[ix(line.product)].panels) {
         if (use.panel == panel) act(use, made);
       }
     }

@@ -1,4 +1,5 @@
 #include "inspect/checks.h"
+#include "measure/index.h"
 
 namespace foldyard::inspection {
 
@@ -48,9 +49,9 @@ void add_panels(Sums& sums, const Job& job, const Pattern& pattern, std::int64_t
 // Lost panels have been cut all the same.
 void take_off_lost(Sums& sums, const Job& job, const Plan& plan) {
   for (const LostPanel& lost : find_lost_panels(job, plan)) {
-    const LengthOnRoll& length = plan.lengths[static_cast<std::size_t>(lost.length)];
+    const LengthOnRoll& length = plan.lengths[ix(lost.length)];
     const Pattern& pattern = pattern_of(plan, length);
-    const PlacedPanel& placed = pattern.panels[static_cast<std::size_t>(lost.panel)];
+    const PlacedPanel& placed = pattern.panels[ix(lost.panel)];
     const auto index = static_cast<std::size_t>(placed.panel);
     --sums.yield[index];
     sums.worth = sums.worth - job.panels[index].worth;
@@ -76,7 +77,7 @@ Duration time_of_plan(const Job& job, const Plan& plan, const Sums& sums) {
   const Pace& pace = job.pace;
   const auto lengths = static_cast<std::int64_t>(plan.lengths.size());
   const auto lifts = static_cast<std::int64_t>(plan.lays.size());
-  const Length width = job.rolls[static_cast<std::size_t>(plan.roll)].fabric.width;
+  const Length width = job.rolls[ix(plan.roll)].fabric.width;
   const Duration basic = pace.unroll + pace.cross_cut * lengths + pace.fold * sums.folds +
                          pace.lift * lifts + pace.mark * sums.cuts + pace.handle * sums.panels +
                          travel_time(sums.travel + width * lengths, pace.ms_per_metre);
@@ -93,7 +94,7 @@ void inspect_pattern_worths(const Job& job, const Plan& plan, Findings& findings
   for (std::size_t i = 0; i < plan.patterns.size(); ++i) {
     Worth worth;
     for (const PlacedPanel& placed : plan.patterns[i].panels) {
-      worth += job.panels[static_cast<std::size_t>(placed.panel)].worth;
+      worth += job.panels[ix(placed.panel)].worth;
     }
     findings.agree(plan.patterns[i].worth, worth, "Pattern ", i + 1, ": its worth");
   }
@@ -109,7 +110,7 @@ void inspect_yield(const Job& job, const Plan& plan, const Sums& sums, Findings&
 
 void inspect_cloth_and_cuts(const Job& job, const Plan& plan, const Sums& sums,
                             Findings& findings) {
-  const Roll& roll = job.rolls[static_cast<std::size_t>(plan.roll)];
+  const Roll& roll = job.rolls[ix(plan.roll)];
   findings.agree(plan.used, sums.used, "The area used");
   findings.agree(plan.cloth, roll.fabric.width * roll.length, "The area of the roll");
   findings.agree(plan.cuts, sums.cuts, "The number of cuts");

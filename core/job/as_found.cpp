@@ -3,12 +3,13 @@
 #include "cloth/calibration.h"
 #include "cloth/roll_estimate.h"
 #include "job/limits.h"
+#include "measure/index.h"
 
 namespace foldyard {
 
 Result<Job> as_found(const Job& job, int roll, Length found, bool correct) {
   Job next = job;
-  Roll& cloth = next.rolls[static_cast<std::size_t>(roll)];
+  Roll& cloth = next.rolls[ix(roll)];
   const std::string where = "rolls[" + std::to_string(roll) + "].length";
   if (!cloth.measured) return Problem{where, say("the roll was never measured"), say("change its length")};
   if (found < limits::kRollLength.least || found > limits::kRollLength.most)

@@ -1,12 +1,13 @@
 #include "job/batch_lengths.h"
 
 #include "job/cut_back.h"
+#include "measure/index.h"
 
 namespace foldyard {
 
 OrderLength BatchLengths::length_of(int kind, int way, const Pattern& pattern) const {
   const Pace& pace = job_.pace;
-  const Length width = case_.kinds[static_cast<std::size_t>(kind)].cloth.fabric.width;
+  const Length width = case_.kinds[ix(kind)].cloth.fabric.width;
   OrderLength length{kind, way, pattern.length + job_.losses.allowance, copies_in(pattern, job_.panels.size()),
                      pattern.plies, {}, {}};
   length.each = pace.cross_cut + travel_time(width, pace.ms_per_metre) + pace.fold * folds_made(pattern.fold.way) +
@@ -39,8 +40,8 @@ int BatchLengths::add(int kind, int way, Pattern pattern) {
 }
 
 const FoldWay& BatchLengths::way(int length) const {
-  const OrderLength& l = pool_[static_cast<std::size_t>(length)];
-  return case_.kinds[static_cast<std::size_t>(l.kind)].ways[static_cast<std::size_t>(l.way)];
+  const OrderLength& l = pool_[ix(length)];
+  return case_.kinds[ix(l.kind)].ways[ix(l.way)];
 }
 
 }  // namespace foldyard

@@ -10,6 +10,7 @@
 #include "batch/order_state.h"
 #include "job/batch_case.h"
 #include "job/plan.h"
+#include "measure/index.h"
 
 namespace foldyard {
 
@@ -23,7 +24,7 @@ class BatchLengths {
   int keep(int kind, int way, Pattern pattern);
   LengthPool& pool() { return pool_; }
   const LengthPool& pool() const { return pool_; }
-  const Pattern& pattern(int length) const { return patterns_[static_cast<std::size_t>(length)]; }
+  const Pattern& pattern(int length) const { return patterns_[ix(length)]; }
   const FoldWay& way(int length) const;
 
  private:

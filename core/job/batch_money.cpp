@@ -5,14 +5,15 @@
 #include "cloth/cloth_of.h"
 #include "costing/pace.h"
 #include "goods/sewing_time.h"
+#include "measure/index.h"
 #include "measure/wide.h"
 
 namespace foldyard {
 namespace {
 
 const Product& product_of(const Job& job, const Made& made) {
-  const OrderLine& line = job.order.lines[static_cast<std::size_t>(made.line)];
-  return job.products[static_cast<std::size_t>(line.product)];
+  const OrderLine& line = job.order.lines[ix(made.line)];
+  return job.products[ix(line.product)];
 }
 
 // Of the pieces of a line that are more than must be made.
@@ -22,7 +23,7 @@ Worth worth_beyond(const Job& job, const BatchPlan& plan) {
     const OrderLine& line = job.order.lines[i];
     std::int64_t pieces = 0;
     for (const Made& made : plan.made) pieces += made.line == static_cast<int>(i) ? made.pieces : 0;
-    beyond += job.products[static_cast<std::size_t>(line.product)].worth * std::max<std::int64_t>(pieces - line.must, 0);
+    beyond += job.products[ix(line.product)].worth * std::max<std::int64_t>(pieces - line.must, 0);
   }
   return beyond;
 }

@@ -4,6 +4,7 @@
 #include <limits>
 
 #include "job/batch_money.h"
+#include "measure/index.h"
 
 namespace foldyard {
 namespace {
@@ -18,8 +19,8 @@ class Schedule {
   }
 
   void sew(int line, std::int64_t pieces) {
-    const OrderLine& order = job_.order.lines[static_cast<std::size_t>(line)];
-    const Duration piece = sewing_time(job_, job_.products[static_cast<std::size_t>(order.product)]);
+    const OrderLine& order = job_.order.lines[ix(line)];
+    const Duration piece = sewing_time(job_, job_.products[ix(order.product)]);
     while (pieces > 0) {
       const std::int64_t now = std::min(pieces, room_for(piece));
       if (now > 0) put(line, now, piece);

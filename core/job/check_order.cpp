@@ -8,6 +8,7 @@
 #include "job/as_roll.h"
 #include "job/check_pins.h"
 #include "job/most_cutting.h"
+#include "measure/index.h"
 #include "measure/wide.h"
 
 namespace foldyard {
@@ -184,7 +185,7 @@ class OrderChecker {
     faults_.length(where + "length", cut.length, limits::kWebbingCut);
     faults_.number(where + "count", cut.count, limits::kInAPiece, 0);
     if (!names_one(where + "webbing", cut.webbing, job_.webbings, kNoWebbing)) return;
-    const Webbing& webbing = job_.webbings[static_cast<std::size_t>(cut.webbing)];
+    const Webbing& webbing = job_.webbings[ix(cut.webbing)];
     if (cut.length + webbing.loss <= webbing.roll) return;
     faults_.keep(where + "length", say("%1 is longer than a full roll of \"%2\"", faults_.text_of(cut.length), webbing.name),
                  say("give a longer roll or cut it shorter"));
@@ -253,7 +254,7 @@ class OrderChecker {
     Wide ticks = 0;
     for (const OrderLine& line : job_.order.lines) {
       Duration slowest;
-      for (const SewingOrder& each : job_.products[static_cast<std::size_t>(line.product)].sewing)
+      for (const SewingOrder& each : job_.products[ix(line.product)].sewing)
         slowest = std::max(slowest, with_allowance(basic_time(each), job_.pace.allowance_percent));
       ticks += Wide{slowest.ticks()} * (line.must + line.may);
     }

@@ -2,6 +2,7 @@
 
 #include "cloth/cloth_of.h"
 #include "job/kept_length.h"
+#include "measure/index.h"
 
 namespace foldyard {
 
@@ -20,7 +21,7 @@ class PinChecker {
  private:
   void line(const std::string& where, const OrderLine& line) {
     if (line.roll.empty() || !names_roll(where + "roll", line.roll)) return;
-    if (answers_to_any(job_.rolls[static_cast<std::size_t>(roll_named(job_, line.roll))], line.from)) return;
+    if (answers_to_any(job_.rolls[ix(roll_named(job_, line.roll))], line.from)) return;
     faults_.keep(where + "roll", say("\"%1\" is of a cloth that may not serve this line", line.roll),
                  say("name its cloth in \"from\" too, or another roll"));
   }
@@ -29,7 +30,7 @@ class PinChecker {
     const int roll = roll_named(job_, name);
     if (roll < 0)
       faults_.keep(where, say("no roll is called \"%1\"", name), say("name a roll of the job"));
-    else if (job_.rolls[static_cast<std::size_t>(roll)].in_batch == InBatch::never)
+    else if (job_.rolls[ix(roll)].in_batch == InBatch::never)
       faults_.keep(where, say("\"%1\" is left out of batches", name), say("let it be cut, or name another roll"));
     else
       return true;

@@ -5,6 +5,7 @@
 #include "job/hand_edit.h"
 #include "job/limited_bound.h"
 #include "job/limited_prices.h"
+#include "measure/index.h"
 #include "measure/wide.h"
 
 namespace foldyard {
@@ -21,13 +22,13 @@ CountedWay::CountedWay(const Job& job, int roll, Aim aim, const FoldWay& way, co
                        const SearchBudget& budget)
     : case_(job, roll, aim, way, budget), hand_(hand), least_(least_of(job, hand)), bound_(kNone) {
   for (int p = 0; p < std::ssize(least_); ++p)
-    if (least_[static_cast<std::size_t>(p)] > 0 || case_.most[static_cast<std::size_t>(p)] != kNoLimit) panels_.push_back(p);
+    if (least_[ix(p)] > 0 || case_.most[ix(p)] != kNoLimit) panels_.push_back(p);
   best_prices_.assign(least_.size(), 0);
 }
 
 std::vector<std::int64_t> CountedWay::counted(const std::vector<std::int64_t>& by_panel) const {
   std::vector<std::int64_t> list;
-  for (const int p : panels_) list.push_back(by_panel[static_cast<std::size_t>(p)]);
+  for (const int p : panels_) list.push_back(by_panel[ix(p)]);
   return list;
 }
 
@@ -87,7 +88,7 @@ std::optional<Problem> CountedWay::round_at(const std::vector<std::int64_t>& pri
 
 // With this, the panel is worth more for its cloth than any other.
 std::int64_t CountedWay::dearest_bonus(int panel) const {
-  const Wide area = case_.job.panels[static_cast<std::size_t>(panel)].area().square_units();
+  const Wide area = case_.job.panels[ix(panel)].area().square_units();
   Wide bonus = 0;
   for (std::size_t p = 0; p < case_.gains.size(); ++p)
     if (case_.gains[p] > 0) bonus = std::max(bonus, Wide(case_.gains[p]) * area / case_.job.panels[p].area().square_units());
@@ -169,7 +170,7 @@ std::optional<Problem> CountedWay::descend(int rounds) {
 }
 
 std::optional<Problem> CountedWay::search_prices(int rounds) {
-  const bool one = panels_.size() == 1 && case_.most[static_cast<std::size_t>(panels_.front())] == kNoLimit;
+  const bool one = panels_.size() == 1 && case_.most[ix(panels_.front())] == kNoLimit;
   return one ? close_in(rounds) : descend(rounds);
 }
 
@@ -201,7 +202,7 @@ void CountedWay::lay() {
   const CountedSeries series = best_counted_series(entries, case_.capacity, bounds(best_prices_),
                                                    {std::min<std::int64_t>(case_.budget.steps / 8, 5'000'000), 200'000, case_.budget.cancelled});
   std::vector<std::pair<Pattern, std::int64_t>> lengths;
-  for (const int pick : series.picks) lengths.push_back({*of[static_cast<std::size_t>(pick)].first, of[static_cast<std::size_t>(pick)].second});
+  for (const int pick : series.picks) lengths.push_back({*of[ix(pick)].first, of[ix(pick)].second});
   consider(lengths);
 }
 
@@ -223,8 +224,8 @@ void CountedWay::consider(const std::vector<std::pair<Pattern, std::int64_t>>& l
 Words CountedWay::asked_words() const {
   Words words;
   for (const int p : panels_)
-    if (const std::int64_t least = least_[static_cast<std::size_t>(p)]; least > 0) {
-      const Words one = say("%1 of %2", least, case_.job.panels[static_cast<std::size_t>(p)].name);
+    if (const std::int64_t least = least_[ix(p)]; least > 0) {
+      const Words one = say("%1 of %2", least, case_.job.panels[ix(p)].name);
       words = words.empty() ? one : say("%1 and %2", words, one);
     }
   return words;

@@ -5,12 +5,13 @@
 
 #include "cutting/tree_builder.h"
 #include "job/write_pattern.h"
+#include "measure/index.h"
 
 namespace foldyard {
 
 std::vector<std::int64_t> copies_in(const Pattern& pattern, std::size_t panels) {
   std::vector<std::int64_t> copies(panels, 0);
-  for (const PlacedPanel& p : pattern.panels) ++copies[static_cast<std::size_t>(p.panel)];
+  for (const PlacedPanel& p : pattern.panels) ++copies[ix(p.panel)];
   return copies;
 }
 
@@ -35,14 +36,14 @@ class CutBack {
     return builder_.take_tree();
   }
   bool gives(int index) const {
-    const CutNode& node = tree_.nodes[static_cast<std::size_t>(index)];
+    const CutNode& node = tree_.nodes[ix(index)];
     if (node.kind == NodeKind::cut) return gives(node.first) || gives(node.second);
-    return node.kind == NodeKind::take && kept_[static_cast<std::size_t>(index)];
+    return node.kind == NodeKind::take && kept_[ix(index)];
   }
 
  private:
   void copy(int from, int to) {
-    const CutNode& node = tree_.nodes[static_cast<std::size_t>(from)];
+    const CutNode& node = tree_.nodes[ix(from)];
     if (!gives(from)) return;
     if (node.kind == NodeKind::take) return builder_.take(to, node.panel, node.turned);
     const auto [first, second] = builder_.cut(to, node.direction, node.at);
@@ -74,7 +75,7 @@ std::vector<bool> kept_takes(const Pattern& pattern, std::vector<std::int64_t> l
   std::stable_sort(takes.begin(), takes.end(), [&](std::size_t a, std::size_t b) { return copies_at(a) > copies_at(b); });
   std::vector<bool> kept(pattern.tree.nodes.size(), false);
   for (const std::size_t take : takes) {
-    std::int64_t& room = left[static_cast<std::size_t>(pattern.tree.nodes[take].panel)];
+    std::int64_t& room = left[ix(pattern.tree.nodes[take].panel)];
     if (copies_at(take) == 0 || copies_at(take) > room) continue;
     kept[take] = true;
     if (room != kNoLimit) room -= copies_at(take);

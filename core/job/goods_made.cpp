@@ -4,12 +4,13 @@
 #include <limits>
 
 #include "goods/goods_panels.h"
+#include "measure/index.h"
 
 namespace foldyard {
 namespace {
 
 const Panel& panel_at(const Job& job, int index) {
-  return job.panels[static_cast<std::size_t>(index)];
+  return job.panels[ix(index)];
 }
 
 bool takes(const Job& job, const GoodsMade& made, const Sewn& sewn) {
@@ -51,7 +52,7 @@ std::vector<GoodsMade> goods_made(const Job& job, const std::vector<std::int64_t
   for (GoodsMade& made : all) {
     made.pieces = std::numeric_limits<std::int64_t>::max();
     for (int index : made.panels) {
-      const std::int64_t there = yield[static_cast<std::size_t>(index)];
+      const std::int64_t there = yield[ix(index)];
       made.pieces = std::min(made.pieces, there / needed(*panel_at(job, index).sewn));
     }
   }

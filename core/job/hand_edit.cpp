@@ -1,5 +1,7 @@
 #include "job/hand_edit.h"
 
+#include "measure/index.h"
+
 namespace foldyard {
 
 Hand hand_at(const HandSet& set, const HandSet::Place& place) {
@@ -17,7 +19,7 @@ HandSet with_hand(HandSet set, const HandSet::Place& place, const Hand& hand) {
 Hand with_line(Hand hand, const FoldWay& way, int line, std::optional<Length> place) {
   if (line < 0 || line >= way.legs - 1) return hand;
   hand.lines.resize(static_cast<std::size_t>(way.legs) - 1);
-  hand.lines[static_cast<std::size_t>(line)] = place;
+  hand.lines[ix(line)] = place;
   if (!hand.has_lines()) hand.lines.clear();
   return hand;
 }

@@ -9,6 +9,7 @@
 #include "job/area_bound.h"
 #include "job/check_fold.h"
 #include "job/cloth_to_cut.h"
+#include "job/roll_of.h"
 #include "job/sum_up.h"
 #include "job/write_pattern.h"
 #include "measure/index.h"
@@ -104,7 +105,7 @@ int roll_named(const Job& job, const std::string& name) {
 KeptLength kept_length(const Job& job, const Plan& plan, int length, std::int64_t count) {
   const Lay& lay = plan.lays[ix(plan.lengths[ix(length)].lay)];
   const Pattern& pattern = plan.patterns[ix(lay.pattern)];
-  return {job.rolls[ix(plan.roll)].name, count, pattern.length, pattern.fold.way, pattern.fold.lines, steps_of(pattern.tree)};
+  return {roll_of(job, plan).name, count, pattern.length, pattern.fold.way, pattern.fold.lines, steps_of(pattern.tree)};
 }
 
 bool is_cut_as(const KeptLength& kept, const Pattern& pattern) {

@@ -4,6 +4,7 @@
 
 #include "job/cloth_to_cut.h"
 #include "job/write_pattern.h"
+#include "measure/index.h"
 
 namespace foldyard {
 
@@ -67,8 +68,8 @@ std::vector<PricedLength> LengthPricer::priced(const Searched& searched, int way
   const std::vector<Cell>& cells = searched.search->cells();
   for (int v = 0; v < std::ssize(cells); ++v) {
     const Length flat = along[v] * (end_to_end ? 2 : 1);
-    if (cells[static_cast<std::size_t>(v)].gain > 0 && flat <= longest)
-      lengths.push_back({way, v, flat, cells[static_cast<std::size_t>(v)].gain});
+    if (cells[ix(v)].gain > 0 && flat <= longest)
+      lengths.push_back({way, v, flat, cells[ix(v)].gain});
   }
   return lengths;
 }
@@ -96,7 +97,7 @@ std::vector<PricedLength> LengthPricer::lengths(const std::vector<FoldWay>& ways
 std::vector<PricedLength> LengthPricer::lengths(const std::vector<int>& asked, const std::vector<FoldWay>& ways) {
   std::vector<PricedLength> all;
   for (const int w : asked) {
-    const FoldWay& way = ways[static_cast<std::size_t>(w)];
+    const FoldWay& way = ways[ix(w)];
     if (!planner_ || !may_cut(way)) continue;
     const auto of_way = priced(searched(way), w, way.end_to_end);
     all.insert(all.end(), of_way.begin(), of_way.end());
@@ -114,12 +115,12 @@ std::vector<PricedLength> LengthPricer::bounding(bool end_to_end) {
 }
 
 Pattern LengthPricer::pattern(const PricedLength& length, const std::vector<FoldWay>& ways) {
-  const FoldWay& way = ways[static_cast<std::size_t>(length.way)];
+  const FoldWay& way = ways[ix(length.way)];
   const StripChoice choice = searched(way).search->choice(length.place);
   const FoldPlan fold{way, choice.layout->lines(choice.left.size, choice.right.size), levels_of(way)};
   CutTree tree = strip_tree(planner_->tables(), choice, way.end_to_end, 1, length.place);
   for (CutNode& node : tree.nodes)
-    if (node.panel >= 0) node.panel = panels_[static_cast<std::size_t>(node.panel)];
+    if (node.panel >= 0) node.panel = panels_[ix(node.panel)];
   return write_pattern(job_, cloth_, fold, length.length, std::move(tree));
 }
 

@@ -4,6 +4,7 @@
 
 #include "job/cloth_to_cut.h"
 #include "job/sum_up.h"
+#include "measure/index.h"
 
 namespace foldyard {
 
@@ -30,7 +31,7 @@ LimitedCase::LimitedCase(const Job& j, int r, Aim a, const FoldWay& w, const Sea
   worth_first = costs.objective.worth_first;
   capacity = cloth_to_cut(cloth(), job.losses).size();
   gains.assign(job.panels.size(), 0);
-  for (const Shape& s : costs.shapes) gains[static_cast<std::size_t>(s.panel)] = s.gain;
+  for (const Shape& s : costs.shapes) gains[ix(s.panel)] = s.gain;
   if (worth_first) scale = scale_for(gains);
   for (std::int64_t& gain : gains) gain *= scale;
   most = limits_of(job);
@@ -42,7 +43,7 @@ LimitedCase::LimitedCase(const Job& j, int r, Aim a, const FoldWay& w, const Sea
 
 std::vector<std::int64_t> LimitedCase::of_limited(const std::vector<std::int64_t>& by_panel) const {
   std::vector<std::int64_t> list;
-  for (const int p : limited) list.push_back(by_panel[static_cast<std::size_t>(p)]);
+  for (const int p : limited) list.push_back(by_panel[ix(p)]);
   return list;
 }
 
@@ -83,7 +84,7 @@ void LimitedPool::add(const Pattern& pattern) {
 // An aim that weighs time has an entry for each number of lengths in a lay.
 void LimitedPool::add_entries(std::vector<LimitedEntry>& entries, std::vector<std::pair<int, std::int64_t>>& of) const {
   for (int i = 0; i < std::ssize(kept_); ++i) {
-    const Kept& k = kept_[static_cast<std::size_t>(i)];
+    const Kept& k = kept_[ix(i)];
     for (std::int64_t n = 1; n <= (case_.worth_first ? 1 : case_.most_lengths); ++n) {
       std::vector<std::int64_t> copies = case_.of_limited(k.copies);
       for (std::int64_t& c : copies) c *= n;
@@ -103,8 +104,8 @@ void LimitedPool::improve(const std::vector<std::int64_t>& prices, std::int64_t 
                                                    {steps, 20'000, case_.budget.cancelled});
   std::vector<std::pair<Pattern, std::int64_t>> lengths;
   for (const int pick : series.picks) {
-    const auto [kept, n] = of[static_cast<std::size_t>(pick)];
-    lengths.push_back({kept_[static_cast<std::size_t>(kept)].pattern, n});
+    const auto [kept, n] = of[ix(pick)];
+    lengths.push_back({kept_[ix(kept)].pattern, n});
   }
   consider(lengths);
   while (add_to_rest(lengths)) {

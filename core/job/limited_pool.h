@@ -12,6 +12,7 @@
 #include "job/cut_back.h"
 #include "job/plan_roll.h"
 #include "job/roll_planner.h"
+#include "measure/index.h"
 
 namespace foldyard {
 
@@ -34,7 +35,7 @@ struct LimitedCase {
   std::vector<int> limited;             // the panels that have a limit
   std::vector<int> limit_of;            // by panel: index into limited, or −1
 
-  const Roll& cloth() const { return job.rolls[static_cast<std::size_t>(roll)]; }
+  const Roll& cloth() const { return job.rolls[ix(roll)]; }
   // By index into `limited`.
   std::vector<std::int64_t> of_limited(const std::vector<std::int64_t>& by_panel) const;
   CopyLimits limits(const std::vector<std::int64_t>& prices) const;

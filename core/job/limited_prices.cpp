@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <bit>
 
+#include "measure/index.h"
 #include "measure/wide.h"
 
 namespace foldyard {
@@ -34,7 +35,7 @@ PriceSearch::PriceSearch(const LimitedCase& c, std::vector<std::int64_t> start)
 std::int64_t PriceSearch::given_back(const std::vector<std::int64_t>& prices) const {
   Wide sum = 0;
   for (const int p : case_.limited)
-    sum += Wide(prices[static_cast<std::size_t>(p)]) * case_.most[static_cast<std::size_t>(p)];
+    sum += Wide(prices[ix(p)]) * case_.most[ix(p)];
   return static_cast<std::int64_t>(std::min<Wide>(sum, Wide(1) << 61));
 }
 

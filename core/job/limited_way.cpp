@@ -5,6 +5,7 @@
 #include "job/cloth_to_cut.h"
 #include "job/limited_bound.h"
 #include "job/write_pattern.h"
+#include "measure/index.h"
 
 namespace foldyard {
 
@@ -53,7 +54,7 @@ std::optional<Problem> LimitedWay::search_prices(int rounds) {
 // planned with what the limits leave, and so on.
 void LimitedWay::fill_in_turn() {
   Job rest = case_.job;
-  Roll& roll = rest.rolls[static_cast<std::size_t>(case_.roll)];
+  Roll& roll = rest.rolls[ix(case_.roll)];
   std::vector<std::int64_t> left = case_.most;
   std::vector<std::pair<Pattern, std::int64_t>> lengths;
   for (int turn = 0; turn < 4 && !is_proved() && !case_.budget.is_cancelled(); ++turn) {
@@ -143,9 +144,9 @@ bool LimitedWay::lay_series(NearStrips& near, const CopyLimits& limits, const li
     std::vector<std::pair<Pattern, std::int64_t>> lengths;
     bool all_as_counted = true;
     for (const int pick : series.picks) {
-      const NearStrips::Column& c = near.columns()[static_cast<std::size_t>(pick)];
+      const NearStrips::Column& c = near.columns()[ix(pick)];
       lengths.push_back({pattern_of(near, c, along), c.lengths});
-      LimitedEntry& entry = entries[static_cast<std::size_t>(pick)];
+      LimitedEntry& entry = entries[ix(pick)];
       std::vector<std::int64_t> copies = case_.of_limited(copies_in(lengths.back().first, case_.most.size()));
       for (std::int64_t& n : copies) n *= c.lengths;
       all_as_counted = all_as_counted && copies == entry.copies;

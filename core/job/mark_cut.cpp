@@ -9,7 +9,9 @@
 #include "job/cloth_to_cut.h"
 #include "job/kept_length.h"
 #include "job/limits.h"
+#include "job/roll_of.h"
 #include "job/yield_range.h"
+#include "measure/index.h"
 
 namespace foldyard {
 namespace {
@@ -27,7 +29,7 @@ class Marking {
     gather();
     if (auto problem = wrong_order()) return *problem;
     next_ = job_;
-    for (const auto& [roll, lengths] : cut_) shorten(plan_.rolls[static_cast<std::size_t>(roll)], lengths);
+    for (const auto& [roll, lengths] : cut_) shorten(plan_.rolls[ix(roll)], lengths);
     if (auto problem = take_found()) return *problem;
     put_remnants_on_shelf();
     let_go();
@@ -56,7 +58,7 @@ class Marking {
 
   void gather() {
     for (const int lay : report_.lays) {
-      for (const StackedLength& length : plan_.lays[static_cast<std::size_t>(lay)].lengths)
+      for (const StackedLength& length : plan_.lays[ix(lay)].lengths)
         cut_[length.roll].insert(length.length);
     }
   }
@@ -64,7 +66,7 @@ class Marking {
   // Where places on the roll matter, lengths are cut from the free end on.
   std::optional<Problem> wrong_order() const {
     for (const auto& [roll, lengths] : cut_) {
-      const Roll& cloth = job_.rolls[static_cast<std::size_t>(plan_.rolls[static_cast<std::size_t>(roll)].roll)];
+      const Roll& cloth = job_.rolls[ix(plan_.rolls[ix(roll)].roll)];
       if (cloth.flaws.empty() && !cloth.fabric.repeat.is_any()) continue;
       if (*lengths.rbegin() + 1 == std::ssize(lengths)) continue;
       return Problem{"", say("on \"%1\" a length is marked as cut that lies behind one that is not", cloth.name),
@@ -73,17 +75,17 @@ class Marking {
     return {};
   }
 
-  Roll& roll_of(const Plan& plan) { return next_.rolls[static_cast<std::size_t>(plan.roll)]; }
+  Roll& next_of(const Plan& plan) { return next_.rolls[ix(plan.roll)]; }
 
   void shorten(const Plan& plan, const std::set<int>& lengths) {
-    Roll& roll = roll_of(plan);
+    Roll& roll = next_of(plan);
     Length gone = cloth_to_cut(roll, job_.losses).from;
     const bool by_place = !roll.flaws.empty() || roll.fabric.repeat.is_any();
     if (by_place) {
-      gone = plan.lengths[static_cast<std::size_t>(*lengths.rbegin())].on_roll.to;
+      gone = plan.lengths[ix(*lengths.rbegin())].on_roll.to;
       move_places(roll, gone);
     } else {
-      for (const int length : lengths) gone += plan.lengths[static_cast<std::size_t>(length)].on_roll.size();
+      for (const int length : lengths) gone += plan.lengths[ix(length)].on_roll.size();
     }
     roll.length = roll.length - gone;
     gone_[plan.roll] = gone;
@@ -143,8 +145,8 @@ class Marking {
 
   std::optional<Problem> take_found() {
     for (const FoundLeft& found : report_.left) {
-      Roll& roll = next_.rolls[static_cast<std::size_t>(found.roll)];
-      if (found.left > most_before(job_.rolls[static_cast<std::size_t>(found.roll)]))
+      Roll& roll = next_.rolls[ix(found.roll)];
+      if (found.left > most_before(job_.rolls[ix(found.roll)]))
         return Problem{"", say("\"%1\" is said to hold more than before it was cut", roll.name), say("measure it again")};
       roll.length = found.left;
       forget_measure(roll);
@@ -165,7 +167,7 @@ class Marking {
 
   void put_remnants_on_shelf() {
     for (const auto& [roll, lengths] : cut_) {
-      const Plan& plan = plan_.rolls[static_cast<std::size_t>(roll)];
+      const Plan& plan = plan_.rolls[ix(roll)];
       for (const int length : lengths) {
         for (const Rest& rest : pattern_of(plan, plan.lengths[ix(length)]).rests) {
           if (rest.kind == RestKind::remnant) put_on_shelf(plan, length, rest);
@@ -177,11 +179,11 @@ class Marking {
   // What was kept and is cut is kept no more; a roll that had to be cut is.
   void let_go() {
     for (const auto& [roll, lengths] : cut_) {
-      const Plan& plan = plan_.rolls[static_cast<std::size_t>(roll)];
-      roll_of(plan).in_batch = InBatch::may;
+      const Plan& plan = plan_.rolls[ix(roll)];
+      next_of(plan).in_batch = InBatch::may;
       for (const int length : lengths)
         for (KeptLength& kept : next_.order.kept) {
-          if (kept.count == 0 || kept.roll != roll_of(plan).name || !is_cut_as(kept, pattern_of(plan, plan.lengths[ix(length)]))) continue;
+          if (kept.count == 0 || kept.roll != next_of(plan).name || !is_cut_as(kept, pattern_of(plan, plan.lengths[ix(length)]))) continue;
           --kept.count;
           break;
         }
@@ -191,15 +193,15 @@ class Marking {
 
   // Cloth that touches a flaw of its roll is not kept as a remnant.
   bool is_flawed(const Plan& plan, int length, const Rest& rest) const {
-    const Roll& roll = job_.rolls[static_cast<std::size_t>(plan.roll)];
-    const Length start = plan.lengths[static_cast<std::size_t>(length)].pattern_start(job_.losses.allowance);
+    const Roll& roll = roll_of(job_, plan);
+    const Length start = plan.lengths[ix(length)].pattern_start(job_.losses.allowance);
     const Rect place{rest.flat.across, {start + rest.flat.along.from, start + rest.flat.along.to}};
     return std::any_of(roll.flaws.begin(), roll.flaws.end(),
                        [&](const Flaw& flaw) { return Rect{flaw.across, flaw.along}.overlaps(place); });
   }
 
   void put_on_shelf(const Plan& plan, int length, const Rest& rest) {
-    const Roll& roll = job_.rolls[static_cast<std::size_t>(plan.roll)];
+    const Roll& roll = roll_of(job_, plan);
     if (is_flawed(plan, length, rest) || rest.flat.across.size() < roll.fabric.repeat.across) return;
     Roll remnant = roll;
     remnant.name = name_for(roll);
@@ -208,7 +210,7 @@ class Marking {
     remnant.fabric.width = rest.flat.across.size();
     remnant.fabric.selvedge = Length();
     Repeat& repeat = remnant.fabric.repeat;
-    const Length start = plan.lengths[static_cast<std::size_t>(length)].pattern_start(job_.losses.allowance);
+    const Length start = plan.lengths[ix(length)].pattern_start(job_.losses.allowance);
     move_start(repeat.start_along, start + rest.flat.along.from, repeat.along);
     move_start(repeat.start_across, rest.flat.across.from, repeat.across);
     remnant.length = rest.flat.along.size();
@@ -220,14 +222,14 @@ class Marking {
 
   void count_panels() {
     for (const auto& [roll, lengths] : cut_) {
-      const Plan& plan = plan_.rolls[static_cast<std::size_t>(roll)];
-      const Roll& cloth = job_.rolls[static_cast<std::size_t>(plan.roll)];
+      const Plan& plan = plan_.rolls[ix(roll)];
+      const Roll& cloth = roll_of(job_, plan);
       for (const int length : lengths) {
         for (const PlacedPanel& placed : pattern_of(plan, plan.lengths[ix(length)]).panels) ++gained_[{cloth_of(cloth), placed.panel}];
       }
       for (const LostPanel& lost : plan.lost) {
         if (lengths.contains(lost.length))
-          --gained_[{cloth_of(cloth), pattern_of(plan, plan.lengths[ix(lost.length)]).panels[static_cast<std::size_t>(lost.panel)].panel}];
+          --gained_[{cloth_of(cloth), pattern_of(plan, plan.lengths[ix(lost.length)]).panels[ix(lost.panel)].panel}];
       }
     }
   }
@@ -280,7 +282,7 @@ class Marking {
       if (cloth_to_cut(next_.rolls[i], job_.losses).size() <= job_.losses.allowance && !may_hold_more(next_.rolls[i])) used_up_.insert(static_cast<int>(i));
     }
     for (auto roll = used_up_.rbegin(); roll != used_up_.rend() && next_.rolls.size() > 1; ++roll) {
-      forget_in_order(next_, next_.rolls[static_cast<std::size_t>(*roll)].name);
+      forget_in_order(next_, next_.rolls[ix(*roll)].name);
       next_.rolls.erase(next_.rolls.begin() + *roll);
     }
     Roll& last = next_.rolls.front();
@@ -289,7 +291,7 @@ class Marking {
 
   void record_rolls() {
     for (const auto& [at, gone] : gone_) {
-      const std::string& name = job_.rolls[static_cast<std::size_t>(at)].name;
+      const std::string& name = job_.rolls[ix(at)].name;
       const auto roll = std::find_if(next_.rolls.begin(), next_.rolls.end(), [&](const Roll& each) { return each.name == name; });
       next_.history.back().rolls.push_back({name, gone, roll == next_.rolls.end() ? Length() : roll->length});
     }

@@ -6,6 +6,7 @@
 #include "job/cloth_to_cut.h"
 #include "job/sum_up.h"
 #include "job/write_pattern.h"
+#include "measure/index.h"
 #include "measure/write_length.h"
 
 namespace foldyard {
@@ -42,13 +43,13 @@ constexpr int kLeastPlaces = 32;
 }  // namespace
 
 bool needs_matching(const Job& job, int roll) {
-  return job.rolls[static_cast<std::size_t>(roll)].fabric.repeat.is_any() &&
+  return job.rolls[ix(roll)].fabric.repeat.is_any() &&
          std::any_of(job.panels.begin(), job.panels.end(), must_match);
 }
 
 MatchedPlanner::MatchedPlanner(const Job& job, int roll, Aim aim, const SearchBudget& budget)
     : job_(job), without_match_(without_matched_panels(job)), roll_index_(roll),
-      roll_(job.rolls[static_cast<std::size_t>(roll)]), aim_(aim), budget_(uncounted(budget)),
+      roll_(job.rolls[ix(roll)]), aim_(aim), budget_(uncounted(budget)),
       unmatched_(job_, roll, aim, budget_), others_(without_match_, roll, aim, budget_) {
   if (usable_roll().size() > job_.losses.allowance) tables_ = make_tables();
 }
@@ -67,7 +68,7 @@ std::vector<PhasedShape> MatchedPlanner::phased_shapes(const std::vector<Shape>&
   const Repeat& repeat = roll_.fabric.repeat;
   std::vector<PhasedShape> phased;
   for (const Shape& s : shapes) {
-    const Match match = job_.panels[static_cast<std::size_t>(s.panel)].match;
+    const Match match = job_.panels[ix(s.panel)].match;
     phased.push_back({s, matched_phase(match, s.across, repeat.across),
                       matched_phase(match, s.along, repeat.along)});
   }
@@ -132,7 +133,7 @@ PhasedEntry MatchedPlanner::entry_of(const LayOption& o, const FoldWay& way,
   entry.size = length_of(way, o.state) + job_.losses.allowance;
   entry.lengths = o.copies;
   if (!along.is_joint() && along[o.state].family < along.lost())
-    entry.phase = along.phases()[static_cast<std::size_t>(along[o.state].family)];
+    entry.phase = along.phases()[ix(along[o.state].family)];
   const std::int64_t gain = o.choice.cell.gain * o.copies;
   const std::int64_t cost = o.choice.cell.cost + scale.per_length * o.copies + scale.per_lay;
   const bool worth_first = tables_->aim().worth_first;
@@ -177,8 +178,8 @@ void MatchedPlanner::lay_on_roll(const std::vector<PhasedEntry>& entries, const 
                                  Plan& plan) const {
   Length last = usable_roll().from;
   for (int lay = 0; lay < std::ssize(series.picks); ++lay) {
-    const PhasedPick& pick = series.picks[static_cast<std::size_t>(lay)];
-    const PhasedEntry& entry = entries[static_cast<std::size_t>(pick.entry)];
+    const PhasedPick& pick = series.picks[ix(lay)];
+    const PhasedEntry& entry = entries[ix(pick.entry)];
     for (const Length at : places_along(entry, roll_repeat(), pick.at)) {
       if (at > last) plan.cut_out.push_back({last, at});
       plan.lengths.push_back({lay, {at, at + entry.size}});
@@ -196,7 +197,7 @@ Plan MatchedPlanner::write_plan(const FoldWay& way, const std::vector<LayOption>
   plan.way = way;
   plan.aim = aim_;
   for (const PhasedPick& pick : series.picks) {
-    const LayOption& o = options[static_cast<std::size_t>(pick.entry)];
+    const LayOption& o = options[ix(pick.entry)];
     const std::int64_t copies = tables_->aim().worth_first ? 1 : o.copies;
     const FoldPlan fold{way, o.choice.layout->lines(o.choice.left, o.choice.right), levels_of(way)};
     Pattern pattern = write_pattern(job_, roll_, fold, length_of(way, o.state),

@@ -4,6 +4,7 @@
 #include "job/batch_limits.h"
 #include "job/batch_search.h"
 #include "job/write_batch.h"
+#include "measure/index.h"
 
 namespace foldyard {
 
@@ -42,7 +43,7 @@ class BatchDoor {
     const bool more = case_.unmatched.size() > 1;
     return say(more ? to_say("%1 must match the pattern of %2, so a batch cuts none of it there, and more of that kind")
                     : to_say("%1 must match the pattern of %2, so a batch cuts none of it there"),
-               job_.panels[static_cast<std::size_t>(panel)].name, job_.rolls[static_cast<std::size_t>(roll)].name);
+               job_.panels[ix(panel)].name, job_.rolls[ix(roll)].name);
   }
 
   // The bound on cost is one of plans that make all that must be made.
@@ -78,7 +79,7 @@ class BatchDoor {
       if (case_.order.rolls[r].must && search_.best().rolls[r].lengths.empty())
         return Problem{"rolls[" + std::to_string(case_.rolls[r]) + "].in_batch",
                        say("\"%1\" must be cut, and no panel of the order can be cut from it",
-                           job_.rolls[static_cast<std::size_t>(case_.rolls[r])].name),
+                           job_.rolls[ix(case_.rolls[r])].name),
                        say("let the batch choose, or order what this cloth can serve")};
     return std::nullopt;
   }

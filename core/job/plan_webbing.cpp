@@ -3,6 +3,8 @@
 #include <functional>
 #include <map>
 
+#include "measure/index.h"
+
 namespace foldyard {
 namespace {
 
@@ -23,7 +25,7 @@ std::vector<WantedLength> wanted_of(const Job& job, int webbing, const std::vect
 std::vector<WebbingPlan> plan_webbing(const Job& job, const std::vector<std::int64_t>& pieces) {
   std::vector<WebbingPlan> plans;
   for (int i = 0; i < std::ssize(job.webbings); ++i) {
-    const Webbing& webbing = job.webbings[static_cast<std::size_t>(i)];
+    const Webbing& webbing = job.webbings[ix(i)];
     WebbingPlan plan{i, wanted_of(job, i, pieces), {}, {}};
     if (plan.wanted.empty()) continue;
     plan.cuts = cut_to_length(plan.wanted, webbing.roll, webbing.loss, webbing.ends);
@@ -36,8 +38,8 @@ std::vector<WebbingPlan> plan_webbing(const Job& job, const std::vector<std::int
 std::vector<std::int64_t> pieces_of(const Job& job, const BatchPlan& plan) {
   std::vector<std::int64_t> pieces(job.products.size());
   for (const Made& made : plan.made) {
-    const OrderLine& line = job.order.lines[static_cast<std::size_t>(made.line)];
-    pieces[static_cast<std::size_t>(line.product)] += made.pieces;
+    const OrderLine& line = job.order.lines[ix(made.line)];
+    pieces[ix(line.product)] += made.pieces;
   }
   return pieces;
 }

@@ -4,6 +4,7 @@
 
 #include "goods/cut_size.h"
 #include "job/goods_made.h"
+#include "measure/index.h"
 
 namespace foldyard {
 namespace {
@@ -38,7 +39,7 @@ bool lies_turned(const Panel& panel) {
 }
 
 Result<Job> resize_goods(const Job& job, int panel, Length across, Length along) {
-  const Panel& body = job.panels[static_cast<std::size_t>(panel)];
+  const Panel& body = job.panels[ix(panel)];
   if (body.sewn->piece != Piece::body || body.sewn->lining) {
     return in_panel(panel, {across != body.across ? "across" : "along",
                             say("this size follows from the goods it is sewn into"),
@@ -50,7 +51,7 @@ Result<Job> resize_goods(const Job& job, int panel, Length across, Length along)
   for (const GoodsMade& made : goods_of(job)) {
     if (std::find(made.panels.begin(), made.panels.end(), panel) == made.panels.end()) continue;
     for (int index : made.panels) {
-      if (auto problem = follow(next.panels[static_cast<std::size_t>(index)], *goods)) {
+      if (auto problem = follow(next.panels[ix(index)], *goods)) {
         return in_panel(panel, *problem);
       }
     }

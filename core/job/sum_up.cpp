@@ -2,6 +2,8 @@
 
 #include "job/cloth_to_cut.h"
 #include "job/lost_panels.h"
+#include "job/roll_of.h"
+#include "measure/index.h"
 
 namespace foldyard {
 
@@ -42,7 +44,7 @@ void take_off_lost(const Job& job, Plan& plan) {
 }  // namespace
 
 void lay_along(const Job& job, Plan& plan) {
-  Length at = cloth_to_cut(job.rolls[static_cast<std::size_t>(plan.roll)], job.losses).from;
+  Length at = cloth_to_cut(roll_of(job, plan), job.losses).from;
   for (int i = 0; i < static_cast<int>(plan.lays.size()); ++i) {
     const Length size = plan.patterns[plan.lays[i].pattern].length + job.losses.allowance;
     for (int n = 0; n < plan.lays[i].lengths; ++n, at += size)

@@ -5,6 +5,7 @@
 
 #include "goods/sewing_time.h"
 #include "job/area_bound.h"
+#include "job/roll_of.h"
 #include "job/shortfalls.h"
 #include "job/sum_up.h"
 #include "lay/stack.h"
@@ -104,7 +105,7 @@ std::vector<EqualLengths> equal_lengths(const Job& job, const std::vector<Plan>&
     for (int i = 0; i < std::ssize(rolls[ix(r)].lengths); ++i) {
       const Plan& plan = rolls[ix(r)];
       const Pattern& pattern = plan.patterns[ix(plan.lays[ix(plan.lengths[ix(i)].lay)].pattern)];
-      const Fabric& fabric = job.rolls[ix(plan.roll)].fabric;
+      const Fabric& fabric = roll_of(job, plan).fabric;
       auto found = std::find_if(all.begin(), all.end(), [&](const EqualLengths& e) {
         return e.width == fabric.width && e.selvedge == fabric.selvedge && *e.pattern == pattern;
       });

@@ -4,13 +4,15 @@
 
 #include "cloth/roll_estimate.h"
 #include "job/cloth_to_cut.h"
+#include "job/roll_of.h"
+#include "measure/index.h"
 
 namespace foldyard {
 
 namespace {
 
-const Roll& roll_at(const Job& job, int roll) { return job.rolls[static_cast<std::size_t>(roll)]; }
-Roll& roll_at(Job& job, int roll) { return job.rolls[static_cast<std::size_t>(roll)]; }
+const Roll& roll_at(const Job& job, int roll) { return job.rolls[ix(roll)]; }
+Roll& roll_at(Job& job, int roll) { return job.rolls[ix(roll)]; }
 
 // The last cross-cut, from the free end.
 Length last_cut(const Plan& plan) { return plan.remnant.from; }
@@ -126,7 +128,7 @@ bool all_proved(const YieldRange& range) {
 }  // namespace
 
 Job rest_of_roll(const Job& job, const Plan& plan, Length length) {
-  const Roll& whole = job.rolls[static_cast<std::size_t>(plan.roll)];
+  const Roll& whole = roll_of(job, plan);
   const Length gone = last_cut(plan) - cloth_to_cut(whole, job.losses).from;
   Job rest = with_length(job, plan.roll, length);
   Roll& roll = roll_at(rest, plan.roll);

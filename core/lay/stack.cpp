@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <numeric>
 
+#include "measure/index.h"
+
 namespace foldyard {
 
 namespace {
@@ -32,7 +34,7 @@ class Stacking {
   }
 
  private:
-  Length height_of(int i) const { return heights_[static_cast<std::size_t>(i)]; }
+  Length height_of(int i) const { return heights_[ix(i)]; }
 
   std::int64_t least_stacks() const {
     Length sum;

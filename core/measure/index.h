@@ -7,9 +7,10 @@
 // Example: job.rolls[ix(plan.roll)].
 
 #include <cstddef>
+#include <cstdint>
 
 namespace foldyard {
 
-constexpr std::size_t ix(int i) { return static_cast<std::size_t>(i); }
+constexpr std::size_t ix(std::int64_t i) { return static_cast<std::size_t>(i); }
 
 }  // namespace foldyard

@@ -65,8 +65,6 @@ std::string signed_text(Length length, Unit unit, std::string (*write)(std::int6
   return text == write(0, unit) ? text : "-" + text;
 }
 
-bool is_imperial(Unit unit) { return unit == Unit::inch || unit == Unit::yard; }
-
 }  // namespace
 
 std::string write_length(Length length, Unit unit) { return signed_text(length, unit, text_of); }

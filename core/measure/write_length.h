@@ -24,6 +24,8 @@ namespace foldyard {
 
 enum class Unit { mm, cm, m, inch, yard };
 
+constexpr bool is_imperial(Unit unit) { return unit == Unit::inch || unit == Unit::yard; }
+
 std::string write_length(Length length, Unit unit);
 // The number alone, for a table or a tape whose heading names the unit.
 std::string write_number(Length length, Unit unit);

@@ -2,7 +2,6 @@
 
 #include <gtest/gtest.h>
 
-#include <QAbstractItemModelTester>
 #include <QApplication>
 #include <QClipboard>
 #include <QFile>
@@ -13,6 +12,7 @@
 
 #include "batch/cut_dialog.h"
 #include "batch_sample.h"
+#include "support/strict_tester.h"
 
 namespace foldyard {
 namespace {
@@ -46,7 +46,7 @@ TEST_F(BatchPageTest, PlansOnlyWhileItIsSeen) {
 
 TEST_F(BatchPageTest, EveryTableHasItsTab) {
   ASSERT_TRUE(show_answer());
-  QAbstractItemModelTester tester(page.view()->model(), QAbstractItemModelTester::FailureReportingMode::Fatal);
+  StrictTester tester(page.view()->model());
   const auto tables = batch_tables(*page.view()->answer());
   ASSERT_EQ(page.view()->tabs()->count(), static_cast<int>(tables.size()));
   for (int tab = 0; tab < page.view()->tabs()->count(); ++tab) {

@@ -2,8 +2,6 @@
 
 #include <gtest/gtest.h>
 
-#include <QAbstractItemModelTester>
-
 #include "batch_sample.h"
 #include "job/check_job.h"
 

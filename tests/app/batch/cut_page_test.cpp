@@ -2,19 +2,16 @@
 
 #include <gtest/gtest.h>
 
-#include <QAbstractItemModelTester>
-
 #include "batch/cut_history.h"
 #include "batch/hand_lists.h"
 #include "batch/hand_page.h"
 #include "batch/pin_edits.h"
 #include "batch_sample.h"
 #include "job/mark_cut.h"
+#include "support/strict_tester.h"
 
 namespace foldyard {
 namespace {
-
-constexpr auto kFatal = QAbstractItemModelTester::FailureReportingMode::Fatal;
 
 Job cut_job() {
   Job job = test::order_job();
@@ -41,7 +38,7 @@ TEST(CutPage, FollowsWhatIsMarkedAndUndone) {
   const BatchAnswerPtr answer = sample::answer_of(test::order_job());
   document.open(answer->job, {});
   CutPage page(document);
-  QAbstractItemModelTester history(page.history(), kFatal), on_hand(page.on_hand()->model(), kFatal);
+  StrictTester history(page.history()), on_hand(page.on_hand()->model());
   EXPECT_EQ(page.history()->rowCount(), 0);
   const auto next = mark_cut(answer->job, answer->plan, all_cut(answer->plan, "Monday"));
   ASSERT_TRUE(next);
@@ -74,7 +71,7 @@ TEST(HandPage, KeptLengthsAreCountedAndLetGo) {
   Document document;
   document.open(kept, {});
   HandPage page(document);
-  QAbstractItemModelTester tester(page.kept()->model(), kFatal), aims(page.aims()->model(), kFatal);
+  StrictTester tester(page.kept()->model()), aims(page.aims()->model());
   auto* model = page.kept()->model();
   ASSERT_GE(model->rowCount(), 1);
   EXPECT_FALSE(model->index(0, static_cast<int>(KeptColumn::gives)).data().toString().isEmpty());

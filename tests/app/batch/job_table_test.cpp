@@ -2,11 +2,10 @@
 
 #include <gtest/gtest.h>
 
-#include <QAbstractItemModelTester>
-
 #include "batch/job_list_edit.h"
 #include "batch/order_lists.h"
 #include "core/support/order_job.h"
+#include "support/strict_tester.h"
 
 namespace foldyard {
 namespace {
@@ -24,7 +23,7 @@ struct JobTableTest : testing::Test {
 
   Document document;
   JobTable model{document, line_list()};
-  QAbstractItemModelTester tester{&model, QAbstractItemModelTester::FailureReportingMode::Fatal};
+  StrictTester tester{&model};
 };
 
 TEST_F(JobTableTest, ShowsTheOrder) {

@@ -2,10 +2,9 @@
 
 #include <gtest/gtest.h>
 
-#include <QAbstractItemModelTester>
-
 #include "batch/order_table.h"
 #include "core/support/order_job.h"
+#include "support/strict_tester.h"
 
 namespace foldyard {
 namespace {
@@ -21,7 +20,7 @@ struct OrderTableTest : testing::Test {
 
   Document document;
   OrderTable table{document};
-  QAbstractItemModelTester tester{table.rules()->model(), QAbstractItemModelTester::FailureReportingMode::Fatal};
+  StrictTester tester{table.rules()->model()};
 };
 
 TEST_F(OrderTableTest, RulesAreThoseOfTheChosenLine) {

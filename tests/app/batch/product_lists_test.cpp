@@ -2,15 +2,12 @@
 
 #include <gtest/gtest.h>
 
-#include <QAbstractItemModelTester>
-
 #include "batch/product_page.h"
 #include "core/support/order_job.h"
+#include "support/strict_tester.h"
 
 namespace foldyard {
 namespace {
-
-constexpr auto kFatal = QAbstractItemModelTester::FailureReportingMode::Fatal;
 
 struct ProductPageTest : testing::Test {
   ProductPageTest() {
@@ -32,10 +29,10 @@ struct ProductPageTest : testing::Test {
   Job before;
   Document document;
   ProductPage page{document};
-  QAbstractItemModelTester products{page.products()->model(), kFatal};
-  QAbstractItemModelTester panels{page.panels()->model(), kFatal};
-  QAbstractItemModelTester webbing{page.webbing()->model(), kFatal};
-  QAbstractItemModelTester prices{page.prices()->model(), kFatal};
+  StrictTester products{page.products()->model()};
+  StrictTester panels{page.panels()->model()};
+  StrictTester webbing{page.webbing()->model()};
+  StrictTester prices{page.prices()->model()};
 };
 
 TEST_F(ProductPageTest, EveryFieldOfAProductCanBeEdited) {

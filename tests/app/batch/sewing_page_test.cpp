@@ -2,16 +2,13 @@
 
 #include <gtest/gtest.h>
 
-#include <QAbstractItemModelTester>
-
 #include "batch/sewing_edits.h"
 #include "core/support/order_job.h"
 #include "job/limits.h"
+#include "support/strict_tester.h"
 
 namespace foldyard {
 namespace {
-
-constexpr auto kFatal = QAbstractItemModelTester::FailureReportingMode::Fatal;
 
 // Edges first takes 100 + 250 s, handles first 290 + 160. Without allowance, at 36 an
 // hour: a second is worth 0.01.
@@ -47,9 +44,9 @@ struct SewingPageTest : testing::Test {
   std::int64_t now = 0;
   Document document;
   SewingPage page{document, [this] { return now; }};
-  QAbstractItemModelTester orders{page.orders()->model(), kFatal};
-  QAbstractItemModelTester steps{page.steps()->model(), kFatal};
-  QAbstractItemModelTester beside{page.side_by_side(), kFatal};
+  StrictTester orders{page.orders()->model()};
+  StrictTester steps{page.steps()->model()};
+  StrictTester beside{page.side_by_side()};
 };
 
 TEST_F(SewingPageTest, ShowsOrdersAndTheStepsOfTheOneThatIsUsed) {

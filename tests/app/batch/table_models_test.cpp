@@ -2,20 +2,18 @@
 
 #include <gtest/gtest.h>
 
-#include <QAbstractItemModelTester>
 #include <QSignalSpy>
 
 #include "batch/fill_in_model.h"
 #include "batch/words_model.h"
+#include "support/strict_tester.h"
 
 namespace foldyard {
 namespace {
 
-constexpr auto kFatal = QAbstractItemModelTester::FailureReportingMode::Fatal;
-
 TEST(WordsModel, ShowsWordsAndFiguresToTheirSides) {
   WordsModel model;
-  QAbstractItemModelTester tester(&model, kFatal);
+  StrictTester tester(&model);
   model.show({"what", "takes"}, {{"cut", "12 min"}, {"sew 3", "1.5"}});
   EXPECT_EQ(model.index(0, 1).data().toString(), "12 min");
   EXPECT_EQ(model.index(0, 1).data(Qt::TextAlignmentRole).toInt() & Qt::AlignRight, Qt::AlignRight);
@@ -26,7 +24,7 @@ TEST(WordsModel, ShowsWordsAndFiguresToTheirSides) {
 
 TEST(WordsModel, TicksRows) {
   WordsModel model;
-  QAbstractItemModelTester tester(&model, kFatal);
+  StrictTester tester(&model);
   model.show({"roll", "length"}, {{"moss", "5 m"}, {"sand", "6 m"}}, {true, false});
   QSignalSpy spy(&model, &WordsModel::ticked);
   EXPECT_TRUE(model.setData(model.index(1, 0), Qt::Checked, Qt::CheckStateRole));
@@ -45,7 +43,7 @@ TEST(WordsModel, IsTextForASpreadsheet) {
 
 TEST(FillInModel, KeepsEntriesWithTheirKeys) {
   FillInModel model({"panel", "spoilt"});
-  QAbstractItemModelTester tester(&model, kFatal);
+  StrictTester tester(&model);
   model.show({{"p", {"body"}}, {"q", {"pocket"}}});
   QSignalSpy spy(&model, &FillInModel::filled_in);
   EXPECT_TRUE(model.setData(model.index(1, 1), " 2 ", Qt::EditRole));
@@ -57,7 +55,7 @@ TEST(FillInModel, KeepsEntriesWithTheirKeys) {
 
 TEST(FillInModel, SaysWhatIsRefused) {
   FillInModel model({"panel", "spoilt"});
-  QAbstractItemModelTester tester(&model, kFatal);
+  StrictTester tester(&model);
   model.show({{"p", {"body"}}});
   model.set_reasons({{"p", "too many"}});
   EXPECT_EQ(model.index(0, 1).data(kReasonRole).toString(), "too many");

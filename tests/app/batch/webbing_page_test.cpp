@@ -2,15 +2,12 @@
 
 #include <gtest/gtest.h>
 
-#include <QAbstractItemModelTester>
-
 #include "batch/webbing_lists.h"
 #include "core/support/order_job.h"
+#include "support/strict_tester.h"
 
 namespace foldyard {
 namespace {
-
-constexpr auto kFatal = QAbstractItemModelTester::FailureReportingMode::Fatal;
 
 struct WebbingPageTest : testing::Test {
   WebbingPageTest() { document.open(test::order_job(), {}); }
@@ -25,8 +22,8 @@ struct WebbingPageTest : testing::Test {
 
   Document document;
   WebbingPage page{document};
-  QAbstractItemModelTester webbings{page.webbings()->model(), kFatal};
-  QAbstractItemModelTester figures{page.figures()->model(), kFatal};
+  StrictTester webbings{page.webbings()->model()};
+  StrictTester figures{page.figures()->model()};
 };
 
 TEST_F(WebbingPageTest, EveryFieldOfAWebbingCanBeEdited) {

@@ -10,7 +10,7 @@
 namespace foldyard {
 namespace {
 
-Job oak_job() {
+Job oak_square() {
   Job job = default_job();
   job.rolls = {{"Oak", default_fabric(), Length::mm(3000)}};
   job.panels = {{"Square", Length::mm(450), Length::mm(500), true, true, Worth::whole(2)}};
@@ -23,7 +23,7 @@ TEST(PlanJson, KeepsLengthsExactAndWorthsSigned) {
   plan.net = Worth::parts(-12'500);
   plan.time = Duration::ms(90'500);
   plan.yield = {4};
-  const QJsonObject json = plan_json(oak_job(), plan)["plan"].toObject();
+  const QJsonObject json = plan_json(oak_square(), plan)["plan"].toObject();
   EXPECT_EQ(json["travel"].toString(), QStringLiteral("0.003125 mm"));
   EXPECT_EQ(json["net"].toString(), QStringLiteral("-1.25"));
   EXPECT_EQ(json["seconds"].toDouble(), 90.5);
@@ -33,7 +33,7 @@ TEST(PlanJson, KeepsLengthsExactAndWorthsSigned) {
 }
 
 TEST(PlanJson, NamesFlawsLostPanelsAndWhatIsCutOut) {
-  Job job = oak_job();
+  Job job = oak_square();
   job.rolls[0].flaws = {{{Length::mm(10), Length::mm(20)}, {Length::mm(30), Length::mm(40)}, "knot"}};
   Plan plan;
   plan.patterns.resize(1);
@@ -48,7 +48,7 @@ TEST(PlanJson, NamesFlawsLostPanelsAndWhatIsCutOut) {
   EXPECT_EQ(lost["panel"].toString(), QStringLiteral("Square"));
   EXPECT_EQ(lost["placed"].toInt(), 1);
   EXPECT_EQ(json["cut_out"].toArray()[0].toObject()["to"].toString(), QStringLiteral("0.5 cm"));
-  EXPECT_FALSE(plan_json(oak_job(), plan)["plan"].toObject().contains("flaws"));
+  EXPECT_FALSE(plan_json(oak_square(), plan)["plan"].toObject().contains("flaws"));
 }
 
 TEST(PlanJson, HoldsThePatternWithItsFoldAndPanels) {
@@ -60,7 +60,7 @@ TEST(PlanJson, HoldsThePatternWithItsFoldAndPanels) {
   pattern.panels = {{0, true, false, place, place}};
   plan.patterns = {pattern};
   const QJsonObject json =
-      plan_json(oak_job(), plan)["plan"].toObject()["patterns"].toArray()[0].toObject();
+      plan_json(oak_square(), plan)["plan"].toObject()["patterns"].toArray()[0].toObject();
   EXPECT_EQ(json["fold_lines"].toArray(), QJsonArray{"70 cm"});
   EXPECT_EQ(json["levels"].toArray(), (QJsonArray{1, 0}));
   const QJsonObject placed = json["panels"].toArray()[0].toObject();
@@ -79,7 +79,7 @@ TEST(ComparisonJson, GivesReasonsRankingAndWhatAWayGivesUp) {
   comparison.ways = {{FoldWay{}, worse, ""}, {thirds, better, ""}, {quarters, {}, "too thick"}};
   comparison.ranking = {1, 0};
   comparison.frontier = {1};
-  const QJsonObject json = comparison_json(oak_job(), comparison);
+  const QJsonObject json = comparison_json(oak_square(), comparison);
   const QJsonArray ways = json["ways"].toArray();
   EXPECT_EQ(ways[0].toObject()["gives_up"].toString(), QStringLiteral("2"));
   EXPECT_EQ(ways[2].toObject()["refused"].toString(), QStringLiteral("too thick"));
@@ -89,7 +89,7 @@ TEST(ComparisonJson, GivesReasonsRankingAndWhatAWayGivesUp) {
 
 TEST(AnswerText, IsOneObjectThatNamesVersionVerbAndAim) {
   const QString text = answer_text(QStringLiteral("plan"), Aim::worth_less_time,
-                                   {refused_json(oak_job(), 0, QStringLiteral("too short"))});
+                                   {refused_json(oak_square(), 0, QStringLiteral("too short"))});
   const QJsonObject json = QJsonDocument::fromJson(text.toUtf8()).object();
   EXPECT_EQ(json["foldyard_answer"].toInt(), kAnswerVersion);
   EXPECT_EQ(json["verb"].toString(), QStringLiteral("plan"));
@@ -99,7 +99,7 @@ TEST(AnswerText, IsOneObjectThatNamesVersionVerbAndAim) {
 }
 
 TEST(PlanJson, ListsThePliesWithFaceAndNap) {
-  Job job = oak_job();
+  Job job = oak_square();
   job.rolls[0].fabric.nap = Nap::one_way;
   Plan plan;
   Pattern pattern;
@@ -119,7 +119,7 @@ TEST(PlanJson, ListsThePliesWithFaceAndNap) {
 }
 
 TEST(PlanJson, GivesRepeatPhaseAndWhatMatchingCosts) {
-  Job job = oak_job();
+  Job job = oak_square();
   job.losses.allowance = Length::mm(40);
   job.rolls[0].fabric.repeat = {Length::mm(640), {}, Length::mm(100), {}, false};
   Plan plan;

@@ -2,40 +2,25 @@
 
 #include <gtest/gtest.h>
 
-#include <QProcess>
-#include <QTemporaryDir>
-#include <QFile>
-
+#include "app/drawing/paper_probe.h"
 #include "core/inspect/sound_batch.h"
 
 namespace foldyard {
 namespace {
 
-BatchAnswer bags() {
+BatchAnswer one_remnant_kept() {
   SoundBatch batch = sound_batch();
   batch.plan.rolls[0].remnant_kept = true;
   batch.plan.rolls[1].remnant_kept = false;
   return batch_answer(batch.job, batch.plan);
 }
 
-QString text_of(const QByteArray& pdf) {
-  QTemporaryDir folder;
-  QFile file(folder.filePath("batch.pdf"));
-  EXPECT_TRUE(file.open(QIODevice::WriteOnly));
-  file.write(pdf);
-  file.close();
-  QProcess reader;
-  reader.start("pdftotext", {"-layout", file.fileName(), "-"});
-  EXPECT_TRUE(reader.waitForFinished());
-  return QString::fromUtf8(reader.readAllStandardOutput());
-}
-
 TEST(BatchSheet, HasTicketsAPageForThePatternAndLabels) {
-  const BatchSheet sheet(bags(), Paper::a4);
+  const BatchSheet sheet(one_remnant_kept(), Paper::a4);
   EXPECT_EQ(sheet.labels().size(), 1u);
   // One pattern is cut, whichever rolls it is cut from.
   EXPECT_GE(sheet.pages(), 3);
-  const QString text = text_of(batch_pdf(sheet));
+  const QString text = probe::pdf_text(batch_pdf(sheet));
   EXPECT_EQ(text.count(u'\f'), sheet.pages());
   for (const char* words : {"What is made", "Lays, in cutting order", "Time and money", "Before you cut", "from blue"})
     EXPECT_TRUE(text.contains(QString::fromLatin1(words))) << words;

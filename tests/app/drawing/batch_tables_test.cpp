@@ -2,6 +2,7 @@
 
 #include <gtest/gtest.h>
 
+#include "app/drawing/plain_words.h"
 #include "core/inspect/sound_batch.h"
 
 namespace foldyard {
@@ -9,7 +10,7 @@ namespace {
 
 // Two rolls with two lengths each in one lay, three carriers a length; three bags of
 // each cloth, five of which must be made (core/inspect/sound_batch.h).
-BatchAnswer bags() {
+BatchAnswer wound_bags() {
   SoundBatch batch = sound_batch();
   batch.job.unit = Unit::cm;
   batch.job.webbings = {{"cotton", Length::mm(50'000), Worth::whole(18), {Length::mm(1'200)}, {}}};
@@ -26,7 +27,7 @@ const BatchTable* find(const std::vector<BatchTable>& tables, BatchTableKind kin
 }
 
 TEST(BatchTables, SayWhatIsMadeOfWhichCloth) {
-  const auto tables = batch_tables(bags());
+  const auto tables = batch_tables(wound_bags());
   const BatchTable* made = find(tables, BatchTableKind::made);
   ASSERT_TRUE(made);
   EXPECT_EQ(made->rows, (std::vector<QStringList>{{"bag", "blue", "3"}, {"bag", "green", "3"}}));
@@ -34,30 +35,30 @@ TEST(BatchTables, SayWhatIsMadeOfWhichCloth) {
 }
 
 TEST(BatchTables, SayHowLaysAreStacked) {
-  const auto tables = batch_tables(bags());
+  const auto tables = batch_tables(wound_bags());
   const BatchTable* lays = find(tables, BatchTableKind::lays);
   ASSERT_TRUE(lays);
   ASSERT_EQ(lays->rows.size(), 1u);
   // Four lengths of two plies of 1 mm.
   EXPECT_EQ(lays->rows[0].mid(0, 2), (QStringList{"1", "2 × blue, 2 × green"}));
   EXPECT_EQ(lays->rows[0][4], "8");
-  EXPECT_EQ(QString(lays->rows[0][5]).replace(QChar(0xa0), ' '), "8 mm");
-  EXPECT_EQ(QString(lays->rows[0].back()).replace(QChar(0xa0), ' '), "12 × carrier");
+  EXPECT_EQ(plain(lays->rows[0][5]), "8 mm");
+  EXPECT_EQ(plain(lays->rows[0].back()), "12 × carrier");
 }
 
 // Six bags with two handles of 55 cm: a board of 55 cm girth, 12 turns.
 TEST(BatchTables, SayTheBoardsToWindWebbingRound) {
-  const auto tables = batch_tables(bags());
+  const auto tables = batch_tables(wound_bags());
   const BatchTable* boards = find(tables, BatchTableKind::winding);
   ASSERT_TRUE(boards);
   ASSERT_EQ(boards->rows.size(), 1u);
   QStringList row = boards->rows[0];
-  for (QString& cell : row) cell.replace(QChar(0xa0), ' ');
+  for (QString& cell : row) cell = plain(cell);
   EXPECT_EQ(row, (QStringList{"cotton", "12 of 55 cm", "55 cm", "12"}));
 }
 
 TEST(BatchTables, SayWhatToBuyWithTheEndsUsedFirst) {
-  const auto tables = batch_tables(bags());
+  const auto tables = batch_tables(wound_bags());
   const BatchTable* webbing = find(tables, BatchTableKind::webbing);
   ASSERT_TRUE(webbing);
   EXPECT_EQ(webbing->rows.size(), 2u);  // the end gives two handles, a roll ten
@@ -71,13 +72,13 @@ TEST(BatchTables, SayWhatToBuyWithTheEndsUsedFirst) {
 }
 
 TEST(BatchTables, HaveAsManyCellsAsColumns) {
-  for (const BatchTable& table : batch_tables(bags())) {
+  for (const BatchTable& table : batch_tables(wound_bags())) {
     for (const QStringList& row : table.rows) EXPECT_EQ(row.size(), table.head.size()) << table.heading.toStdString();
   }
 }
 
 TEST(BatchWords, SayTheAnswerAndItsProof) {
-  BatchAnswer answer = bags();
+  BatchAnswer answer = wound_bags();
   EXPECT_TRUE(batch_words(answer).startsWith("6 × bag from 2 rolls: 4 lengths in 1 lay")) << batch_words(answer).toStdString();
   EXPECT_EQ(batch_proof_words(answer), "No plan does better (proved).");
   answer.plan.proved = false;

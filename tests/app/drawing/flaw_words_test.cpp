@@ -2,6 +2,7 @@
 
 #include <gtest/gtest.h>
 
+#include "app/drawing/plain_words.h"
 #include "app/drawing/sample_plans.h"
 #include "job/lost_panels.h"
 
@@ -23,7 +24,7 @@ class FlawWords : public testing::Test {
     plan_.lost = lost_panels(sample_.job, plan_);
   }
   std::string text(const QString& words) const {
-    return QString(words).replace(QChar(0xa0), QLatin1Char(' ')).toStdString();
+    return plain(words).toStdString();
   }
   std::vector<std::string> texts(const QStringList& lines) const {
     std::vector<std::string> all;

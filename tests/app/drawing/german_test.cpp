@@ -4,6 +4,7 @@
 #include <gtest/gtest.h>
 
 #include "app/drawing/paper_probe.h"
+#include "app/drawing/plain_words.h"
 #include "app/drawing/sample_plans.h"
 #include "drawing/cut_list.h"
 #include "drawing/pattern_data.h"
@@ -14,8 +15,6 @@
 
 namespace foldyard {
 namespace {
-
-std::string plain(QString words) { return words.replace(QChar(0xa0), QLatin1Char(' ')).toStdString(); }
 
 class GermanPages : public testing::Test {
  protected:

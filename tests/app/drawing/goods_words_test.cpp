@@ -2,6 +2,7 @@
 
 #include <gtest/gtest.h>
 
+#include "app/drawing/plain_words.h"
 #include "core/support/any_goods.h"
 #include "drawing/goods_list.h"
 #include "job/defaults.h"
@@ -9,8 +10,6 @@
 
 namespace foldyard {
 namespace {
-
-QString plain(QString words) { return words.replace(QChar(0xa0), QLatin1Char(' ')); }
 
 // 38 × 40 cm, 14 cm deep: 21 280 cm³. Its panel is 38 + 14 + 2.4 = 54.4 cm wide.
 TEST(GoodsWords, SayWhatIsFinished) {

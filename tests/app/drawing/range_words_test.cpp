@@ -5,13 +5,12 @@
 #include <QRegularExpression>
 
 #include "app/drawing/paper_probe.h"
+#include "app/drawing/plain_words.h"
 #include "app/drawing/sample_plans.h"
 #include "drawing/range_page.h"
 
 namespace foldyard {
 namespace {
-
-QString plain(QString words) { return words.replace(QChar(0xa0), QLatin1Char(' ')); }
 
 const MeasuredLength kOuter{Length::mm(220), Length::mm(5)};
 const MeasuredLength kTube{Length::mm(50), Length()};

@@ -8,7 +8,7 @@
 namespace foldyard {
 namespace {
 
-QString text_of(const samples::Sample& sample, const SheetOptions& options) {
+QString text_with(const samples::Sample& sample, const SheetOptions& options) {
   return probe::pdf_text(sheet_pdf(sample.sheet(options))).simplified();
 }
 
@@ -55,7 +55,7 @@ TEST(SheetOptions, LeavePatternsOut) {
   const samples::Sample sample = samples::both_edges_in();
   SheetOptions options;
   options.patterns = {1};
-  const QString text = text_of(sample, options);
+  const QString text = text_with(sample, options);
   EXPECT_TRUE(text.contains("Pattern B:"));
   EXPECT_FALSE(text.contains("Pattern A:"));
 }
@@ -66,7 +66,7 @@ TEST(SheetOptions, LeaveTheComparisonOutButNeverTheCautions) {
   options.patterns = std::vector<int>();
   for (bool landscape : {false, true}) {
     options.landscape = landscape;
-    const QString text = text_of(samples::carriers(), options);
+    const QString text = text_with(samples::carriers(), options);
     EXPECT_FALSE(text.contains("Fold ways compared"));
     EXPECT_TRUE(text.contains("Cautions for the cutter"));
     EXPECT_TRUE(text.contains("at most 12 plies") || text.contains("plies.")) << text.toStdString();

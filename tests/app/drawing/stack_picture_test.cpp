@@ -5,6 +5,7 @@
 #include <QImage>
 #include <QPainter>
 
+#include "app/drawing/plain_words.h"
 #include "core/inspect/sound_batch.h"
 #include "drawing/page_picture.h"
 #include "drawing/palette.h"
@@ -27,7 +28,7 @@ TEST(StackPicture, TellsWhichRollLiesWhereFromTheTop) {
   EXPECT_EQ(stack.bands[1].roll, "blue");
   EXPECT_EQ(stack.height, Length::mm(8));
   QStringList words = stack_band_words(stack);
-  for (QString& each : words) each.replace(QChar(0xa0), ' ');
+  for (QString& each : words) each = plain(each);
   EXPECT_EQ(words, (QStringList{"2 × green, 4 plies, 4 mm", "2 × blue, 4 plies, 4 mm"}));
 }
 

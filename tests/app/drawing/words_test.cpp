@@ -2,14 +2,11 @@
 
 #include <gtest/gtest.h>
 
+#include "app/drawing/plain_words.h"
 #include "app/drawing/sample_plans.h"
 
 namespace foldyard {
 namespace {
-
-QString plain(QString words) {
-  return words.replace(QChar(0xa0), QLatin1Char(' '));
-}
 
 TEST(Words, PatternsAreLetteredPastZ) {
   EXPECT_EQ(pattern_letter(0), "A");

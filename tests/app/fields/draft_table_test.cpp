@@ -2,9 +2,8 @@
 
 #include <gtest/gtest.h>
 
-#include <QAbstractItemModelTester>
-
 #include "fields/edit_table.h"
+#include "support/strict_tester.h"
 
 namespace foldyard {
 namespace {
@@ -50,7 +49,7 @@ struct DraftTableTest : testing::Test {
   bool type(int row, const QString& text) { return table.setData(cell(row), text, Qt::EditRole); }
 
   Counts table;
-  QAbstractItemModelTester tester{&table, QAbstractItemModelTester::FailureReportingMode::Fatal};
+  StrictTester tester{&table};
 };
 
 TEST_F(DraftTableTest, ShowsTextsAndWhatStandsWhereThereIsNone) {

@@ -29,7 +29,7 @@ Panel panel_of(const QByteArray& fields) {
   return job ? job->panels.front() : Panel();
 }
 
-std::string fault_of(const QByteArray& fields, int version = 2) {
+std::string fault_of_sewn(const QByteArray& fields, int version = 2) {
   const Result<Job> job = read_job(file_of(fields, version));
   return job ? "" : job.problem().sentence();
 }
@@ -53,18 +53,18 @@ TEST(ReadSewn, TakesBothWhereTheyAgree) {
   EXPECT_EQ(panel_of("\"across\": \"44 cm\", \"along\": \"88 cm\", " + kBag), panel_of(kBag));
   EXPECT_EQ(panel_of("\"across\": \"88 cm\", \"along\": \"44 cm\", " + kBag).across,
             Length::mm(880));
-  EXPECT_NE(fault_of("\"across\": \"44 cm\", \"along\": \"87 cm\", " + kBag)
+  EXPECT_NE(fault_of_sewn("\"across\": \"44 cm\", \"along\": \"87 cm\", " + kBag)
                 .find("panels[0].across: 44 cm × 87 cm is not the 44 cm × 88 cm"),
             std::string::npos);
 }
 
-struct Row {
+struct Refusal {
   const char* says;
   QByteArray fields;
 };
 
 TEST(ReadSewn, RefusesWhatContradictsItself) {
-  const Row rows[] = {
+  const Refusal rows[] = {
       {"panels[0].along: the field is missing", "\"across\": \"44 cm\", " + kBag},
       {"panels[0].sewn.kind: the field is missing", "\"sewn\": {}"},
       {"panels[0].sewn.kind: \"sack\" is not one of",
@@ -92,13 +92,13 @@ TEST(ReadSewn, RefusesWhatContradictsItself) {
        "\"1 cm\", \"hem\": \"1 cm\"}"},
       {"panels[0].sewn: a text is not a group of fields", "\"sewn\": \"bag\""},
   };
-  for (const Row& row : rows) {
-    EXPECT_EQ(fault_of(row.fields).rfind(row.says, 0), 0u) << fault_of(row.fields);
+  for (const Refusal& row : rows) {
+    EXPECT_EQ(fault_of_sewn(row.fields).rfind(row.says, 0), 0u) << fault_of_sewn(row.fields);
   }
 }
 
 TEST(ReadSewn, IsNotKnownInVersion1) {
-  EXPECT_NE(fault_of("\"across\": \"44 cm\", \"along\": \"88 cm\", " + kBag, 1).find("panels[0].sewn"),
+  EXPECT_NE(fault_of_sewn("\"across\": \"44 cm\", \"along\": \"88 cm\", " + kBag, 1).find("panels[0].sewn"),
             std::string::npos);
 }
 

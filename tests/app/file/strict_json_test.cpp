@@ -7,13 +7,13 @@
 namespace foldyard {
 namespace {
 
-struct Row {
+struct JsonCase {
   const char* name;
   QByteArray text;
   const char* fault;  // empty: passes
 };
 
-class StrictJson : public testing::TestWithParam<Row> {};
+class StrictJson : public testing::TestWithParam<JsonCase> {};
 
 TEST_P(StrictJson, PassesOrNamesTheFault) {
   const auto problem = check_json(GetParam().text);
@@ -27,7 +27,7 @@ TEST_P(StrictJson, PassesOrNamesTheFault) {
 
 // Which texts are JSON follows RFC 8259. The rows "point without digits",
 // "raw NUL" and "lone surrogate" are what QJsonDocument 6.4.2 lets pass.
-const Row kRows[] = {
+const JsonCase kRows[] = {
     {"empty_object", "{}", ""},
     {"all_kinds", R"({"a": [1, -2.5e+3, "x\n\u00e4\ud83d\ude00", true, false, null, {}, []]})", ""},
     {"nested_same_name", R"({"a": {"a": 1}})", ""},

@@ -2,9 +2,8 @@
 
 #include <gtest/gtest.h>
 
-#include <QAbstractItemModelTester>
-
 #include "shelf_sample.h"
+#include "support/strict_tester.h"
 
 namespace foldyard {
 namespace {
@@ -16,7 +15,7 @@ class FlawModelTest : public testing::Test {
 
   Roll roll = sample::shelf_job().rolls[3];
   FlawModel model{roll, Unit::cm};
-  QAbstractItemModelTester tester{&model, QAbstractItemModelTester::FailureReportingMode::Fatal};
+  StrictTester tester{&model};
 };
 
 TEST_F(FlawModelTest, ShowsPlacesAlongInMetresAndAcrossInTheJobsUnit) {

@@ -6,14 +6,10 @@
 
 #include "cloth/length_estimate.h"
 #include "support/job_sample.h"
+#include "type_length.h"
 
 namespace foldyard {
 namespace {
-
-void type(LengthField* field, const QString& text) {
-  field->line()->selectAll();
-  QTest::keyClicks(field->line(), text);
-}
 
 const ByDiameters& diameters(const Job& job) { return std::get<ByDiameters>(*job.rolls[0].measured); }
 
@@ -22,7 +18,7 @@ TEST(MeasureDialog, SaysWhatTheFiguresMean) {
   const auto fields = dialog.shown_fields();
   ASSERT_EQ(fields.size(), 6u);
   const char* const texts[] = {"22 cm", "5 mm", "5 cm", "1 mm", "1 mm", "0.1 mm"};
-  for (std::size_t i = 0; i < 6; ++i) type(fields[i], QString::fromUtf8(texts[i]));
+  for (std::size_t i = 0; i < 6; ++i) sample::type(fields[i], QString::fromUtf8(texts[i]));
   // The example of length_estimate.h, outwards to whole centimetres.
   EXPECT_TRUE(dialog.result()->text().startsWith("31.14 to 42.09 m, most likely 36.05 m"))
       << dialog.result()->text().toStdString();
@@ -38,12 +34,12 @@ TEST(MeasureDialog, SaysWhatTheFiguresMean) {
 TEST(MeasureDialog, CannotBeAcceptedWhileTheFiguresSayNothing) {
   MeasureDialog dialog(sample::job(), 0);
   const auto fields = dialog.shown_fields();
-  type(fields[2], "25 cm");
+  sample::type(fields[2], "25 cm");
   EXPECT_FALSE(dialog.ok()->isEnabled());
   EXPECT_TRUE(dialog.result()->text().contains("tube"));
-  type(fields[2], "wide");
+  sample::type(fields[2], "wide");
   EXPECT_FALSE(dialog.ok()->isEnabled());
-  type(fields[2], "5 cm");
+  sample::type(fields[2], "5 cm");
   EXPECT_TRUE(dialog.ok()->isEnabled());
 }
 

@@ -9,14 +9,10 @@
 
 #include "job/check_job.h"
 #include "shelf_sample.h"
+#include "type_length.h"
 
 namespace foldyard {
 namespace {
-
-void type(LengthField* field, const QString& text) {
-  field->line()->selectAll();
-  QTest::keyClicks(field->line(), text);
-}
 
 void put(FlawTable* flaws, int row, int column, const QString& text) {
   flaws->model()->setData(flaws->model()->index(row, column), text, Qt::EditRole);
@@ -40,14 +36,14 @@ TEST(RollDialog, TakesEveryFieldAsItIsTyped) {
   RollDialog dialog(sample::shelf_job(), 0);
   dialog.name()->clear();
   QTest::keyClicks(dialog.name(), "  Heather ");
-  type(dialog.field("width"), "1.42 m");
-  type(dialog.field("length"), "12 1/2 yd");
-  type(dialog.field("selvedge"), "1.5");
-  type(dialog.field("thickness"), "0.9 mm");
-  type(dialog.field("repeat.along"), "64 cm");
-  type(dialog.field("repeat.start_along"), "10 cm");
-  type(dialog.field("repeat.across"), "35.5 cm");
-  type(dialog.field("repeat.start_across"), "1 in");
+  sample::type(dialog.field("width"), "1.42 m");
+  sample::type(dialog.field("length"), "12 1/2 yd");
+  sample::type(dialog.field("selvedge"), "1.5");
+  sample::type(dialog.field("thickness"), "0.9 mm");
+  sample::type(dialog.field("repeat.along"), "64 cm");
+  sample::type(dialog.field("repeat.start_along"), "10 cm");
+  sample::type(dialog.field("repeat.across"), "35.5 cm");
+  sample::type(dialog.field("repeat.start_across"), "1 in");
   dialog.one_way()->click();
   dialog.railroaded()->click();
   dialog.symmetric()->click();
@@ -74,10 +70,10 @@ TEST(RollDialog, AProblemStandsBesideItsFieldAndHoldsTheDialog) {
   RollDialog dialog(sample::shelf_job(), 0);
   for (const Row& row : {Row{"width", "wide", "150 cm"}, Row{"selvedge", "80 cm", "1 cm"}, Row{"thickness", "9 m", "1 mm"},
                          Row{"repeat.start_along", "10 cm", "0 cm"}}) {
-    type(dialog.field(row.key), row.bad);
+    sample::type(dialog.field(row.key), row.bad);
     EXPECT_FALSE(dialog.field(row.key)->reason().isEmpty()) << row.key;
     EXPECT_FALSE(dialog.ok()->isEnabled()) << row.key;
-    type(dialog.field(row.key), row.good);
+    sample::type(dialog.field(row.key), row.good);
     EXPECT_TRUE(dialog.field(row.key)->reason().isEmpty()) << row.key;
     EXPECT_TRUE(dialog.ok()->isEnabled()) << row.key;
   }
@@ -98,7 +94,7 @@ TEST(RollDialog, WhatBelongsToNoFieldStandsAtTheFoot) {
   Job job = sample::job();
   job.rolls.pop_back();
   RollDialog dialog(job, 0);
-  type(dialog.field("width"), "20 cm");
+  sample::type(dialog.field("width"), "20 cm");
   EXPECT_FALSE(dialog.ok()->isEnabled());
   EXPECT_TRUE(dialog.reason()->text().contains("Carrier")) << dialog.reason()->text().toStdString();
 }
@@ -139,7 +135,7 @@ TEST(RollDialog, AFlawBeyondTheClothIsTold) {
 // A join goes over the whole width whatever it is.
 TEST(RollDialog, AFlawOverTheWholeWidthGoesWithTheWidth) {
   RollDialog dialog(sample::shelf_job(), 3);
-  type(dialog.field("width"), "130 cm");
+  sample::type(dialog.field("width"), "130 cm");
   EXPECT_EQ(dialog.edited_job().rolls[3].flaws[0].across, (Span{Length(), Length::mm(1300)}));
   EXPECT_TRUE(dialog.ok()->isEnabled());
 }
@@ -150,7 +146,7 @@ TEST(RollDialog, AFlawIsNotWidenedByAWidthOnTheWay) {
   const Flaw narrow{{Length::mm(500), Length::mm(520)}, {Length(), Length::mm(140)}, "edge"};
   job.rolls[3].flaws.insert(job.rolls[3].flaws.begin(), narrow);
   RollDialog dialog(job, 3);
-  type(dialog.field("width"), "145 cm");
+  sample::type(dialog.field("width"), "145 cm");
   const auto flaws = dialog.edited_job().rolls[3].flaws;
   EXPECT_EQ(flaws[0], narrow);
   EXPECT_EQ(flaws[1].across, (Span{Length(), Length::mm(1450)}));
@@ -159,7 +155,7 @@ TEST(RollDialog, AFlawIsNotWidenedByAWidthOnTheWay) {
 
 TEST(RollDialog, ALengthTypedForAMeasuredRollIsTheOneFound) {
   RollDialog dialog(sample::shelf_job(), 4);
-  type(dialog.field("length"), "35.2 m");
+  sample::type(dialog.field("length"), "35.2 m");
   EXPECT_TRUE(dialog.edited_job().rolls[4].is_found);
   EXPECT_EQ(dialog.edited_job().rolls[4].length, Length::mm(35'200));
   EXPECT_TRUE(dialog.ok()->isEnabled());

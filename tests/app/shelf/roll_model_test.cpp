@@ -2,12 +2,11 @@
 
 #include <gtest/gtest.h>
 
-#include <QAbstractItemModelTester>
-
 #include <random>
 
 #include "shelf/roll_edits.h"
 #include "shelf_sample.h"
+#include "support/strict_tester.h"
 
 namespace foldyard {
 namespace {
@@ -25,8 +24,8 @@ class RollModelTest : public testing::Test {
   Document document;
   RollModel model{document};
   RollFilter filter{&model};
-  QAbstractItemModelTester tester{&model, QAbstractItemModelTester::FailureReportingMode::Fatal};
-  QAbstractItemModelTester filter_tester{&filter, QAbstractItemModelTester::FailureReportingMode::Fatal};
+  StrictTester tester{&model};
+  StrictTester filter_tester{&filter};
 };
 
 using Names = std::vector<std::string>;

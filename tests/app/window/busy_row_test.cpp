@@ -10,8 +10,6 @@
 namespace foldyard {
 namespace {
 
-Question question() { return {sample::job(), 0, Aim::most_worth}; }
-
 TEST(BusyRow, ShowsHowManyWaysAreDoneAndStops) {
   Planner planner([](const Question& asked, Watch& watch) {
     watch.progress.begin(26);
@@ -22,7 +20,7 @@ TEST(BusyRow, ShowsHowManyWaysAreDoneAndStops) {
   BusyRow row(planner);
   AnswerPtr answer;
   QObject::connect(&planner, &Planner::answered, [&](const AnswerPtr& a) { answer = a; });
-  planner.ask(question());
+  planner.ask(sample::question());
   EXPECT_TRUE(row.isHidden()) << "not at once";
   ASSERT_TRUE(sample::waited_for([&] { return !row.isHidden(); }));
   EXPECT_EQ(row.words(), QStringLiteral("Planning: 7 of 26 fold ways done"));
@@ -36,7 +34,7 @@ TEST(BusyRow, StaysHiddenForAPlanThatIsThereSoon) {
   Planner planner(sample::comparison);
   BusyRow row(planner);
   bool shown = false;
-  planner.ask(question());
+  planner.ask(sample::question());
   ASSERT_TRUE(sample::waited_for([&] {
     shown = shown || !row.isHidden();
     return !planner.is_busy();

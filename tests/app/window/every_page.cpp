@@ -153,8 +153,8 @@ std::vector<PageCase> dialogs() {
   };
 }
 
-std::string name_of(const PageCase& page) {
-  std::string name = page.name;
+std::string name_of(const testing::TestParamInfo<PageCase>& page) {
+  std::string name = page.param.name;
   std::erase(name, ' ');
   return name;
 }

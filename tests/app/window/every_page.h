@@ -2,6 +2,8 @@
 
 // Every page and every dialog of the window, and whether their words are whole.
 
+#include <gtest/gtest.h>
+
 #include <QSize>
 #include <QWidget>
 
@@ -21,7 +23,7 @@ struct PageCase {
 std::vector<PageCase> pages();
 std::vector<PageCase> dialogs();
 // Without its spaces, as a test is named.
-std::string name_of(const PageCase& page);
+std::string name_of(const testing::TestParamInfo<PageCase>& page);
 
 // Shows it as on a small screen; all that is written there has its room, and there is
 // something written.

@@ -85,8 +85,6 @@ TEST_P(GermanWordsTest, HaveNoEnglishAmongThem) {
   for (const QString& text : texts) EXPECT_FALSE(english.contains(text)) << text.toStdString();
 }
 
-std::string name_of(const testing::TestParamInfo<sample::PageCase>& page) { return sample::name_of(page.param); }
-
 // The words of the print dialog stand in the other catalogue.
 std::vector<sample::PageCase> with_words_of_the_window() {
   auto all = sample::pages();
@@ -95,9 +93,9 @@ std::vector<sample::PageCase> with_words_of_the_window() {
   return all;
 }
 
-INSTANTIATE_TEST_SUITE_P(Pages, GermanWindowTest, testing::ValuesIn(sample::pages()), name_of);
-INSTANTIATE_TEST_SUITE_P(Dialogs, GermanWindowTest, testing::ValuesIn(sample::dialogs()), name_of);
-INSTANTIATE_TEST_SUITE_P(Window, GermanWordsTest, testing::ValuesIn(with_words_of_the_window()), name_of);
+INSTANTIATE_TEST_SUITE_P(Pages, GermanWindowTest, testing::ValuesIn(sample::pages()), sample::name_of);
+INSTANTIATE_TEST_SUITE_P(Dialogs, GermanWindowTest, testing::ValuesIn(sample::dialogs()), sample::name_of);
+INSTANTIATE_TEST_SUITE_P(Window, GermanWordsTest, testing::ValuesIn(with_words_of_the_window()), sample::name_of);
 
 QString letter_of(const QString& text) {
   const auto keys = QKeySequence::mnemonic(text);

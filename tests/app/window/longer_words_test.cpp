@@ -16,10 +16,8 @@ TEST_P(LongerWordsTest, AreNotCutOffOnASmallScreen) {
   sample::expect_fits_a_small_screen(GetParam().make().get());
 }
 
-std::string name_of(const testing::TestParamInfo<sample::PageCase>& page) { return sample::name_of(page.param); }
-
-INSTANTIATE_TEST_SUITE_P(Pages, LongerWordsTest, testing::ValuesIn(sample::pages()), name_of);
-INSTANTIATE_TEST_SUITE_P(Dialogs, LongerWordsTest, testing::ValuesIn(sample::dialogs()), name_of);
+INSTANTIATE_TEST_SUITE_P(Pages, LongerWordsTest, testing::ValuesIn(sample::pages()), sample::name_of);
+INSTANTIATE_TEST_SUITE_P(Dialogs, LongerWordsTest, testing::ValuesIn(sample::dialogs()), sample::name_of);
 
 }  // namespace
 }  // namespace foldyard

@@ -2,9 +2,8 @@
 
 #include <gtest/gtest.h>
 
-#include <QAbstractItemModelTester>
-
 #include "sample.h"
+#include "support/strict_tester.h"
 
 namespace foldyard {
 namespace {
@@ -19,7 +18,7 @@ class PanelModelTest : public testing::Test {
 
   Document document;
   PanelModel model{document};
-  QAbstractItemModelTester tester{&model, QAbstractItemModelTester::FailureReportingMode::Fatal};
+  StrictTester tester{&model};
 };
 
 TEST_F(PanelModelTest, ShowsThePanelsOfTheJob) {

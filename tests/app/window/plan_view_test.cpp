@@ -8,13 +8,8 @@
 namespace foldyard {
 namespace {
 
-AnswerPtr planned() {
-  const auto job = sample::job();
-  return std::make_shared<const Answer>(Answer{job, compare_ways(job, 0, Aim::most_worth)});
-}
-
 TEST(PlanView, HasATabForEachPatternAndTheRoll) {
-  const auto answer = planned();
+  const auto answer = sample::planned();
   const int best = answer->comparison.ranking.at(0);
   PlanView view;
   view.show_plan(answer, best);

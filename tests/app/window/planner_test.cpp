@@ -13,13 +13,11 @@
 namespace foldyard {
 namespace {
 
-Question question(int roll) { return {sample::job(), roll, Aim::most_worth}; }
-
 TEST(Planner, AnswersWithTheJobThatWasAsked) {
   Planner planner(sample::comparison);
   AnswerPtr answer;
   QObject::connect(&planner, &Planner::answered, [&](const AnswerPtr& a) { answer = a; });
-  planner.ask(question(1));
+  planner.ask(sample::question(1));
   EXPECT_TRUE(planner.is_busy());
   ASSERT_TRUE(sample::waited_for([&] { return answer != nullptr; }));
   EXPECT_FALSE(planner.is_busy());
@@ -39,7 +37,7 @@ TEST(Planner, TheLatestQuestionWins) {
     });
     QObject::connect(&planner, &Planner::answered,
                      [&](const AnswerPtr& a) { answered.push_back(a->comparison.roll); });
-    for (const int roll : {0, 1, 2, 3}) planner.ask(question(roll));
+    for (const int roll : {0, 1, 2, 3}) planner.ask(sample::question(roll));
     gate.release(10);
     ASSERT_TRUE(sample::waited_for([&] { return !answered.empty(); }));
   }
@@ -53,7 +51,7 @@ TEST(Planner, PlansOnAnotherThread) {
     thread = QThread::currentThread();
     return sample::comparison(asked);
   });
-  planner.ask(question(0));
+  planner.ask(sample::question(0));
   ASSERT_TRUE(sample::waited_for([&] { return !planner.is_busy(); }));
   EXPECT_NE(thread.load(), QThread::currentThread());
 }
@@ -69,8 +67,8 @@ TEST(Planner, StopsWhatIsNoLongerAskedFor) {
   });
   QObject::connect(&planner, &Planner::answered,
                    [&](const AnswerPtr& a) { answered.push_back(a->comparison.roll); });
-  planner.ask(question(0));
-  planner.ask(question(1));
+  planner.ask(sample::question(0));
+  planner.ask(sample::question(1));
   ASSERT_TRUE(sample::waited_for([&] { return !planner.is_busy(); }));
   EXPECT_EQ(answered, std::vector<int>{1});
   EXPECT_EQ(stopped_runs, 1);  // and the second ran to its end
@@ -86,7 +84,7 @@ TEST(Planner, GivesWhatItHasWhenItIsStopped) {
   });
   AnswerPtr answer;
   QObject::connect(&planner, &Planner::answered, [&](const AnswerPtr& a) { answer = a; });
-  planner.ask(question(1));
+  planner.ask(sample::question(1));
   planner.stop();
   ASSERT_TRUE(sample::waited_for([&] { return answer != nullptr; }));
   EXPECT_EQ(answer->comparison.roll, 1);
@@ -97,7 +95,7 @@ TEST(Planner, TellsAFault) {
   Planner planner([](const Question&, const std::atomic<bool>&) -> Comparison { throw std::runtime_error("too little memory"); });
   QString reason;
   QObject::connect(&planner, &Planner::failed, [&](const QString& r) { reason = r; });
-  planner.ask(question(0));
+  planner.ask(sample::question(0));
   ASSERT_TRUE(sample::waited_for([&] { return !reason.isEmpty(); }));
   EXPECT_TRUE(reason.contains("too little memory")) << reason.toStdString();
   EXPECT_FALSE(planner.is_busy());
@@ -105,7 +103,7 @@ TEST(Planner, TellsAFault) {
 
 TEST(Planner, IsLeftWhileItWorks) {
   Planner planner(sample::comparison);
-  planner.ask(question(0));
+  planner.ask(sample::question(0));
 }
 
 }  // namespace

@@ -8,6 +8,7 @@
 #include <atomic>
 #include <functional>
 
+#include "job/plan_roll.h"
 #include "support/job_sample.h"
 #include "window/planner.h"
 
@@ -42,9 +43,15 @@ inline Comparison comparison(const Question& question,
   return result;
 }
 
+inline Question question(int roll = 0) { return {job(), roll, Aim::most_worth}; }
+
 inline AnswerPtr answer() {
-  const Question question{job(), 0, Aim::most_worth};
-  return std::make_shared<const Answer>(Answer{question.job, comparison(question)});
+  return std::make_shared<const Answer>(Answer{job(), comparison(question())});
+}
+
+// As the search finds it.
+inline AnswerPtr planned() {
+  return std::make_shared<const Answer>(Answer{job(), compare_ways(job(), 0, Aim::most_worth)});
 }
 
 inline bool waited_for(const std::function<bool()>& is_there, int ms = 20000) {

@@ -10,17 +10,12 @@
 namespace foldyard {
 namespace {
 
-AnswerPtr planned() {
-  const Job job = sample::job();
-  return std::make_shared<const Answer>(Answer{job, compare_ways(job, 0, Aim::most_worth)});
-}
-
 struct WayCardsTest : testing::Test {
   WayCardsTest() {
     table.show_answer(answer);
     cards.show_answer(answer);
   }
-  AnswerPtr answer = planned();
+  AnswerPtr answer = sample::planned();
   WayTable table;
   WayCards cards{&table};
 };

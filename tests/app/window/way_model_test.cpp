@@ -2,9 +2,8 @@
 
 #include <gtest/gtest.h>
 
-#include <QAbstractItemModelTester>
-
 #include "sample.h"
+#include "support/strict_tester.h"
 
 namespace foldyard {
 namespace {
@@ -15,7 +14,7 @@ class WayModelTest : public testing::Test {
   QString shown(int row, int column) { return model.index(row, column).data().toString(); }
 
   WayModel model;
-  QAbstractItemModelTester tester{&model, QAbstractItemModelTester::FailureReportingMode::Fatal};
+  StrictTester tester{&model};
 };
 
 TEST_F(WayModelTest, RanksThePlansAndPutsRefusedWaysLast) {
@@ -51,7 +50,7 @@ TEST_F(WayModelTest, FindsTheRowOfAWay) {
 
 TEST(WayModel, IsEmptyBeforeTheFirstAnswer) {
   WayModel model;
-  QAbstractItemModelTester tester(&model, QAbstractItemModelTester::FailureReportingMode::Fatal);
+  StrictTester tester(&model);
   EXPECT_EQ(model.rowCount(), 0);
 }
 
