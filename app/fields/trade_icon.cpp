@@ -10,13 +10,12 @@
 
 #include <array>
 
-
 namespace foldyard {
 namespace {
 
-constexpr std::array<const char*, kTradeIcons> kIconNames{"roll-on-table", "roll-add",  "roll-tag", "roll-measure",
-                                                      "panel-add",     "goods-add", "take-away", "cut",
-                                                      "lay",           "paper",     "stopwatch", "compare"};
+constexpr std::array<const char*, kTradeIcons> kIconNames{
+    "roll-on-table", "roll-add", "roll-tag", "roll-measure", "panel-add", "goods-add",
+    "take-away",     "cut",      "lay",      "paper",        "stopwatch", "compare"};
 constexpr char kDrawnInk[] = "#000";  // what the files are drawn in
 
 QColor ink_of(IconPlace place, QIcon::Mode mode, QIcon::State state) {

@@ -12,7 +12,7 @@
 namespace foldyard {
 namespace {
 
-struct Reply {
+struct ReplyText {
   int code = -1;
   QString out;
   QString err;
@@ -24,7 +24,7 @@ class GermanCli : public testing::Test {
     return QStringLiteral(FOLDYARD_SOURCE_DIR "/tests/cases/%1/job.json").arg(QLatin1String(name));
   }
 
-  Reply run(const QStringList& words, const char* locale = "de_DE.UTF-8") const {
+  ReplyText run(const QStringList& words, const char* locale = "de_DE.UTF-8") const {
     const test::Reply reply = test::run_foldyard(words, folder_.path(), locale);
     return {reply.code, QString::fromUtf8(reply.out), QString::fromUtf8(reply.err)};
   }
@@ -42,7 +42,7 @@ void expect_says(const QString& text, const QStringList& words) {
 }
 
 TEST_F(GermanCli, PlansInGerman) {
-  const Reply plan = run({"plan", job("pouches")});
+  const ReplyText plan = run({"plan", job("pouches")});
   EXPECT_EQ(plan.code, 0);
   expect_says(plan.out, {"Rolle ", " nutzbar zwischen den Webkanten", "Schnittbild A: ", "Teile aus jeder Bahn:",
                          "Sicherheit am Schneidegerät", "Nach jedem Schnitt ausschalten"});
@@ -53,18 +53,18 @@ TEST_F(GermanCli, PlansInGerman) {
 }
 
 TEST_F(GermanCli, ComparesAndChecksInGerman) {
-  const Reply compare = run({"compare", job("pouches")});
+  const ReplyText compare = run({"compare", job("pouches")});
   expect_says(compare.out, {"Teile\n", "Faltart", "Webkante auf Webkante", "Vom meisten Wert zur wenigsten Zeit"});
   EXPECT_FALSE(compare.out.contains("selvedge to selvedge"));
-  const Reply check = run({"check", job("pouches")});
+  const ReplyText check = run({"check", job("pouches")});
   expect_says(check.out, {"gelesen", "als Bestes bewiesen"});
 }
 
 TEST_F(GermanCli, RefusesInGerman) {
-  const Reply verb = run({"snip", "job.json"});
+  const ReplyText verb = run({"snip", "job.json"});
   EXPECT_EQ(verb.code, 2);
   expect_says(verb.err, {"foldyard: es gibt kein Verb „snip“; eines von plan"});
-  const Reply file = run({"plan", "none.json"});
+  const ReplyText file = run({"plan", "none.json"});
   EXPECT_EQ(file.code, 2);
   expect_says(file.err, {"foldyard: none.json: eine solche Datei gibt es nicht; Namen und Ordner prüfen."});
 }
@@ -98,7 +98,7 @@ TEST_F(GermanCli, SpeaksEnglishWhereTheSystemSpeaksNeither) {
 
 // Names that a job begins with are the maker's, not the program's.
 TEST_F(GermanCli, NamesWhatAJobBeginsWith) {
-  const Reply begin = run({"begin", "neu.json", "--cloth", "velvet", "--goods", "cushion", "--length", "12 m"});
+  const ReplyText begin = run({"begin", "neu.json", "--cloth", "velvet", "--goods", "cushion", "--length", "12 m"});
   ASSERT_EQ(begin.code, 0) << begin.err.toStdString();
   const QString job = QString::fromUtf8(bytes_of("neu.json"));
   for (const char* name : {"\"Samt\"", "\"Kissenbezug, Vorderseite\"", "\"Kissenbezug, Rückseite\""})
