@@ -98,7 +98,7 @@ std::vector<QStringList> label_texts(const BatchAnswer& answer) {
 }  // namespace
 
 BatchSheet::BatchSheet(BatchAnswer answer, Paper paper)
-    : answer_(std::move(answer)), paper_(paper), lines_(ticket_lines(answer_)), starts_(page_starts(lines_, list_area(page_size_mm()).size())),
+    : answer_(std::move(answer)), paper_(paper), tickets_(list_pages(ticket_lines(answer_), list_area(page_size_mm()).size())),
       labels_(label_texts(answer_)) {
   add_patterns();
 }
@@ -142,13 +142,13 @@ int BatchSheet::label_pages() const {
 }
 
 int BatchSheet::pages() const {
-  int pages = static_cast<int>(starts_.size()) + label_pages();
+  int pages = static_cast<int>(tickets_.size()) + label_pages();
   for (const PatternPages& each : patterns_) pages += each.pages;
   return pages;
 }
 
 void BatchSheet::paint(QPainter& painter, int page) const {
-  const int tickets = static_cast<int>(starts_.size());
+  const int tickets = static_cast<int>(tickets_.size());
   if (page < tickets) return paint_tickets(painter, page);
   int at = page - tickets;
   for (const PatternPages& each : patterns_) {
@@ -169,7 +169,7 @@ void BatchSheet::paint_tickets(QPainter& painter, int page) const {
   draw_text(painter, QRectF(area.left(), area.top(), area.width(), 7),
             title_of(name), kTitle);
   if (!patterns_.empty()) draw_foot(painter, patterns_.front().sheet, page, pages());
-  draw_list(painter, list_area(page_size_mm()), 1, 0, lines_, starts_[ix(page)]);
+  draw_list(painter, list_area(page_size_mm()), 1, 0, tickets_[ix(page)], 0);
 }
 
 void BatchSheet::paint_labels(QPainter& painter, int page) const {

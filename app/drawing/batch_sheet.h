@@ -41,8 +41,7 @@ class BatchSheet {
 
   BatchAnswer answer_;
   Paper paper_;
-  std::vector<ListLine> lines_;
-  std::vector<std::size_t> starts_;  // of the ticket pages in the lines
+  std::vector<std::vector<ListLine>> tickets_;  // page by page
   struct PatternPages {
     Sheet sheet;
     int pattern = 0;

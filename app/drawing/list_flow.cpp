@@ -8,6 +8,7 @@
 #include "drawing/flat_picture.h"
 #include "drawing/strokes.h"
 #include "drawing/text.h"
+#include "language/tr.h"
 #include "measure/index.h"
 
 namespace foldyard {
@@ -93,6 +94,18 @@ std::size_t walk(const std::vector<ListLine>& lines, const std::vector<double>& 
   return lines.size();
 }
 
+// What stands above the rows that a page goes on with.
+using LineAt = std::vector<ListLine>::const_iterator;
+std::vector<ListLine> said_again(const std::vector<ListLine>& lines, LineAt first) {
+  if (first->kind != LineKind::row) return {};
+  LineAt head = first;
+  while (head != lines.begin() && head->kind == LineKind::row) --head;
+  if (head->kind != LineKind::head_row) return {};
+  const bool has_heading = head != lines.begin() && std::prev(head)->kind == LineKind::heading;
+  if (!has_heading) return {*head};
+  return {heading_line(tr("%1, continued").arg(std::prev(head)->cells.front())), *head};
+}
+
 void draw_cells(QPainter& painter, const QRectF& box, const ListLine& line) {
   const TextStyle style = style_of(line.kind);
   double x = box.left();
@@ -167,13 +180,18 @@ std::size_t fitting_lines(const std::vector<ListLine>& lines, std::size_t first,
          first;
 }
 
-std::vector<std::size_t> page_starts(const std::vector<ListLine>& lines, const QSizeF& column) {
-  std::vector<std::size_t> starts;
-  for (std::size_t first = 0; first < lines.size();) {
-    starts.push_back(first);
-    first += std::max<std::size_t>(1, fitting_lines(lines, first, column, 1));
+std::vector<std::vector<ListLine>> list_pages(std::vector<ListLine> lines, const QSizeF& column) {
+  std::vector<std::vector<ListLine>> pages;
+  auto first = lines.begin();
+  while (first != lines.end()) {
+    const std::vector<ListLine> again = said_again(lines, first);
+    first = lines.insert(first, again.begin(), again.end());
+    const std::size_t fitting = fitting_lines(lines, static_cast<std::size_t>(first - lines.begin()), column, 1);
+    const auto end = first + static_cast<std::ptrdiff_t>(std::max(again.size() + 1, fitting));
+    pages.emplace_back(first, end);
+    first = end;
   }
-  return starts;
+  return pages;
 }
 
 double balanced_height(const std::vector<ListLine>& lines, std::size_t first, double column_width,

@@ -52,20 +52,19 @@ std::vector<ListLine> range_lines(const Sheet& sheet) {
 
 QRectF list_area(const Sheet& sheet) { return text_area(sheet).adjusted(0, kHeadHeight, 0, 0); }
 
-// Where each page begins in the lines.
 }  // namespace
 
 int range_pages(const Sheet& sheet) {
   if (!sheet.range()) return 0;
-  return static_cast<int>(page_starts(range_lines(sheet), list_area(sheet).size()).size());
+  return static_cast<int>(list_pages(range_lines(sheet), list_area(sheet).size()).size());
 }
 
 void draw_range_page(QPainter& painter, const Sheet& sheet, int page) {
-  const std::vector<ListLine> lines = range_lines(sheet);
   const QRectF area = text_area(sheet);
   draw_text(painter, QRectF(area.left(), area.top(), area.width(), 7),
             tr("If the roll is longer"), kTitle);
-  draw_list(painter, list_area(sheet), 1, 0, lines, page_starts(lines, list_area(sheet).size())[ix(page)]);
+  const QRectF list = list_area(sheet);
+  draw_list(painter, list, 1, 0, list_pages(range_lines(sheet), list.size())[ix(page)], 0);
 }
 
 }  // namespace foldyard

@@ -4445,6 +4445,10 @@ Was zuerst zu tun ist
         <source>None that makes as much is better by more than %1, %2 % of that cloth.</source>
         <translation>Keiner, der so viel ergibt, ist um mehr als %1 besser, das sind %2 % dieses Stoffs.</translation>
     </message>
+    <message>
+        <source>%1, continued</source>
+        <translation>%1, Fortsetzung</translation>
+    </message>
 </context>
 <context>
     <name>foldyard::PageColumn</name>

@@ -35,6 +35,45 @@ TEST(ListFlow, AHeadingNeverEndsAColumn) {
   EXPECT_EQ(fitting_lines(lines, 0, {80, room}, 1), 4u);
 }
 
+std::vector<QString> first_cells(const std::vector<ListLine>& lines) {
+  std::vector<QString> cells;
+  for (const ListLine& line : lines) cells.push_back(line.cells.value(0));
+  return cells;
+}
+
+TEST(ListFlow, APageThatGoesOnWithATableSaysItsHeadAgain) {
+  std::vector<ListLine> lines = rows(40);
+  lines.insert(lines.begin() + 1, {LineKind::head_row, {"Cut", "Direction"}, {0.2, 0.8}, -1});
+  const auto pages = list_pages(lines, {80, 60});
+  ASSERT_GT(pages.size(), 2u);
+  std::size_t row = 0;
+  for (const std::vector<ListLine>& page : pages) {
+    const std::vector<QString> cells = first_cells(page);
+    EXPECT_EQ(cells[0], row == 0 ? "Cuts" : "Cuts, continued");
+    EXPECT_EQ(cells[1], "Cut");
+    EXPECT_EQ(fitting_lines(page, 0, {80, 60}, 1), page.size());
+    for (std::size_t i = 2; i < cells.size(); ++i) EXPECT_EQ(cells[i], QString::number(row++));
+  }
+  EXPECT_EQ(row, 40u);
+}
+
+TEST(ListFlow, APageThatBeginsWithAParagraphSaysNothingAgain) {
+  std::vector<ListLine> lines = rows(2);
+  lines.push_back(paragraph_line("none"));
+  double room = 0;
+  for (int i = 0; i < 3; ++i) room += line_height_of(lines[static_cast<std::size_t>(i)], 80);
+  const auto pages = list_pages(lines, {80, room});
+  ASSERT_EQ(pages.size(), 2u);
+  EXPECT_EQ(first_cells(pages[1]), (std::vector<QString>{"none"}));
+}
+
+// However low a page is, it has a row.
+TEST(ListFlow, EveryPageHasARow) {
+  std::vector<ListLine> lines = rows(3);
+  lines.insert(lines.begin() + 1, {LineKind::head_row, {"Cut", "Direction"}, {0.2, 0.8}, -1});
+  EXPECT_LE(list_pages(lines, {80, 1}).size(), 5u);
+}
+
 TEST(ListFlow, BalancedColumnsHoldAll) {
   const auto lines = rows(41);
   const double height = balanced_height(lines, 0, 80, 2, 500);
