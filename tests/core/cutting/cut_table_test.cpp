@@ -4,6 +4,7 @@
 
 #include <functional>
 
+#include "core/support/lengths.h"
 #include "core/support/small_goods.h"
 #include "cutting/table_set.h"
 
@@ -11,18 +12,18 @@ namespace foldyard {
 namespace {
 
 using test::Dice;
+using test::lengths;
 using test::SlowAim;
 using test::SlowCell;
 using test::SlowRectangle;
+using test::units_of;
 
 Shape shape(int across, int along, std::int64_t gain) {
   return {Length::units(across), Length::units(along), 0, false, true, gain};
 }
 
 Grid grid(const std::vector<int>& places) {
-  std::vector<Length> lengths;
-  for (const int p : places) lengths.push_back(Length::units(p));
-  return Grid(std::move(lengths));
+  return Grid(lengths(places));
 }
 
 const Objective kWorthFirst{true, 1000, 1};
@@ -128,8 +129,6 @@ TableSet tables_of(const Case& c) {
                   {Length::units(kWidest), Length::units(kTallest), Length::units(c.trim)});
 }
 
-int units(Length length) { return static_cast<int>(length.units()); }
-
 // What is compared of a cell.
 using Measure = std::function<std::int64_t(std::int64_t gain, std::int64_t cost, const Case&)>;
 
@@ -138,7 +137,7 @@ void expect_every_place(const Case& c, const TableKind& kind, TableSet& tables,
   const CutTable& table = tables.table(kind);
   for (int x = 0; x < table.across().size(); ++x)
     for (int y = 0; y < table.along().size(); ++y) {
-      const int across = units(table.across()[x]), along = units(table.along()[y]);
+      const int across = units_of(table.across()[x]), along = units_of(table.along()[y]);
       const SlowCell s = slow.best(across, along, kind.joint_across, kind.joint_along, c.copies);
       const Cell found = table.at(x, y);
       EXPECT_EQ(measure(found.gain, found.cost, c), measure(s.gain, s.cost, c))
@@ -209,11 +208,11 @@ TEST(CutTable, GivesFromAnyRemainderWhatTryingEveryUnitGives) {
     for (int y = 0; y < table.along().size(); ++y)
       for (int width = 1; width <= kWidest; ++width)
         EXPECT_EQ(table.remainder_across(Length::units(width), y).cell.gain,
-                  slow.best(width, units(table.along()[y]), false, false, 1).gain);
+                  slow.best(width, units_of(table.along()[y]), false, false, 1).gain);
     for (int x = 0; x < table.across().size(); ++x)
       for (int height = 1; height <= kTallest; ++height)
         EXPECT_EQ(table.remainder_along(x, Length::units(height)).cell.gain,
-                  slow.best(units(table.across()[x]), height, false, false, 1).gain);
+                  slow.best(units_of(table.across()[x]), height, false, false, 1).gain);
   }
 }
 

@@ -4,11 +4,14 @@
 
 #include <algorithm>
 
+#include "core/support/lengths.h"
 #include "core/support/slow_folding.h"
 #include "core/support/way_title.h"
 
 namespace foldyard {
 namespace {
+
+using test::mm;
 
 constexpr Length kUnit = Length::units(1);
 constexpr Length kTrim = Length::mm(5);
@@ -22,8 +25,6 @@ Fabric cloth(int width, int selvedge) {
 std::vector<std::unique_ptr<FoldLayout>> layouts(const FoldWay& way, Length depth = kDeep) {
   return layouts_of(way, cloth(1500, 10), {kTrim, kFlap, depth});
 }
-
-Length mm(int n) { return Length::mm(n); }
 
 TEST(FoldLayout, IsTheHeadersExample) {
   const auto list = layouts({FoldKind::off_centre, 2, false, false});

@@ -2,6 +2,7 @@
 
 #include <gtest/gtest.h>
 
+#include "core/support/lengths.h"
 #include "core/support/small_cloth.h"
 #include "core/support/way_title.h"
 
@@ -10,10 +11,9 @@ namespace {
 
 using test::SlowAim;
 using test::SmallCase;
+using test::u;
 
 constexpr SlowAim kWorthFirst{true, 1000, 1};
-
-Length u(int n) { return Length::units(n); }
 
 const FoldLimits kLimits{u(1), u(1), u(2000)};
 

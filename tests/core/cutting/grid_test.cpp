@@ -3,15 +3,12 @@
 #include <gtest/gtest.h>
 
 #include "core/support/dice.h"
+#include "core/support/lengths.h"
 
 namespace foldyard {
 namespace {
 
-std::vector<Length> lengths(const std::vector<int>& units) {
-  std::vector<Length> list;
-  for (const int n : units) list.push_back(Length::units(n));
-  return list;
-}
+using test::lengths;
 
 std::vector<int> places(const Grid& grid) {
   std::vector<int> list;

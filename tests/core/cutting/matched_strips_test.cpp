@@ -2,6 +2,7 @@
 
 #include <gtest/gtest.h>
 
+#include "core/support/lengths.h"
 #include "core/support/small_goods.h"
 #include "core/support/way_title.h"
 #include "cutting/strip_search.h"
@@ -9,7 +10,7 @@
 namespace foldyard {
 namespace {
 
-Length u(int n) { return Length::units(n); }
+using test::u;
 
 struct Small {
   Fabric fabric;

@@ -6,12 +6,13 @@
 #include <array>
 
 #include "core/support/dice.h"
+#include "core/support/lengths.h"
 #include "core/support/slow_matched.h"
 
 namespace foldyard {
 namespace {
 
-Length u(int n) { return Length::units(n); }
+using test::u;
 
 struct Cloth {
   int repeat_across = 0, repeat_along = 0, first = 0;

@@ -4,10 +4,12 @@
 
 #include <set>
 
+#include "core/support/lengths.h"
+
 namespace foldyard {
 namespace {
 
-Length mm(int n) { return Length::mm(n); }
+using test::mm;
 
 // Cloth 100 × 40: panels 40 × 40 of gain 4 (limit 2) and 20 × 40 of gain 1, not
 // limited. Neither lies on the fold.

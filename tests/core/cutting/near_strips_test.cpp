@@ -4,10 +4,12 @@
 
 #include <map>
 
+#include "core/support/lengths.h"
+
 namespace foldyard {
 namespace {
 
-Length mm(int n) { return Length::mm(n); }
+using test::mm;
 
 // Cloth 100 wide without selvedges, a panel 40 × 30 of gain 5 that may be cut on
 // the fold, at most 3; table sums along: 30.

@@ -2,10 +2,13 @@
 
 #include <gtest/gtest.h>
 
+#include "core/support/lengths.h"
+
 namespace foldyard {
 namespace {
 
-Length u(std::int64_t n) { return Length::units(n); }
+using test::u;
+
 Shape shape(std::int64_t across, std::int64_t along, std::int64_t gain) {
   return {u(across), u(along), 0, false, true, gain};
 }

@@ -2,6 +2,7 @@
 
 #include <gtest/gtest.h>
 
+#include "core/support/lengths.h"
 #include "core/support/small_cloth.h"
 #include "core/support/way_title.h"
 #include "cutting/given_layout.h"
@@ -11,12 +12,11 @@ namespace {
 
 using test::SlowAim;
 using test::SmallCase;
+using test::u;
 
 constexpr SlowAim kWorthFirst{true, 1000, 1};
 constexpr FoldWay kFlaps{FoldKind::both_edges_in, 3, false, false};
 constexpr FoldWay kFanOf4{FoldKind::fan, 5, false, false};
-
-Length u(int n) { return Length::units(n); }
 
 const FoldLimits kLimits{u(1), u(1), u(2000)};
 

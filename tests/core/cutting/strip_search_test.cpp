@@ -11,6 +11,7 @@
 
 #include <gtest/gtest.h>
 
+#include "core/support/lengths.h"
 #include "core/support/small_cloth.h"
 #include "core/support/way_title.h"
 
@@ -21,11 +22,10 @@ using test::SlowAim;
 using test::SlowCell;
 using test::SlowRectangle;
 using test::SmallCase;
+using test::units_of;
 
 constexpr int kFine = 60;
 constexpr SlowAim kWorthFirst{true, 1000, 1};
-
-int units(Length length) { return static_cast<int>(length.units()); }
 
 // One search, with the height of each choice; heights that are no sums, or no
 // multiple of the scale, are left out.
@@ -41,7 +41,7 @@ std::vector<Found> search(const SmallCase& c, const FoldWay& way, int scale) {
   std::vector<Found> found;
   for (std::size_t v = 0; v < choices.size(); ++v) {
     const Grid& along = tables.along(way.end_to_end);
-    const int height = units(along[static_cast<int>(v)]);
+    const int height = units_of(along[static_cast<int>(v)]);
     if (along.is_sum(static_cast<int>(v)) && height % scale == 0) found.push_back({height / scale, choices[v].cell});
   }
   return found;

@@ -3,11 +3,13 @@
 #include <random>
 
 #include "core/inspect/sound_plans.h"
+#include "core/support/lengths.h"
 #include "inspect/inspect_plan.h"
 
 namespace foldyard {
-
 namespace {
+
+using test::mm_rect;
 
 // Rests of the selvedge-to-selvedge plan, by x: 1 selvedge [0,10], 2 offcut
 // [10,75], 3 offcut [1425,1490], 4 selvedge [1490,1500]; all 900 long.

@@ -5,11 +5,13 @@
 #include <algorithm>
 #include <set>
 
+#include "core/support/lengths.h"
 #include "inspect/inspect_plan.h"
 
 namespace foldyard {
-
 namespace {
+
+using test::mm_rect;
 
 Panel panel(const char* name, int across, int along, bool free, int worth) {
   return {name, Length::mm(across), Length::mm(along), free, free, Worth::whole(worth)};
@@ -147,14 +149,6 @@ Sound finished(Sound sound) {
 }
 
 }  // namespace
-
-Span mm_span(int from, int to) {
-  return {Length::mm(from), Length::mm(to)};
-}
-
-Rect mm_rect(int x0, int x1, int y0, int y1) {
-  return {mm_span(x0, x1), mm_span(y0, y1)};
-}
 
 Sound bare(const Bare& fold) {
   Sound sound{job(), {}};

@@ -2,10 +2,12 @@
 
 #include <gtest/gtest.h>
 
+#include "core/support/lengths.h"
+
 namespace foldyard {
 namespace {
 
-Length mm(int n) { return Length::mm(n); }
+using test::mm;
 
 std::string why(const FoldWay& way, const std::vector<int>& lines, int depth = 2000) {
   const Fabric fabric{mm(1500), mm(10), mm(1), Nap::none, ""};

@@ -5,12 +5,14 @@
 #include <functional>
 
 #include "cloth/length_estimate.h"
+#include "core/support/lengths.h"
 #include "core/support/roomy_job.h"
 #include "job/check_job.h"
 
 namespace foldyard {
 namespace {
 
+using test::mm;
 using test::roomy_job;
 using test::where;
 
@@ -81,8 +83,6 @@ Edit weight(std::function<void(ByWeight&)> change) { return measured(some_weight
 Edit flaw(Span along, Span across) {
   return [=](Job& job) { job.rolls[0].flaws = {{along, across, "stain"}}; };
 }
-
-Span mm(int from, int to) { return {Length::mm(from), Length::mm(to)}; }
 
 Edit repeat(Repeat repeat, Match match = Match::start) {
   return [=](Job& job) {

@@ -8,6 +8,7 @@
 #include <map>
 
 #include "core/support/dice.h"
+#include "core/support/lengths.h"
 #include "core/support/slow_matched.h"
 #include "inspect/inspect_plan.h"
 #include "job/defaults.h"
@@ -15,7 +16,7 @@
 namespace foldyard {
 namespace {
 
-Length mm(int n) { return Length::mm(n); }
+using test::mm;
 
 constexpr FoldWay kOpen{};
 constexpr FoldWay kHalf{FoldKind::selvedge_to_selvedge, 2, false, true};

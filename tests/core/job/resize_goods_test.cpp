@@ -3,6 +3,7 @@
 #include <gtest/gtest.h>
 
 #include "core/support/any_goods.h"
+#include "core/support/lengths.h"
 #include "goods/cut_size.h"
 #include "job/check_job.h"
 #include "job/defaults.h"
@@ -11,7 +12,7 @@
 namespace foldyard {
 namespace {
 
-Length mm(std::int64_t n) { return Length::mm(n); }
+using test::mm;
 
 // A lined bag (30 × 35 × 12 cm, seams 1 cm, hem 3 cm): panels of 44 × 88 and
 // 44 × 84 cm; then a cushion cover.

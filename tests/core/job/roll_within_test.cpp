@@ -2,6 +2,7 @@
 
 #include <gtest/gtest.h>
 
+#include "core/support/lengths.h"
 #include "core/support/slow_roll.h"
 #include "core/support/way_title.h"
 #include "inspect/inspect_hand.h"
@@ -13,10 +14,10 @@
 namespace foldyard {
 namespace {
 
+using test::mm;
+
 constexpr FoldWay kOffCentre{FoldKind::off_centre, 2, false, false};
 constexpr FoldWay kFlaps{FoldKind::both_edges_in, 3, false, false};
-
-Length mm(int n) { return Length::mm(n); }
 
 Job cushions() {
   Job job = default_job();

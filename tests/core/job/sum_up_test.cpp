@@ -2,12 +2,13 @@
 
 #include <gtest/gtest.h>
 
+#include "core/support/lengths.h"
 #include "job/defaults.h"
 
 namespace foldyard {
 namespace {
 
-Length mm(int n) { return Length::mm(n); }
+using test::mm;
 
 // Two lays, one of two lengths of 900 with two seats each, one of a single
 // length of 300 with a pouch.

@@ -4,16 +4,17 @@
 
 #include <algorithm>
 
+#include "core/support/lengths.h"
 #include "job/defaults.h"
 #include "job/plan_roll.h"
 
 namespace foldyard {
 namespace {
 
+using test::inches;
+
 constexpr FoldWay kOpen{};
 constexpr FoldWay kHalf{FoldKind::selvedge_to_selvedge, 2, false, true};
-
-Length inches(int n) { return Length::inches64(64 * n); }
 
 Job job_of(Length width, Length selvedge, Length length, std::vector<Panel> panels) {
   Job job = default_job();
