@@ -6,8 +6,8 @@
 
 #include <cstdio>
 
-
 #include "core/support/dice.h"
+#include "core/support/fold_ways.h"
 #include "core/support/way_title.h"
 #include "job/plan_roll.h"
 #include "oracle/roll_model.h"
@@ -15,10 +15,10 @@
 namespace foldyard {
 namespace {
 
+using test::kHalf;
+using test::kOpen;
 using test::QuantaJob;
 
-constexpr FoldWay kOpen{};
-constexpr FoldWay kHalf{FoldKind::selvedge_to_selvedge, 2, false, true};
 constexpr int kJobs = 400;
 
 // A ply may end inside a strip, so that the rule of strips leaves it out.

@@ -11,17 +11,18 @@
 #include <ostream>
 
 #include "core/support/dice.h"
+#include "core/support/fold_ways.h"
 #include "core/support/way_title.h"
 #include "oracle/searched_worth.h"
 
 namespace foldyard {
 namespace {
 
+using test::kHalf;
+using test::kOpen;
 using test::QuantaJob;
 using test::QuantaPanel;
 
-constexpr FoldWay kOpen{};
-constexpr FoldWay kHalf{FoldKind::selvedge_to_selvedge, 2, false, true};
 constexpr int kJobs = 500;
 
 class SolverOf : public testing::TestWithParam<FoldWay> {};

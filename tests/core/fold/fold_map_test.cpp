@@ -7,12 +7,15 @@
 #include <random>
 
 #include "core/fold/folded_strip.h"
+#include "core/support/fold_ways.h"
 #include "core/support/lengths.h"
 
 namespace foldyard {
 namespace {
 
 using test::FoldedStrip;
+using test::kHalf;
+using test::kOpenEndToEnd;
 using test::lengths;
 using test::mm;
 using test::u;
@@ -208,7 +211,7 @@ TEST(FoldMap, IsCreasedOnlyWhereALineLiesStrictlyInside) {
 }
 
 TEST(FoldMap, FoldsEndToEndAtHalfTheLengthWithTheFreeEndOnTop) {
-  const FoldPlan plan{{FoldKind::open, 1, true, true}, {}, {0}};
+  const FoldPlan plan{kOpenEndToEnd, {}, {0}};
   const FoldMap map = fold_map(plan, u(100), u(60));
   EXPECT_EQ(map.across.folded_size(), u(100));
   EXPECT_EQ(map.along.folded_size(), u(30));
@@ -221,13 +224,13 @@ TEST(FoldMap, FoldsEndToEndAtHalfTheLengthWithTheFreeEndOnTop) {
 }
 
 TEST(FoldMap, FoldsAnOddLengthHalfAUnitOffItsMiddle) {
-  const FoldPlan plan{{FoldKind::open, 1, true, true}, {}, {0}};
+  const FoldPlan plan{kOpenEndToEnd, {}, {0}};
   // 61 = 30 + 31: the longer leg lies on the table.
   EXPECT_EQ(fold_map(plan, u(100), u(61)).along.folded_size(), u(31));
 }
 
 TEST(FoldMap, LeavesTheLengthFlatUnlessEndToEnd) {
-  const FoldPlan plan{{FoldKind::selvedge_to_selvedge, 2, false, true}, {u(50)}, {1, 0}};
+  const FoldPlan plan{kHalf, {u(50)}, {1, 0}};
   const FoldMap map = fold_map(plan, u(100), u(61));
   EXPECT_EQ(map.across.folded_size(), u(50));
   EXPECT_EQ(map.along.folded_size(), u(61));

@@ -1,12 +1,14 @@
 #include <gtest/gtest.h>
 
 #include "core/inspect/sound_plans.h"
+#include "core/support/fold_ways.h"
 #include "core/support/lengths.h"
 #include "inspect/inspect_plan.h"
 
 namespace foldyard {
 namespace {
 
+using test::kHalf;
 using test::mm;
 using test::mm_rect;
 
@@ -17,7 +19,7 @@ PlacedPanel& placed(Sound& s, std::size_t i) {
 // Selvedge to selvedge, cut at 450: both plies are joined at the fold, so that
 // a carrier on [750, 1200] is never cut free there.
 Sound unfreed() {
-  Sound sound = bare({{FoldKind::selvedge_to_selvedge, 2, false, true}, {750}, {1, 0}, 750, 2});
+  Sound sound = bare({kHalf, {750}, {1, 0}, 750, 2});
   cut_along(sound, 0, 450);
   take(sound, 1, 0, false, {{mm_rect(750, 1200, 0, 900)}});
   list_cuts(sound);

@@ -3,11 +3,13 @@
 #include <gtest/gtest.h>
 
 #include "core/inspect/sound_plans.h"
+#include "core/support/fold_ways.h"
 #include "core/support/lengths.h"
 
 namespace foldyard {
 namespace {
 
+using test::kOpen;
 using test::mm;
 
 const std::vector<std::string> kNothing;
@@ -98,7 +100,7 @@ TEST(InspectPlan, SaysEveryBreachAtOnce) {
 }
 
 TEST(InspectPlan, IsSilentOnNoLengthAtAll) {
-  Sound sound = bare({{FoldKind::open, 1, false, true}, {}, {0}, 1500, 1});
+  Sound sound = bare({kOpen, {}, {0}, 1500, 1});
   sound.plan.patterns.clear();
   sound.plan.lays.clear();
   sound.plan.lengths.clear();

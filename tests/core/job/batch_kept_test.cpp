@@ -3,6 +3,7 @@
 #include <gtest/gtest.h>
 
 #include "core/support/dice.h"
+#include "core/support/fold_ways.h"
 #include "core/support/order_job.h"
 #include "inspect/inspect_batch.h"
 #include "job/check_job.h"
@@ -11,6 +12,8 @@
 
 namespace foldyard {
 namespace {
+
+using test::kHalf;
 
 // A body and the rest left, 960 long: with its allowance 1 m of roll.
 KeptLength one_body(const std::string& roll, std::int64_t count) {
@@ -54,7 +57,7 @@ TEST(BatchKept, RefusesMoreThanFindRoom) {
 TEST(BatchKept, TakesTwoWaysOnOneRoll) {
   Job job = test::order_job();
   KeptLength folded = one_body("moss 2", 1);
-  folded.way = {FoldKind::selvedge_to_selvedge, 2, false, true};
+  folded.way = kHalf;
   folded.lines = {Length::mm(700)};
   folded.steps = {{}};
   job.order.kept = {one_body("moss 2", 1), folded};

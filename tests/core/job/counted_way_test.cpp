@@ -3,6 +3,7 @@
 #include <gtest/gtest.h>
 
 #include "core/support/cushions.h"
+#include "core/support/fold_ways.h"
 #include "inspect/inspect_hand.h"
 #include "inspect/inspect_plan.h"
 #include "job/hand_edit.h"
@@ -10,14 +11,14 @@
 namespace foldyard {
 namespace {
 
+using test::kHalf;
+
 // A seat is worth nine arms.
 Job cushions() {
   Job job = test::cushions();
   job.panels[0].worth = Worth::whole(9);
   return job;
 }
-
-constexpr FoldWay kHalf{FoldKind::selvedge_to_selvedge, 2, false, true};
 
 Result<Plan> with_at_least(const Job& job, const FoldWay& way, Aim aim, std::map<std::string, std::int64_t> least) {
   Hand hand;

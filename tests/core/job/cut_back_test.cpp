@@ -2,12 +2,15 @@
 
 #include <gtest/gtest.h>
 
+#include "core/support/fold_ways.h"
 #include "inspect/inspect_plan.h"
 #include "job/defaults.h"
 #include "job/plan_roll.h"
 
 namespace foldyard {
 namespace {
+
+using test::kHalf;
 
 // Cloth 1500 with selvedges of 10 takes three carriers across; a length of 1800
 // is two rows of them.
@@ -23,7 +26,7 @@ Job carriers() {
 
 TEST(CutBack, LeavesWholeTakesUncut) {
   const Job job = carriers();
-  const auto plan = plan_roll(job, 0, {FoldKind::selvedge_to_selvedge, 2, false, true}, Aim::most_worth);
+  const auto plan = plan_roll(job, 0, kHalf, Aim::most_worth);
   ASSERT_TRUE(plan);
   const Pattern& whole = plan->patterns.front();
   const auto copies = copies_in(whole, 1);

@@ -2,6 +2,7 @@
 
 #include <gtest/gtest.h>
 
+#include "core/support/fold_ways.h"
 #include "core/support/lengths.h"
 #include "core/support/slow_holes.h"
 #include "core/support/slow_roll.h"
@@ -12,10 +13,9 @@ namespace foldyard {
 namespace {
 
 using test::Dice;
+using test::kHalf;
+using test::kOpen;
 using test::mm;
-
-constexpr FoldWay kOpen{FoldKind::open, 1, false, true};
-constexpr FoldWay kHalf{FoldKind::selvedge_to_selvedge, 2, false, true};
 
 // 1000 of usable width, squared by 100 at each end, 40 of allowance: carriers
 // of 500 × 900 lie two abreast, pouches of 100 × 100 ten.

@@ -2,18 +2,21 @@
 
 #include <gtest/gtest.h>
 
+#include "core/support/fold_ways.h"
 #include "inspect/inspect_plan.h"
 #include "job/defaults.h"
 
 namespace foldyard {
 namespace {
 
+using test::kHalf;
+using test::kOffCentre;
+using test::kOpen;
+
 Result<Plan> plan_alone(const Job& job, Aim aim, const FoldWay& way) {
   RollPlanner free(job, 0, aim, {});
   return LimitedPlanner(job, 0, aim, {}, free).plan(way);
 }
-
-constexpr FoldWay kHalf{FoldKind::selvedge_to_selvedge, 2, false, true};
 
 Job cushions(std::optional<std::int64_t> seats, std::optional<std::int64_t> arms) {
   Job job = default_job();
@@ -59,7 +62,7 @@ TEST(LimitedPlanner, PlansNoWayDifferentlyAfterAnother) {
   const Job job = cushions(5, {});
   RollPlanner free(job, 0, Aim::most_worth, {});
   LimitedPlanner shared(job, 0, Aim::most_worth, {}, free);
-  for (const FoldWay& way : {kHalf, FoldWay{}, FoldWay{FoldKind::off_centre, 2, false, false}}) {
+  for (const FoldWay& way : {kHalf, kOpen, kOffCentre}) {
     const auto one = shared.plan(way), alone = plan_alone(job, Aim::most_worth, way);
     ASSERT_TRUE(one);
     ASSERT_TRUE(alone);

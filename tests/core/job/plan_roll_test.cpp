@@ -5,6 +5,7 @@
 #include <chrono>
 #include <thread>
 
+#include "core/support/fold_ways.h"
 #include "core/support/slow_roll.h"
 #include "core/support/way_title.h"
 #include "inspect/inspect_plan.h"
@@ -14,11 +15,13 @@
 namespace foldyard {
 namespace {
 
+using test::kHalf;
+using test::kOpen;
+using test::kOpenEndToEnd;
+using test::kPlainQuarters;
 using test::SmallRoll;
 
 constexpr int kFine = 60;
-constexpr FoldWay kOpen{};
-constexpr FoldWay kHalf{FoldKind::selvedge_to_selvedge, 2, false, true};
 
 std::int64_t worth_of(const Result<Plan>& plan) { return plan ? plan->worth.parts() : 0; }
 
@@ -138,7 +141,7 @@ std::string refusal(const Job& job, const FoldWay& way) {
 TEST(PlanRoll, RefusesOneWayClothEndToEnd) {
   Job job = cushions();
   job.rolls[0].fabric.nap = Nap::one_way;
-  EXPECT_NE(refusal(job, {FoldKind::open, 1, true, true}).find("one-way"), std::string::npos);
+  EXPECT_NE(refusal(job, kOpenEndToEnd).find("one-way"), std::string::npos);
   EXPECT_EQ(refusal(job, kHalf), "");
 }
 
@@ -154,7 +157,7 @@ TEST(PlanRoll, RefusesOneWayRailroadedClothFoldedAlongTheRoll) {
         << way_name(way) << ": " << why;
   }
   EXPECT_EQ(refusal(job, kOpen), "");
-  EXPECT_EQ(refusal(job, {FoldKind::open, 1, true, true}), "");
+  EXPECT_EQ(refusal(job, kOpenEndToEnd), "");
 }
 
 // Usable 1480: three of 480 need 1440, three of 480 / 0.97 = 494.85 mm need
@@ -175,12 +178,11 @@ TEST(PlanRoll, CutsPanelsLargerOnClothThatShrinks) {
 TEST(PlanRoll, RefusesMorePliesThanTheCutterTakes) {
   Job job = cushions();
   job.cutter = {Length::mm(25), 3};
-  const FoldWay quarters{FoldKind::quarters, 4, false, true};
-  EXPECT_NE(refusal(job, quarters).find("4 plies"), std::string::npos);
+  EXPECT_NE(refusal(job, kPlainQuarters).find("4 plies"), std::string::npos);
   EXPECT_EQ(refusal(job, kHalf), "");
   // By height: four plies of 1 mm are 4 mm.
   job.cutter = {Length::mm(3), 12};
-  EXPECT_NE(refusal(job, quarters).find("stack of 4 mm"), std::string::npos);
+  EXPECT_NE(refusal(job, kPlainQuarters).find("stack of 4 mm"), std::string::npos);
 }
 
 TEST(PlanRoll, RefusesClothDeeperThanTheTable) {

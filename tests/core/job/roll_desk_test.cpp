@@ -4,6 +4,7 @@
 
 #include <thread>
 
+#include "core/support/fold_ways.h"
 #include "core/support/slow_roll.h"
 #include "core/support/way_title.h"
 #include "inspect/inspect_hand.h"
@@ -14,8 +15,8 @@
 namespace foldyard {
 namespace {
 
-constexpr FoldWay kOffCentre{FoldKind::off_centre, 2, false, false};
-constexpr FoldWay kThirds{FoldKind::fan, 3, false, false};
+using test::kOffCentre;
+using test::kThirds;
 
 Job cushions() {
   Job job = default_job();

@@ -3,19 +3,21 @@
 #include <gtest/gtest.h>
 
 #include "core/support/cushions.h"
+#include "core/support/fold_ways.h"
 #include "inspect/inspect_plan.h"
 #include "job/defaults.h"
 
 namespace foldyard {
 namespace {
 
+using test::kHalf;
+using test::kOpenEndToEnd;
+
 Job cushions() {
   Job job = test::cushions();
   job.rolls = {test::cushion_cloth("grey", Length::mm(3000)), test::cushion_cloth("blue")};
   return job;
 }
-
-constexpr FoldWay kHalf{FoldKind::selvedge_to_selvedge, 2, false, true};
 
 // One planner for many ways gives each the plan that a fresh one gives it.
 TEST(RollPlanner, PlansNoWayDifferentlyAfterAnother) {
@@ -86,7 +88,7 @@ TEST(RollPlanner, NamesTheReasonOfARefusal) {
   Job job = cushions();
   job.rolls[0].fabric.nap = Nap::one_way;
   const auto plan =
-      RollPlanner(job, 0, Aim::most_worth, {}).plan({FoldKind::open, 1, true, true});
+      RollPlanner(job, 0, Aim::most_worth, {}).plan(kOpenEndToEnd);
   ASSERT_FALSE(plan);
   EXPECT_EQ(plan.problem().where, "open, end to end");
   EXPECT_NE(plan.problem().what.find("one-way"), std::string::npos);

@@ -2,6 +2,7 @@
 
 #include <gtest/gtest.h>
 
+#include "core/support/fold_ways.h"
 #include "core/support/lengths.h"
 #include "core/support/slow_roll.h"
 #include "core/support/way_title.h"
@@ -14,10 +15,12 @@
 namespace foldyard {
 namespace {
 
+using test::kFlaps;
+using test::kHalf;
+using test::kOffCentre;
+using test::kOpen;
+using test::kOpenEndToEnd;
 using test::mm;
-
-constexpr FoldWay kOffCentre{FoldKind::off_centre, 2, false, false};
-constexpr FoldWay kFlaps{FoldKind::both_edges_in, 3, false, false};
 
 Job cushions() {
   Job job = default_job();
@@ -66,7 +69,7 @@ TEST(RollWithin, RefusesALengthThatCannotBe) {
   const auto longer = planner.plan_within({}, length_of(mm(6000)));
   ASSERT_FALSE(longer);
   EXPECT_NE(longer.problem().what.find("longer than the"), std::string::npos);
-  EXPECT_FALSE(planner.plan_within({FoldKind::open, 1, true, true}, length_of(mm(1000) + Length::units(1))));
+  EXPECT_FALSE(planner.plan_within(kOpenEndToEnd, length_of(mm(1000) + Length::units(1))));
 }
 
 TEST(RollWithin, RefusesALineThatCannotLieThere) {
@@ -75,8 +78,7 @@ TEST(RollWithin, RefusesALineThatCannotLieThere) {
   const auto plan = planner.plan_within(kFlaps, with_line({}, kFlaps, 0, mm(900)));
   ASSERT_FALSE(plan);
   EXPECT_EQ(plan.problem().what, "the folds cannot lie so with the pinned lines where they are");
-  const FoldWay half{FoldKind::selvedge_to_selvedge, 2, false, true};
-  EXPECT_EQ(planner.plan_within(half, with_line({}, half, 0, mm(700))).problem().what,
+  EXPECT_EQ(planner.plan_within(kHalf, with_line({}, kHalf, 0, mm(700))).problem().what,
             "it has one place, with the folds at 750 mm");
 }
 
@@ -139,7 +141,7 @@ std::int64_t slow_worth_of_length(const test::SmallRoll& r, const FoldWay& way, 
 TEST(RollWithin, GivesOfOneLengthWhatSlowFoldingGivesOpenAndInHalf) {
   const unsigned first = test::first_seed();
   int compared = 0;
-  for (const FoldWay& way : {FoldWay{}, FoldWay{FoldKind::selvedge_to_selvedge, 2, false, true}})
+  for (const FoldWay& way : {kOpen, kHalf})
     for (unsigned seed = first; seed < first + 120 && !HasFailure(); ++seed) {
       const test::SmallRoll r = test::throw_small_roll(seed, true);
       if (!test::folds_evenly(r.cloth, way)) continue;

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 
+#include "core/support/fold_ways.h"
 #include "core/support/lengths.h"
 #include "job/defaults.h"
 #include "job/plan_roll.h"
@@ -12,9 +13,8 @@ namespace foldyard {
 namespace {
 
 using test::inches;
-
-constexpr FoldWay kOpen{};
-constexpr FoldWay kHalf{FoldKind::selvedge_to_selvedge, 2, false, true};
+using test::kHalf;
+using test::kOpen;
 
 Job job_of(Length width, Length selvedge, Length length, std::vector<Panel> panels) {
   Job job = default_job();

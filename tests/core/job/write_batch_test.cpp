@@ -3,6 +3,7 @@
 #include <gtest/gtest.h>
 
 #include "batch/order_pieces.h"
+#include "core/support/fold_ways.h"
 #include "core/support/order_job.h"
 #include "inspect/inspect_batch.h"
 #include "job/length_pricer.h"
@@ -10,7 +11,7 @@
 namespace foldyard {
 namespace {
 
-const std::vector<FoldWay> kOpen = {FoldWay{}};
+using test::kOpenOnly;
 
 // Lengths of three bodies, of six bodies and of pockets, cut from the rolls as asked.
 struct Setting {
@@ -22,8 +23,8 @@ struct Setting {
   explicit Setting(Job j) : job(std::move(j)), c(batch_case(job)), lengths(job, *c), state(empty_state(c->order)) {
     for (const std::vector<std::int64_t>& prices : {std::vector<std::int64_t>{1, 0, 0}, {0, 1, 0}}) {
       LengthPricer pricer(job, c->kinds[0].cloth, prices, 40'000'000);
-      for (const PricedLength& l : pricer.lengths(kOpen))
-        if (lengths.pool().size() < 3) lengths.add(0, 0, pricer.pattern(l, kOpen));
+      for (const PricedLength& l : pricer.lengths(kOpenOnly))
+        if (lengths.pool().size() < 3) lengths.add(0, 0, pricer.pattern(l, kOpenOnly));
     }
   }
   void cut(int roll, int length) {

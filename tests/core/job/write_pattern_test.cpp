@@ -4,11 +4,14 @@
 
 #include <algorithm>
 
+#include "core/support/fold_ways.h"
 #include "core/support/lengths.h"
 
 namespace foldyard {
 namespace {
 
+using test::kHalf;
+using test::kOpenEndToEnd;
 using test::mm;
 using test::mm_rect;
 
@@ -46,7 +49,7 @@ CutTree half_tree() {
 }
 
 Pattern half_pattern(const Job& job) {
-  const FoldPlan fold{{FoldKind::selvedge_to_selvedge, 2, false, true}, {mm(750)}, {1, 0}};
+  const FoldPlan fold{kHalf, {mm(750)}, {1, 0}};
   return write_pattern(job, job.rolls[0], fold, mm(900), half_tree());
 }
 
@@ -107,7 +110,7 @@ TEST(WritePattern, FoldsEndToEndAtHalf) {
   const Job job = job_of_cloth();
   CutTree tree;
   tree.nodes = {node(mm_rect(0, 1500, 0, 450))};
-  const FoldPlan fold{{FoldKind::open, 1, true, true}, {}, {0}};
+  const FoldPlan fold{kOpenEndToEnd, {}, {0}};
   const Pattern p = write_pattern(job, job.rolls[0], fold, mm(900), tree);
   EXPECT_EQ(p.folded_along, mm(450));
   EXPECT_EQ(p.plies, 2);
