@@ -81,7 +81,8 @@ TEST(CountedSeries, GivesWhatTryingEverySeriesGives) {
     std::vector<LimitedEntry> entries;
     const int many = dice.from_to(1, 4);
     for (int i = 0; i < many; ++i)
-      entries.push_back({u(dice.from_to(3, 9)), dice.from_to(-2, 9), dice.from_to(0, 3), {dice.from_to(0, 2), dice.from_to(0, 2)}});
+      entries.push_back({u(dice.from_to(3, 9)), dice.from_to(-2, 9), dice.from_to(0, 3),
+                         {dice.from_to(0, 2), dice.from_to(0, 2)}});
     CountBounds bounds{{dice.from_to(0, 5), 0}, {kNoMost, dice.from_to(0, 6)}, {-dice.from_to(0, 5), dice.from_to(0, 5)}};
     const int room = dice.from_to(3, 30);
     const CountedSeries series = best_counted_series(entries, u(room), bounds);

@@ -73,7 +73,8 @@ TEST(LimitedSeries, AgreesWithTryingEverySeries) {
     test::Dice dice(seed);
     std::vector<LimitedEntry> entries;
     for (int n = dice.from_to(1, 6); n > 0; --n)
-      entries.push_back({u(dice.from_to(5, 20)), dice.from_to(0, 30), dice.from_to(0, 9), {dice.from_to(0, 3), dice.from_to(0, 2)}});
+      entries.push_back({u(dice.from_to(5, 20)), dice.from_to(0, 30), dice.from_to(0, 9),
+                         {dice.from_to(0, 3), dice.from_to(0, 2)}});
     const CopyLimits limits{{dice.from_to(0, 8), dice.from_to(0, 5)}, {dice.from_to(0, 9), dice.from_to(0, 9)}};
     const Length capacity = u(dice.from_to(10, 70));
     const LimitedSeries found = best_limited_series(entries, capacity, limits, 0);

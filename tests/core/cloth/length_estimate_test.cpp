@@ -112,7 +112,8 @@ TEST(RestOfAKnownRoll, IsThePublishedOne) {
 }
 
 TEST(RestOfAKnownRoll, RangesOverTheWorstCorners) {
-  const LengthEstimate rest = estimate_of_rest(about(520'000, 1000), about(260, 2), about(200, 1), about(83, 1)).value();
+  const LengthEstimate rest =
+      estimate_of_rest(about(520'000, 1000), about(260, 2), about(200, 1), about(83, 1)).value();
   EXPECT_NEAR(in_metres(rest.least), 519.0 * (199 * 199 - 84 * 84) / (262 * 262 - 84 * 84), 1e-5);
   EXPECT_NEAR(in_metres(rest.most), 521.0 * (201 * 201 - 82 * 82) / (258 * 258 - 82 * 82), 1e-5);
 }
@@ -138,7 +139,8 @@ long double ring_of(Length outer, Length tube, Length thickness) {
 TEST(Range, HoldsWhateverTheTrueFiguresAreAndIsNoWider) {
   Dice dice(test::first_seed());
   for (int n = 0; n < 300; ++n) {
-    const ByDiameters m{about(dice.from_to(150, 400), dice.from_to(0, 9)), about(dice.from_to(0, 80), dice.from_to(0, 3)),
+    const ByDiameters m{about(dice.from_to(150, 400), dice.from_to(0, 9)),
+                        about(dice.from_to(0, 80), dice.from_to(0, 3)),
                         {Length::units(dice.from_to(200, 900)), Length::units(dice.from_to(0, 99))}};
     const LengthEstimate range = estimate(m, kWidth).value();
     for (int i = 0; i < 20; ++i) {
@@ -237,8 +239,9 @@ TEST(Refused, IsWhatHasNoLengthOrMightHaveNone) {
 
 TEST(Refused, IsNothingThatStaysClearByOneUnit) {
   const Length unit = Length::units(1);
-  EXPECT_TRUE(estimate(ByDiameters{{Length::mm(60), Length::mm(5)}, {Length::mm(50) - unit, Length::mm(5)}, about(1)}, kWidth));
-  EXPECT_TRUE(estimate(ByDiameters{about(220), about(50), {Length::mm(1), Length::mm(1) - unit}}, kWidth).problem().where.empty());
+  EXPECT_TRUE(estimate(ByDiameters{about(60, 5), {Length::mm(50) - unit, Length::mm(5)}, about(1)}, kWidth));
+  const ByDiameters thinnest{about(220), about(50), {Length::mm(1), Length::mm(1) - unit}};
+  EXPECT_TRUE(estimate(thinnest, kWidth).problem().where.empty());
   EXPECT_TRUE(estimate(ByTurns{{6, 5}, about(220), about(50)}, kWidth));
   EXPECT_TRUE(estimate(ByWeight{{701, 100}, {500, 100}, {4000, 0}}, kWidth));
 }
