@@ -53,14 +53,9 @@ TEST(AroundFlaws, CountsBothPliesBesideAJoint) {
   EXPECT_EQ(cuts.best(u_rect(0, 250, 0, 900), {u_rect(0, 20, 0, 1)}).gain, 2 * 2);
 }
 
-struct Found {
-  std::int64_t gain = 0;
-  std::int64_t cost = 0;
-};
-
 // Adds the taken panels and the cuts up; no panel may lie on a hole.
-Found add_up(const CutTree& tree, const std::vector<Panel>& panels, const std::vector<Rect>& holes) {
-  Found found;
+Cell add_up(const CutTree& tree, const std::vector<Panel>& panels, const std::vector<Rect>& holes) {
+  Cell found;
   for (const CutNode& node : tree.nodes) {
     const bool along = node.direction == Direction::along;
     if (node.kind == NodeKind::cut)
@@ -100,7 +95,7 @@ TEST(AroundFlaws, AreNeverBetterThanTryingEveryCutAndOftenAsGood) {
     TreeBuilder builder(&set.shapes());
     const int root = builder.add(whole);
     cuts.fill(builder, root, holes);
-    const Found found = add_up(builder.take_tree(), panels, holes);
+    const Cell found = add_up(builder.take_tree(), panels, holes);
     ASSERT_EQ(found.gain, cell.gain) << "seed " << seed + i;
     ASSERT_EQ(found.cost, cell.cost) << "seed " << seed + i;
   }

@@ -12,12 +12,10 @@
 namespace foldyard {
 namespace {
 
-using test::SlowAim;
+using test::kWorthFirst;
 using test::SlowFold;
 using test::SmallCase;
 using test::units_of;
-
-constexpr SlowAim kWorthFirst{true, 1000, 1};
 
 std::int64_t cost_of_cuts(const CutTree& tree) {
   std::int64_t cost = 0;

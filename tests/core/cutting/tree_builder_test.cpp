@@ -11,10 +11,10 @@ namespace {
 using test::u;
 using test::u_rect;
 
-const std::vector<Shape> kShapes{{u(4), u(3), 7, true, true, 1}};
+const std::vector<Shape> kOneShape{{u(4), u(3), 7, true, true, 1}};
 
 TEST(TreeBuilder, CutsANodeInTwo) {
-  TreeBuilder builder(&kShapes);
+  TreeBuilder builder(&kOneShape);
   EXPECT_EQ(builder.add(u_rect(0, 10, 0, 6)), 0);
   EXPECT_EQ(builder.cut(0, Direction::along, u(4)), std::make_pair(1, 2));
   EXPECT_EQ(builder.cut(2, Direction::across, u(5)), std::make_pair(3, 4));
@@ -29,11 +29,11 @@ TEST(TreeBuilder, CutsANodeInTwo) {
 
 class Filled : public testing::Test {
  protected:
-  TableSet tables_{kShapes, {true, 1000, 1}, {u(16), u(6), u(1)}};
+  TableSet tables_{kOneShape, {true, 1000, 1}, {u(16), u(6), u(1)}};
 
   CutTree filled(TableKind kind, int across, int along, bool flip) {
     const CutTable& table = tables_.table(kind);
-    TreeBuilder builder(&kShapes);
+    TreeBuilder builder(&kOneShape);
     builder.add(u_rect(100, 100 + across, 0, along));
     builder.fill(0, table, table.across().index_of(u(across)), table.along().index_of(u(along)),
                  flip);
