@@ -18,9 +18,9 @@ using test::kOffCentre;
 using test::kPlainQuarters;
 using test::kPlainThirds;
 using test::kQuarters;
+using test::kUnit;
 using test::mm;
 
-constexpr Length kUnit = Length::units(1);
 constexpr Length kTrim = Length::mm(5);
 constexpr Length kFlap = Length::mm(100);
 constexpr Length kDeep = Length::mm(10'000);

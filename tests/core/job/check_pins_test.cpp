@@ -19,7 +19,7 @@ Job with_kept() {
   return job;
 }
 
-const test::Damage kRows[] = {
+const test::Damage kPinFaults[] = {
     {"as it is", [](Job&) {}, ""},
     {"a line kept on a roll", [](Job& j) { j.order.lines[0].roll = "moss 2"; }, ""},
     {"no such roll", [](Job& j) { j.order.lines[0].roll = "moss 9"; },
@@ -44,7 +44,7 @@ const test::Damage kRows[] = {
      "order.kept[0].lines: the way has another number of folds; give each its place."},
 };
 
-TEST(CheckPins, SaysWhatCannotStand) { test::expect_sentences(with_kept(), kRows); }
+TEST(CheckPins, SaysWhatCannotStand) { test::expect_sentences(with_kept(), kPinFaults); }
 
 }  // namespace
 }  // namespace foldyard

@@ -52,13 +52,13 @@ TEST(KeptLength, TellsAnotherLengthFromIt) {
   EXPECT_FALSE(is_cut_as(kept, of.pattern()));
 }
 
-struct Row {
+struct KeptFault {
   const char* name;
   void (*damage)(Job&, KeptLength&);
   const char* why;
 };
 
-const Row kRows[] = {
+const KeptFault kKeptFaults[] = {
     {"a panel grew", [](Job& j, KeptLength&) { for (Panel& p : j.panels) p.along += Length::mm(1); }, "a panel has another size now"},
     {"a shorter roll", [](Job& j, KeptLength&) { j.rolls[0].length = Length::mm(700); }, "the roll is too short for it"},
     {"a cut outside", [](Job&, KeptLength& k) { k.steps[0].at = Length::mm(9'000); }, "a cut lies outside its cloth"},
@@ -68,7 +68,7 @@ const Row kRows[] = {
 };
 
 TEST(KeptLength, RefusesWhatCanNoLongerBeCutSo) {
-  for (const Row& row : kRows) {
+  for (const KeptFault& row : kKeptFaults) {
     OnFirstRoll of;
     KeptLength kept = kept_length(of.job, of.plan, 0);
     row.damage(of.job, kept);

@@ -13,7 +13,7 @@ using test::kHalf;
 using test::kOpen;
 using test::kOpenOnly;
 
-std::int64_t value_of(const Pattern& pattern, const std::vector<std::int64_t>& prices) {
+std::int64_t priced(const Pattern& pattern, const std::vector<std::int64_t>& prices) {
   const auto copies = copies_in(pattern, prices.size());
   std::int64_t value = 0;
   for (std::size_t p = 0; p < prices.size(); ++p) value += copies[p] * prices[p];
@@ -50,7 +50,7 @@ TEST(LengthPricer, WritesPatternsWorthWhatItSays) {
   ASSERT_GT(lengths.size(), 10u);
   for (const PricedLength& l : lengths) {
     const Pattern pattern = pricer.pattern(l, ways);
-    EXPECT_GE(value_of(pattern, prices), l.value);
+    EXPECT_GE(priced(pattern, prices), l.value);
     EXPECT_EQ(pattern.length, l.length);
     EXPECT_EQ(pattern.fold.way, ways[static_cast<std::size_t>(l.way)]);
     EXPECT_LE(Wide(l.value), pricer.most_by_area(l.length));

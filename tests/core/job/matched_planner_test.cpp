@@ -10,6 +10,7 @@
 #include "core/support/dice.h"
 #include "core/support/fold_ways.h"
 #include "core/support/lengths.h"
+#include "core/support/planned.h"
 #include "core/support/slow_matched.h"
 #include "inspect/inspect_plan.h"
 #include "job/defaults.h"
@@ -21,6 +22,7 @@ using test::kHalf;
 using test::kOpen;
 using test::kOpenEndToEnd;
 using test::mm;
+using test::planned;
 
 // Seats of 450 × 500 that begin at the start of a repeat of 640 along, three side
 // by side on 1400 of usable cloth.
@@ -37,12 +39,6 @@ Job seats() {
   job.losses.squaring = mm(20);
   job.losses.allowance = mm(20);
   return job;
-}
-
-Plan planned(const Job& job, const FoldWay& way) {
-  const auto plan = plan_roll(job, 0, way, Aim::most_worth);
-  EXPECT_TRUE(plan) << way_name(way) << ": " << plan.problem().what;
-  return plan ? *plan : Plan{};
 }
 
 // Repeats begin at 100, 740, … 4580; the last seat that ends before 4980 − 10 (half

@@ -13,7 +13,7 @@ namespace {
 using test::kHalf;
 using test::kOpenEndToEnd;
 
-Job cushions() {
+Job cushions_of_two_rolls() {
   Job job = test::cushions();
   job.rolls = {test::cushion_cloth("grey", Length::mm(3000)), test::cushion_cloth("blue")};
   return job;
@@ -21,7 +21,7 @@ Job cushions() {
 
 // One planner for many ways gives each the plan that a fresh one gives it.
 TEST(RollPlanner, PlansNoWayDifferentlyAfterAnother) {
-  const Job job = cushions();
+  const Job job = cushions_of_two_rolls();
   for (const Aim aim : {Aim::most_worth, Aim::worth_less_time}) {
     RollPlanner shared(job, 1, aim, {});
     for (const FoldWay& way : all_ways(5)) {
@@ -35,7 +35,7 @@ TEST(RollPlanner, PlansNoWayDifferentlyAfterAnother) {
 }
 
 TEST(RollPlanner, PlansTheRollThatIsAskedFor) {
-  const Job job = cushions();
+  const Job job = cushions_of_two_rolls();
   const auto plan = RollPlanner(job, 0, Aim::most_worth, {}).plan(kHalf);
   ASSERT_TRUE(plan);
   EXPECT_EQ(plan->roll, 0);
@@ -58,7 +58,7 @@ TEST(RollPlanner, FindsRoomForPanelsOnATableOfManyPlaces) {
 }
 
 TEST(RollPlanner, StacksNoMoreThanTheCutterTakes) {
-  Job job = cushions();
+  Job job = cushions_of_two_rolls();
   job.cutter = {Length::mm(4), 12};  // two plies of 1 mm a length: two lengths
   const auto plan = RollPlanner(job, 1, Aim::most_worth, {}).plan(kHalf);
   ASSERT_TRUE(plan);
@@ -71,7 +71,7 @@ TEST(RollPlanner, StacksNoMoreThanTheCutterTakes) {
 }
 
 TEST(RollPlanner, CutsNoLengthThatTheTableCannotHold) {
-  Job job = cushions();
+  Job job = cushions_of_two_rolls();
   job.table.length = Length::mm(900);
   for (const bool end_to_end : {false, true}) {
     const FoldWay way{FoldKind::selvedge_to_selvedge, 2, end_to_end, true};
@@ -85,7 +85,7 @@ TEST(RollPlanner, CutsNoLengthThatTheTableCannotHold) {
 }
 
 TEST(RollPlanner, NamesTheReasonOfARefusal) {
-  Job job = cushions();
+  Job job = cushions_of_two_rolls();
   job.rolls[0].fabric.nap = Nap::one_way;
   const auto plan =
       RollPlanner(job, 0, Aim::most_worth, {}).plan(kOpenEndToEnd);

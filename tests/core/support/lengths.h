@@ -25,6 +25,7 @@ constexpr Span u(std::int64_t from, std::int64_t to) { return {u(from), u(to)}; 
 constexpr Rect u_rect(std::int64_t x0, std::int64_t x1, std::int64_t y0, std::int64_t y1) {
   return {u(x0, x1), u(y0, y1)};
 }
+inline constexpr Length kUnit = u(1);
 constexpr int units_of(Length length) { return static_cast<int>(length.units()); }
 inline std::vector<Length> lengths(const std::vector<int>& units) {
   std::vector<Length> list;
