@@ -5,10 +5,12 @@
 #include <QImage>
 #include <QPainter>
 
+#include "core/support/lengths.h"
+
 namespace foldyard {
 namespace {
 
-Span mm(int from, int to) { return {Length::mm(from), Length::mm(to)}; }
+using test::mm;
 
 // 1500 folded at 750, the left half over the right: x 740 … 770 lies at u 0 … 10
 // of the left ply and 0 … 20 of the right.

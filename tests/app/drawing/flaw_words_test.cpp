@@ -4,12 +4,13 @@
 
 #include "app/drawing/plain_words.h"
 #include "app/drawing/sample_plans.h"
+#include "core/support/lengths.h"
 #include "job/lost_panels.h"
 
 namespace foldyard {
 namespace {
 
-Span mm(int from, int to) { return {Length::mm(from), Length::mm(to)}; }
+using test::mm;
 
 // Carriers on 14 lengths of 940 from 100 on, half of 40 before each pattern:
 // that of length 2 begins at 1060. A stain 320 behind that, under the panels on

@@ -3,15 +3,14 @@
 #include <algorithm>
 #include <numeric>
 
+#include "core/support/lengths.h"
 #include "fold/fold_map.h"
 
 namespace foldyard::samples {
 
 namespace {
 
-Length mm(std::int64_t n) {
-  return Length::mm(n);
-}
+using test::mm;
 
 // Panels one above the other from v = 0, in one strip of the folded cloth.
 struct Strip {
