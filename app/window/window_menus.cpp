@@ -47,6 +47,11 @@ void MainWindow::make_edit_menu() {
   auto* redo = history.createRedoAction(this, tr("&Redo"));
   undo->setShortcut(QKeySequence::Undo);
   redo->setShortcut(QKeySequence::Redo);
+  // Connected behind those of the actions, so these words stay.
+  connect(&history, &QUndoStack::undoTextChanged, undo,
+          [undo](const QString& edit) { undo->setText(edit.isEmpty() ? tr("&Undo") : tr("&Undo: %1").arg(edit)); });
+  connect(&history, &QUndoStack::redoTextChanged, redo,
+          [redo](const QString& edit) { redo->setText(edit.isEmpty() ? tr("&Redo") : tr("&Redo: %1").arg(edit)); });
   menu->addAction(undo);
   menu->addAction(redo);
   menu->addSeparator();

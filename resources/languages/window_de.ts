@@ -2433,6 +2433,14 @@
         <source>New job</source>
         <translation>Neues Projekt</translation>
     </message>
+    <message>
+        <source>&amp;Undo: %1</source>
+        <translation>&amp;Rückgängig: %1</translation>
+    </message>
+    <message>
+        <source>&amp;Redo: %1</source>
+        <translation>&amp;Wiederholen: %1</translation>
+    </message>
 </context>
 <context>
     <name>foldyard::MeasureDialog</name>

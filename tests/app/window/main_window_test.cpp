@@ -101,12 +101,14 @@ TEST_F(MainWindowTest, UndoesAndRedoesByTheMenuWithWords) {
   type(window.shelf()->form()->field(1)->line(), "10 m");
   auto* undo = action("Undo");
   ASSERT_NE(undo, nullptr);
-  EXPECT_TRUE(undo->text().contains("length of “Moss”")) << undo->text().toStdString();
+  EXPECT_EQ(undo->text(), "&Undo: change the length of “Moss”");
   EXPECT_TRUE(window.isWindowModified());
   undo->trigger();
   EXPECT_EQ(window.document().job(), sample::job());
   EXPECT_FALSE(window.isWindowModified());
   EXPECT_EQ(window.shelf()->form()->field(1)->line()->text(), "5 m");
+  EXPECT_EQ(undo->text(), "&Undo");
+  EXPECT_EQ(action("Redo")->text(), "&Redo: change the length of “Moss”");
   action("Redo")->trigger();
   EXPECT_EQ(window.document().job().rolls[0].length, Length::mm(10000));
 }
