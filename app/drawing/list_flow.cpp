@@ -180,16 +180,15 @@ std::size_t fitting_lines(const std::vector<ListLine>& lines, std::size_t first,
          first;
 }
 
-std::vector<std::vector<ListLine>> list_pages(std::vector<ListLine> lines, const QSizeF& column) {
+std::vector<std::vector<ListLine>> list_pages(const std::vector<ListLine>& lines, const QSizeF& column) {
   std::vector<std::vector<ListLine>> pages;
-  auto first = lines.begin();
-  while (first != lines.end()) {
-    const std::vector<ListLine> again = said_again(lines, first);
-    first = lines.insert(first, again.begin(), again.end());
-    const std::size_t fitting = fitting_lines(lines, static_cast<std::size_t>(first - lines.begin()), column, 1);
-    const auto end = first + static_cast<std::ptrdiff_t>(std::max(again.size() + 1, fitting));
-    pages.emplace_back(first, end);
-    first = end;
+  for (auto first = lines.begin(); first != lines.end();) {
+    std::vector<ListLine> page = said_again(lines, first);
+    const std::size_t again = page.size();
+    page.insert(page.end(), first, lines.end());
+    page.resize(std::max(again + 1, fitting_lines(page, 0, column, 1)));
+    first += static_cast<std::ptrdiff_t>(page.size() - again);
+    pages.push_back(std::move(page));
   }
   return pages;
 }

@@ -38,7 +38,7 @@ std::size_t fitting_lines(const std::vector<ListLine>& lines, std::size_t first,
                           const QSizeF& column, int columns);
 // The lines of each page, where a page has one column of this size. A page that goes on with
 // a table says its heading ("Cuts, continued") and its head row again.
-std::vector<std::vector<ListLine>> list_pages(std::vector<ListLine> lines, const QSizeF& column);
+std::vector<std::vector<ListLine>> list_pages(const std::vector<ListLine>& lines, const QSizeF& column);
 // The least height at which all from `first` on fit, at most `limit`.
 double balanced_height(const std::vector<ListLine>& lines, std::size_t first, double column_width,
                        int columns, double limit);

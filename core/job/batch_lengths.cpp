@@ -22,21 +22,22 @@ int BatchLengths::keep(int kind, int way, Pattern pattern) {
     if (pool_[at].kind == kind && pool_[at].way == way && patterns_[at] == pattern) return i;
   }
   OrderLength length = length_of(kind, way, pattern);
-  const int index = static_cast<int>(pool_.size());
-  known_.try_emplace(Key{kind, way, length.size, length.yield}, index);
+  known_.try_emplace(Key{kind, way, length.size, length.yield}, static_cast<int>(pool_.size()));
+  return append(std::move(length), std::move(pattern));
+}
+
+int BatchLengths::append(OrderLength length, Pattern pattern) {
+  panels_ += std::ssize(pattern.panels);
   pool_.push_back(std::move(length));
   patterns_.push_back(std::move(pattern));
-  return index;
+  return static_cast<int>(pool_.size()) - 1;
 }
 
 int BatchLengths::add(int kind, int way, Pattern pattern) {
   OrderLength length = length_of(kind, way, pattern);
   const auto [found, is_new] =
       known_.try_emplace(Key{kind, way, length.size, length.yield}, static_cast<int>(pool_.size()));
-  if (!is_new) return found->second;
-  pool_.push_back(std::move(length));
-  patterns_.push_back(std::move(pattern));
-  return found->second;
+  return is_new ? append(std::move(length), std::move(pattern)) : found->second;
 }
 
 const FoldWay& BatchLengths::way(int length) const {

@@ -3,7 +3,10 @@
 // The lengths that the plan of an order may be put together from, each with the
 // pattern that it is cut by. Lengths of one kind, way and size that yield the same
 // are one: the first.
+//
+// Their patterns take memory. A search looks at the room() before it adds more than it needs.
 
+#include <algorithm>
 #include <map>
 #include <tuple>
 
@@ -16,18 +19,23 @@ namespace foldyard {
 
 class BatchLengths {
  public:
+  static constexpr std::int64_t kMostPanels = 500'000;
+
   BatchLengths(const Job& job, const BatchCase& c) : job_(job), case_(c) {}
 
   // way: index into the kind's ways. Gives the length's index.
   int add(int kind, int way, Pattern pattern);
   // The same, but that only a length of an equal pattern is the same one.
   int keep(int kind, int way, Pattern pattern);
+  // For how many panels.
+  std::int64_t room() const { return std::max<std::int64_t>(0, kMostPanels - panels_); }
   LengthPool& pool() { return pool_; }
   const LengthPool& pool() const { return pool_; }
   const Pattern& pattern(int length) const { return patterns_[ix(length)]; }
   const FoldWay& way(int length) const;
 
  private:
+  int append(OrderLength length, Pattern pattern);
   OrderLength length_of(int kind, int way, const Pattern& pattern) const;
 
   using Key = std::tuple<int, int, Length, std::vector<std::int64_t>>;
@@ -35,6 +43,7 @@ class BatchLengths {
   const BatchCase& case_;
   LengthPool pool_;
   std::vector<Pattern> patterns_;
+  std::int64_t panels_ = 0;  // on all patterns
   std::map<Key, int> known_;
 };
 

@@ -14,6 +14,7 @@ namespace foldyard {
 
 namespace {
 
+constexpr std::int64_t kFewPanels = 1000;       // on the one length that a market has at least
 constexpr std::int64_t kDearest = 1 << 20;  // a panel, about: so that tables keep to 64 bits
 
 double in_metres(Length length) { return length.in_mm() / 1000; }
@@ -65,8 +66,14 @@ Offer offer_of(const Market& market, const Asking& asking) {
   Offer offer;
   if (!pricer.sells()) return offer;
   std::vector<PricedLength> priced = pricer.lengths(asked_ways(kind, asking), kind.ways);
-  for (const PricedLength& l : worth_adding(priced, market, asking))
-    offer.lengths.push_back({l.way, pricer.pattern(l, kind.ways)});
+  std::int64_t room = asking.most_panels;
+  for (const PricedLength& l : worth_adding(priced, market, asking)) {
+    Pattern pattern = pricer.pattern(l, kind.ways);
+    const std::int64_t panels = std::ssize(pattern.panels);
+    if (panels > room && (!offer.lengths.empty() || panels > kFewPanels)) continue;
+    room -= panels;
+    offer.lengths.push_back({l.way, std::move(pattern)});
+  }
   if (asking.for_bound) {
     const auto add = [&](bool end_to_end) {
       for (const PricedLength& l : pricer.bounding(end_to_end))

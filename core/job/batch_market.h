@@ -40,6 +40,7 @@ struct Asking {
   bool for_bound = false;            // then also lengths that only bound
   std::int64_t steps = 0;
   const std::atomic<bool>* cancelled = nullptr;
+  std::int64_t most_panels = std::int64_t{1} << 40;  // on all lengths of a market; one of few it may have
 };
 
 // In the order of the markets; searched by several threads, each on its own.

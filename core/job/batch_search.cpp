@@ -83,22 +83,34 @@ FillTools BatchSearch::tools(bool with_last) {
 
 // Of each panel by itself every length, so that every panel can be cut.
 void BatchSearch::add_single_lengths(int kind) {
-  const BatchKind& of = case_.kinds[ix(kind)];
   const auto wanted = panels_wanted(order_);
   for (int p = 0; p < order_.panels; ++p) {
     const bool is_wanted = std::any_of(markets_.begin(), markets_.end(), [&](const Market& m) {
       return m.kind == kind && wanted[ix(m.cloth)][ix(p)];
     });
     if (!is_wanted) continue;
-    std::vector<std::int64_t> prices(ix(order_.panels), 0);
-    prices[ix(p)] = 1000;
-    LengthPricer pricer(job_, of.cloth, prices, budget_.steps, budget_.cancelled);
-    std::map<int, std::int64_t> most;  // by way
-    for (const PricedLength& l : pricer.lengths({of.ways.begin(), of.ways.begin() + of.priced})) {
-      if (l.value <= most[l.way]) continue;
-      most[l.way] = l.value;
-      lengths_.add(kind, l.way, pricer.pattern(l, of.ways));
-    }
+    add_single_lengths(kind, p);
+  }
+}
+
+// Each length holds more of the panel than the one before; together no more than a share of
+// what patterns may take, but the first is always there.
+void BatchSearch::add_single_lengths(int kind, int panel) {
+  constexpr std::int64_t kPrice = 1000;
+  const BatchKind& of = case_.kinds[ix(kind)];
+  std::vector<std::int64_t> prices(ix(order_.panels), 0);
+  prices[ix(panel)] = kPrice;
+  LengthPricer pricer(job_, of.cloth, prices, budget_.steps, budget_.cancelled);
+  std::map<int, std::int64_t> most;  // panels, by way
+  std::int64_t room = BatchLengths::kMostPanels / 2 / order_.kinds / order_.panels;
+  bool has_any = false;
+  for (const PricedLength& l : pricer.lengths({of.ways.begin(), of.ways.begin() + of.priced})) {
+    const std::int64_t panels = l.value / kPrice;
+    if (panels <= most[l.way] || (has_any && panels > room)) continue;
+    most[l.way] = panels;
+    room -= panels;
+    has_any = true;
+    lengths_.add(kind, l.way, pricer.pattern(l, of.ways));
   }
 }
 
@@ -112,8 +124,13 @@ void BatchSearch::add_by_area(const Market& market) {
   LengthPricer pricer(job_, of.cloth, prices, budget_.steps, budget_.cancelled);
   const std::vector<PricedLength> all = pricer.lengths({of.ways.begin(), of.ways.begin() + 1});
   const std::size_t stride = std::max<std::size_t>(1, all.size() / 12);
-  for (std::size_t i = all.size(); i >= 1; i = i > stride ? i - stride : 0)
-    lengths_.add(market.kind, all[i - 1].way, pricer.pattern(all[i - 1], of.ways));
+  std::int64_t room = BatchLengths::kMostPanels / 4 / std::ssize(markets_);
+  for (std::size_t i = all.size(); i >= 1; i = i > stride ? i - stride : 0) {
+    Pattern pattern = pricer.pattern(all[i - 1], of.ways);
+    if (std::ssize(pattern.panels) > room) continue;
+    room -= std::ssize(pattern.panels);
+    lengths_.add(market.kind, all[i - 1].way, std::move(pattern));
+  }
 }
 
 void BatchSearch::add_first_lengths() {
@@ -149,15 +166,17 @@ void BatchSearch::price_out(Stage& stage) {
 
 std::vector<Offer> BatchSearch::offers_at(const Stage& stage, const OrderPrices& prices, bool for_bound, std::int64_t steps) const {
   Asking asking{job_, case_, prices, {}, stage.end_to_end, for_bound, steps, budget_.cancelled};
+  asking.most_panels = lengths_.room() / std::ssize(markets_);
   for (int s = 0; s < std::ssize(order_.sources); ++s) asking.metre_prices.push_back(stage.model.metre_price(s));
   return offers_of(markets_, asking);
 }
 
-// False where all were known.
+// False where all were known, or there is no room for more.
 bool BatchSearch::add_offered(const std::vector<Offer>& offers) {
   const std::size_t known = lengths_.pool().size();
   for (std::size_t m = 0; m < markets_.size(); ++m)
-    for (const auto& [way, pattern] : offers[m].lengths) lengths_.add(markets_[m].kind, way, pattern);
+    for (const auto& [way, pattern] : offers[m].lengths)
+      if (lengths_.room() > 0) lengths_.add(markets_[m].kind, way, pattern);
   return lengths_.pool().size() > known;
 }
 

@@ -50,6 +50,7 @@ class BatchSearch {
   OrderState kept_state();
   void add_first_lengths();
   void add_single_lengths(int kind);
+  void add_single_lengths(int kind, int panel);
   void add_by_area(const Market& market);
   void allow_all(Stage& stage) const;
   void price_out(Stage& stage);

@@ -7,6 +7,7 @@
 #include "goods/sewing_time.h"
 #include "job/as_roll.h"
 #include "job/check_pins.h"
+#include "job/most_abreast.h"
 #include "job/most_cutting.h"
 #include "measure/index.h"
 #include "measure/wide.h"
@@ -42,7 +43,9 @@ class OrderChecker {
     for (std::size_t i = 0; i < job_.order.lines.size(); ++i) line(at("order.lines", i) + ".", job_.order.lines[i]);
     aims();
     if (!faults_.fault()) sewing_fits();
-    if (!faults_.fault()) cutting_fits();
+    if (faults_.fault()) return;
+    cutting_fits();
+    rows_fit();
     check_pins(faults_, job_);
   }
 
@@ -267,6 +270,12 @@ class OrderChecker {
     if (job_.order.lines.empty() || most_cutting_hours(job_) <= limits::kMostCuttingHours) return;
     faults_.keep("rolls", say("cutting all rolls may take more than %1 hours", limits::kMostCuttingHours),
                  say("plan fewer rolls or larger panels, or correct the seconds of the steps"));
+  }
+
+  void rows_fit() {
+    if (job_.order.lines.empty() || most_abreast(job_) <= limits::kMostAbreast) return;
+    faults_.keep("rolls", say("side by side across all rolls lie more than %1 panels of all kinds", limits::kMostAbreast),
+                 say("plan fewer rolls or fewer kinds of panels at once"));
   }
 
   void aims() {

@@ -15,6 +15,23 @@ bool must_match_on(const Roll& cloth, const Panel& panel) {
   return cloth.fabric.repeat.is_any() && panel.match != Match::none;
 }
 
+constexpr std::int64_t kMostPanelsALength = 10'000;
+
+// The tables of one kind of cloth; those of some are made at once.
+constexpr std::int64_t kTableBytes = std::int64_t{48} << 20;
+
+// The longest that holds so many of the smallest panel; each panel lies on it.
+Length longest_of(const std::vector<Panel>& panels, Length width) {
+  Area smallest = panels.front().area();
+  Length largest;
+  for (const Panel& p : panels) {
+    smallest = std::min(smallest, p.area());
+    largest = std::max({largest, p.along, p.may_turn ? p.across : Length()});
+  }
+  const Wide most = Wide(kMostPanelsALength) * smallest.square_units() / width.units();
+  return std::max(largest, most < kLongest.units() ? Length::units(static_cast<std::int64_t>(most)) : kLongest);
+}
+
 Roll bare(Roll cloth) {
   cloth.flaws.clear();
   return cloth;
@@ -41,14 +58,18 @@ LengthPricer::LengthPricer(const Job& job, const Roll& cloth, const std::vector<
     sold_.panels.back().at_most.reset();
     panels_.push_back(static_cast<int>(p));
   }
-  if (!panels_.empty())
-    planner_ = std::make_unique<RollPlanner>(sold_, 0, Aim::most_worth, SearchBudget{steps, cancelled});
+  if (panels_.empty()) return;
+  const Length longest = longest_of(sold_.panels, cloth.fabric.usable_width());
+  is_shortened_ = longest < std::min(job.table.length, cloth_to_cut(cloth, job.losses).size() - job.losses.allowance);
+  sold_.table.length = std::min(job.table.length, longest);
+  planner_ = std::make_unique<RollPlanner>(sold_, 0, Aim::most_worth,
+                                           SearchBudget{steps, cancelled, nullptr, nullptr, kTableBytes});
 }
 
 bool LengthPricer::is_whole() const {
   if (!planner_) return true;
   const bool is_stopped = cancelled_ && cancelled_->load(std::memory_order_relaxed);
-  return !is_stopped && !planner_->tables().is_thinned();
+  return !is_stopped && !is_shortened_ && !planner_->tables().is_thinned();
 }
 
 Wide LengthPricer::most_by_area(Length length) const {

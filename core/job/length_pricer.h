@@ -11,7 +11,10 @@
 // not: open cloth bounds every fold (docs/method.md, section 2), and open cloth
 // folded end to end those that are folded so besides.
 //
-// is_whole: no place was left out; else what is found can be cut, but more may be
+// A length holds at most about 10 000 panels: where more would lie on one, longer ones are
+// left out, except as the largest panel needs them.
+//
+// is_whole: no place and no length was left out; else what is found can be cut, but more may be
 // had, and most_by_area() bounds them.
 //
 // Example: panels 450 × 900 at 5 on cloth 1480 wide: a length of 900 gives 15.
@@ -71,6 +74,7 @@ class LengthPricer {
   const Roll& cloth_;
   Job sold_;                 // with the panels that sell, worth their prices
   std::vector<int> panels_;  // of job, by panel of sold_
+  bool is_shortened_ = false;
   const std::atomic<bool>* cancelled_;
   std::unique_ptr<RollPlanner> planner_;  // null where nothing sells
   std::map<FoldWay, Searched> searched_;

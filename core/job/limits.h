@@ -93,6 +93,7 @@ inline constexpr NumberLimit kSewingMs{0, 86'400'000};             // a day
 inline constexpr NumberLimit kSittingMs{60'000, 86'400'000};
 inline constexpr std::int64_t kMostSittings = 100'000;  // that all pieces of an order take to sew
 inline constexpr std::int64_t kMostCuttingHours = 4'000'000;  // of all rolls (core/job/most_cutting.h)
+inline constexpr std::int64_t kMostAbreast = 250'000;         // on all rolls of a batch (core/job/most_abreast.h)
 inline constexpr NumberLimit kLabels{0, 1'000};
 inline constexpr NumberLimit kInAPiece{1, 1'000};
 inline constexpr NumberLimit kPieces{0, 100'000};

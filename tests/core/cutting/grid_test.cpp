@@ -77,6 +77,20 @@ TEST(Grid, FindsTheFloorWhereAllPlacesShareAUnit) {
   EXPECT_EQ(grid.floor_index(Length::units(100'000)), 2);
 }
 
+// Beyond 2^20 steps of the unit they share, 1, the floor is searched for.
+TEST(Grid, FindsTheFloorWhereStepsWouldBeTooMany) {
+  const Grid grid(lengths({300'001, 450'000, 2'000'000}));
+  EXPECT_EQ(grid.floor_index(Length::units(300'000)), -1);
+  EXPECT_EQ(grid.floor_index(Length::units(300'001)), 0);
+  EXPECT_EQ(grid.floor_index(Length::units(449'999)), 0);
+  EXPECT_EQ(grid.floor_index(Length::units(450'000)), 1);
+  EXPECT_EQ(grid.index_of(Length::units(450'000)), 1);
+  EXPECT_EQ(grid.floor_index(Length::units(1'999'999)), 1);
+  EXPECT_EQ(grid.floor_index(Length::units(2'000'000)), 2);
+  EXPECT_EQ(grid.floor_index(Length::units(9'000'000)), 2);
+  EXPECT_EQ(grid.floor_index(Length::units(-1)), -1);
+}
+
 // Of 3 and 5 up to 15, one size alone gives 3 6 9 12 15 and 5 10, both 8 11 13 14.
 TEST(NormalPlaces, KeepAllThereIsRoomFor) {
   EXPECT_EQ(places(normal_places(lengths({3, 5}), Length::units(15), 11)),

@@ -1,5 +1,6 @@
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <random>
 
 #include "core/inspect/sound_plans.h"
@@ -99,6 +100,19 @@ bool is_in_taken_rect(const Rect& rect, const std::vector<Rect>& tiles) {
     if (tile.overlaps(rect)) return true;
   }
   return false;
+}
+
+// Three rests of 1500 × 1200: the right one lies there, then the middle one comes and lies on
+// the left; what they lose is as much, so the areas agree.
+TEST(InspectCover, FindsAnOverlapToTheLeftOfAPlaceThatIsTaken) {
+  Sound sound = bare({kOpen, {}, {0}, 1500, 1, 1200});
+  sound.roll().fabric.selvedge = Length();
+  sound.job.losses.keep_across = Length::mm(1'000'000);
+  sound.pattern().rests = {{RestKind::offcut, mm_rect(0, 800, 0, 1200)},
+                           {RestKind::offcut, mm_rect(500, 1000, 600, 1200)},
+                           {RestKind::offcut, mm_rect(1000, 1500, 0, 1200)}};
+  const std::vector<std::string> found = inspect_plan(sound.job, sound.plan);
+  EXPECT_NE(std::find(found.begin(), found.end(), "Pattern 1: rest 1 and rest 2 overlap."), found.end());
 }
 
 // The sweep against every pair: random rests on a cloth of 12 × 12 cells of

@@ -30,5 +30,20 @@ TEST(BatchLengths, KeepsEachLengthOnceWithItsPattern) {
   EXPECT_EQ(lengths.way(0), FoldWay{});
 }
 
+TEST(BatchLengths, HaveRoomForSoManyPanels) {
+  const Job job = test::order_job();
+  const Result<BatchCase> c = batch_case(job);
+  BatchLengths lengths(job, *c);
+  EXPECT_EQ(lengths.room(), BatchLengths::kMostPanels);
+  Pattern pattern;
+  pattern.panels.resize(BatchLengths::kMostPanels - 1);
+  lengths.add(0, 0, pattern);
+  lengths.add(0, 0, pattern);  // the same again takes none
+  EXPECT_EQ(lengths.room(), 1);
+  pattern.length = Length::mm(900);
+  lengths.keep(0, 0, pattern);
+  EXPECT_EQ(lengths.room(), 0);
+}
+
 }  // namespace
 }  // namespace foldyard

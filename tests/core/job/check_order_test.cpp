@@ -36,6 +36,27 @@ void cut_small(Job& job, std::int64_t hours) {
   job.pace.mark = job.pace.handle = Duration::ms(hours * 3'600'000 / 2 / 3 / 800'000 / 5);
 }
 
+// 200 rolls and 50 panels of products, the panels 2 cm wide.
+void crowd(Job& job, Length usable) {
+  const Roll roll = job.rolls[0];
+  const Panel panel{"", Length::mm(20), Length::mm(30), false, true, Worth::whole(1)};
+  job.order.lines[0].each_at_least = 0;
+  job.order.lines[0].rules.clear();
+  job.products[0].panels.clear();
+  job.rolls.clear(), job.panels.clear();
+  for (int i = 0; i < 200; ++i) {
+    job.rolls.push_back(roll);
+    job.rolls.back().name += " " + std::to_string(i);
+    job.rolls.back().length = Length::mm(5'000);
+    job.rolls.back().fabric.width = usable + roll.fabric.selvedge * 2;
+  }
+  for (int i = 0; i < 50; ++i) {
+    job.panels.push_back(panel);
+    job.panels.back().name = std::to_string(i);
+    job.products[0].panels.push_back({i, 1, {}});
+  }
+}
+
 const test::Damage kOrderFaults[] = {
     {"as it is", [](Job&) {}, ""},
     {"other marks on one cloth", [](Job& j) { j.rolls[1].marks = {"printed"}; },
@@ -117,6 +138,10 @@ const test::Damage kOrderFaults[] = {
     {"too much cutting", [](Job& j) { cut_small(j, 4'001'000); },
      "rolls: cutting all rolls may take more than 4000000 hours; plan fewer rolls or larger panels, or correct the "
      "seconds of the steps."},
+    {"as many panels abreast as there may be", [](Job& j) { crowd(j, Length::mm(519)); }, ""},
+    {"too many panels abreast", [](Job& j) { crowd(j, Length::mm(520)); },
+     "rolls: side by side across all rolls lie more than 250000 panels of all kinds; plan fewer rolls or fewer kinds of "
+     "panels at once."},
     {"panels on hand of other marks", [](Job& j) { j.on_hand = {{0, "moss", {"printed"}, 3}}; },
      "on_hand[0].marks: the panels are of the cloth \"moss\" and have other marks than its rolls; give them the same "
      "marks."},

@@ -20,8 +20,6 @@ std::int64_t priced(const Pattern& pattern, const std::vector<std::int64_t>& pri
   return value;
 }
 
-// Of bodies alone three go side by side into 1380, in lengths of 900 and 1800 up to
-// the table's 2500.
 // 5 × 5 mm is one, and what is less than that is nothing.
 TEST(LengthPricer, PricesPanelsByTheirArea) {
   Job job;
@@ -29,6 +27,8 @@ TEST(LengthPricer, PricesPanelsByTheirArea) {
   EXPECT_EQ(prices_by_area(job), (std::vector<std::int64_t>{201, 1}));
 }
 
+// Of bodies alone three go side by side into 1380, in lengths of 900 and 1800 up to
+// the table's 2500.
 TEST(LengthPricer, GivesTheLengthsOfOnePanel) {
   const Job job = test::order_job();
   LengthPricer pricer(job, job.rolls[0], {5, 0, 0}, 40'000'000);
@@ -39,6 +39,21 @@ TEST(LengthPricer, GivesTheLengthsOfOnePanel) {
   EXPECT_EQ(lengths[1].length, Length::mm(1800));
   EXPECT_EQ(lengths[1].value, 30);
   EXPECT_TRUE(pricer.is_whole());
+}
+
+// 1380 × 362.3 mm holds 10 000 panels of 5 × 10 mm, and the table takes 2500.
+TEST(LengthPricer, LeavesLengthsOfVeryManyPanelsOut) {
+  Job job = test::order_job();
+  job.panels[2].across = Length::mm(5), job.panels[2].along = Length::mm(10);
+  LengthPricer pricer(job, job.rolls[0], {0, 0, 3}, 40'000'000);
+  const auto lengths = pricer.lengths(kOpenOnly);
+  ASSERT_FALSE(lengths.empty());
+  EXPECT_EQ(lengths.back().length, Length::mm(360));
+  EXPECT_EQ(lengths.back().value, 276 * 36 * 3);
+  EXPECT_FALSE(pricer.is_whole());
+  // But none that a larger panel needs.
+  LengthPricer with_bodies(job, job.rolls[0], {1, 0, 3}, 40'000'000);
+  EXPECT_EQ(with_bodies.lengths(kOpenOnly).back().length, Length::mm(900));
 }
 
 TEST(LengthPricer, WritesPatternsWorthWhatItSays) {

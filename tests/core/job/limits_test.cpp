@@ -183,7 +183,7 @@ TEST(EveryLimit, HoldAtTheirEndsAndNotBeyond) {
 TEST(EveryLimit, AreAllTriedHere) {
   std::ifstream file(FOLDYARD_SOURCE_DIR "/core/job/limits.h");
   const std::string header{std::istreambuf_iterator<char>(file), {}};
-  std::set<std::string> tried{"kMostCuttingHours", "kMostPanelsOnRoll", "kMostSittings"};
+  std::set<std::string> tried{"kMostAbreast", "kMostCuttingHours", "kMostPanelsOnRoll", "kMostSittings"};
   for (const LimitRow& row : kLimitRows) tried.insert(row.limit);
   static const std::regex kName(R"(constexpr (?:\w|:)+ (k\w+))");
   std::size_t count = 0;
