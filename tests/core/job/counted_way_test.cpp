@@ -144,7 +144,7 @@ TEST(CountedWay, IsSoundWheneverItIsStopped) {
   const auto search = [&](const SearchBudget& budget) {
     return CountedWay(job, 0, Aim::worth_less_time, kHalf, hand, budget).run(12);
   };
-  test::stop_at_moments(10, search, [&](const Result<Plan>& found, const Result<Plan>& whole) {
+  test::stop_at_moments(10, 40'000'000, search, [&](const Result<Plan>& found, const Result<Plan>& whole) {
     ASSERT_TRUE(whole);
     if (!found) {
       EXPECT_NE(found.problem().what.find("stopped"), std::string::npos) << found.problem().what;
