@@ -231,7 +231,8 @@ TEST(NearCells, TrimsTheLongSideOfARestFirst) {
     const auto sized = [&](int a, int b) { return on_its_side ? std::pair(b, a) : std::pair(a, b); };
     std::vector<Shape> shapes;
     for (const auto& [size, gain] : {std::pair{sized(5, 10), 50}, {sized(3, 2), 30}, {sized(9, 10), 1}})
-      shapes.push_back({test::u(size.first), test::u(size.second), static_cast<int>(shapes.size()), false, false, gain});
+      shapes.push_back(
+          {test::u(size.first), test::u(size.second), static_cast<int>(shapes.size()), false, false, gain});
     TableSet tables(shapes, {false, 0, 1}, {shapes[2].across, shapes[2].along, test::u(1)});
     const std::vector<std::int64_t> limits{1, 1, 1};
     const limited::Counting counting(limits);

@@ -117,5 +117,27 @@ TEST(NearStrips, KeepsTheShorterOfLaysThatGiveAsMuch) {
   }
 }
 
+// More steps than pass between two looks at the flag.
+TEST(NearStrips, StopsWhenItIsCancelled) {
+  const std::vector<std::int64_t> limits{4, 4, 4};
+  const limited::Counting counting(limits);
+  const std::vector<int> limit_of{0, 1, 2};
+  Fabric fabric;
+  fabric.width = mm(360);
+  const Layouts layouts = layouts_of(test::kThirds, fabric, {mm(5), mm(20), mm(1000)});
+  const std::vector<Shape> shapes{{mm(40), mm(30), 0, false, true, 9},
+                                  {mm(31), mm(30), 1, false, true, 7},
+                                  {mm(53), mm(30), 2, false, true, 12}};
+  std::atomic<bool> cancelled = false;
+  for (const bool stop : {false, true}) {
+    TableSet tables(shapes, {}, {fabric.width, mm(30), mm(5)});
+    cancelled = stop;
+    NearStrips near(tables, layouts, false, counting, limit_of, limits, {30'000'000, 500'000, &cancelled});
+    near.allow(0, 1, mm(30), 78, 9, 0);
+    EXPECT_EQ(near.find(), !stop);
+    EXPECT_GE(near.steps(), 4096);
+  }
+}
+
 }  // namespace
 }  // namespace foldyard

@@ -141,10 +141,10 @@ TEST(CountedWay, IsSoundWheneverItIsStopped) {
   const Job job = dear_cushions();
   Hand hand;
   hand.at_least = {{"seat", 3}, {"arm", 15}};
-  const auto search = [&](const SearchBudget& budget) {
-    return CountedWay(job, 0, Aim::worth_less_time, kHalf, hand, budget).run(12);
+  const auto search = [&](const std::atomic<bool>* stopped) {
+    return CountedWay(job, 0, Aim::worth_less_time, kHalf, hand, SearchBudget{40'000'000, stopped}).run(12);
   };
-  test::stop_at_moments(10, 40'000'000, search, [&](const Result<Plan>& found, const Result<Plan>& whole) {
+  test::stop_at_moments(10, search, [&](const Result<Plan>& found, const Result<Plan>& whole) {
     ASSERT_TRUE(whole);
     if (!found) {
       EXPECT_NE(found.problem().what.find("stopped"), std::string::npos) << found.problem().what;

@@ -102,8 +102,10 @@ TEST(LimitedWay, BoundsWhatCannotBeCounted) {
 TEST(LimitedWay, IsSoundWheneverItIsStopped) {
   const Job job = few_cushions();
   for (const Aim aim : {Aim::most_worth, Aim::worth_less_time}) {
-    const auto search = [&](const SearchBudget& budget) { return LimitedWay(job, 0, aim, kHalf, budget, {}).run(12); };
-    test::stop_at_moments(10, 100'000, search, [&](const Result<Plan>& found, const Result<Plan>& whole) {
+    const auto search = [&](const std::atomic<bool>* stopped) {
+      return LimitedWay(job, 0, aim, kHalf, SearchBudget{100'000, stopped}, {}).run(12);
+    };
+    test::stop_at_moments(10, search, [&](const Result<Plan>& found, const Result<Plan>& whole) {
       ASSERT_TRUE(whole);
       if (!found) {
         EXPECT_NE(found.problem().what.find("stopped"), std::string::npos) << found.problem().what;

@@ -273,10 +273,10 @@ TEST(MatchedPlanner, IsSoundWheneverItIsStopped) {
   Job job = seats();
   job.panels.push_back({"pouch", mm(200), mm(300), true, true, Worth::whole(1)});
   job.panels[1].match = Match::centred;
-  const auto search = [&](const SearchBudget& budget) {
-    return MatchedPlanner(job, 0, Aim::most_worth, budget).plan(kHalf);
+  const auto search = [&](const std::atomic<bool>* stopped) {
+    return MatchedPlanner(job, 0, Aim::most_worth, SearchBudget{2'000'000, stopped}).plan(kHalf);
   };
-  test::stop_at_moments(10, 2'000'000, search, [&](const Result<Plan>& found, const Result<Plan>& whole) {
+  test::stop_at_moments(10, search, [&](const Result<Plan>& found, const Result<Plan>& whole) {
     ASSERT_TRUE(whole);
     if (!found) return;
     EXPECT_EQ(inspect_plan(job, *found), std::vector<std::string>());

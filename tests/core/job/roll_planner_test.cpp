@@ -167,10 +167,10 @@ TEST(RollPlanner, IsSoundWheneverItIsStopped) {
   Job job = test::cushions();
   job.rolls[0].flaws = {{mm(700, 730), mm(300, 330), "stain"}, {mm(3'100, 3'130), mm(900, 930), "hole"}};
   for (const Aim aim : {Aim::most_worth, Aim::worth_less_time}) {
-    const auto search = [&](const SearchBudget& budget) {
-      return RollPlanner(job, 0, aim, budget).plan(test::kThirds);
+    const auto search = [&](const std::atomic<bool>* stopped) {
+      return RollPlanner(job, 0, aim, SearchBudget{2'000'000, stopped}).plan(test::kThirds);
     };
-    test::stop_at_moments(8, 2'000'000, search, [&](const Result<Plan>& found, const Result<Plan>& whole) {
+    test::stop_at_moments(8, search, [&](const Result<Plan>& found, const Result<Plan>& whole) {
       ASSERT_TRUE(whole);
       if (!found) {
         EXPECT_NE(found.problem().what.find("stopped"), std::string::npos) << found.problem().what;

@@ -182,8 +182,10 @@ TEST(YieldRange, GoesNoFurtherThanIsWanted) {
 
 TEST(YieldRange, IsWholeOrRefusedWheneverItIsStopped) {
   const Job job = mixed_job(230, 14);
-  const auto search = [&](const SearchBudget& budget) { return yield_range(job, 0, kOpen, Aim::most_worth, budget); };
-  test::stop_at_moments(8, 40'000'000, search, [&](const Result<YieldRange>& found, const Result<YieldRange>& whole) {
+  const auto search = [&](const std::atomic<bool>* stopped) {
+    return yield_range(job, 0, kOpen, Aim::most_worth, SearchBudget{40'000'000, stopped});
+  };
+  test::stop_at_moments(8, search, [&](const Result<YieldRange>& found, const Result<YieldRange>& whole) {
     ASSERT_TRUE(whole);
     EXPECT_FALSE(found && !(*found == *whole));
     if (!found) {
