@@ -52,12 +52,14 @@ Job wide_job() {
 }
 
 #define LENGTH_ROW(limit, where, ...) \
-  LimitRow { #limit, where, limits::limit.least.units(), limits::limit.most.units(), [](Job& j, std::int64_t n) { const Length v = Length::units(n); __VA_ARGS__; } }
+  LimitRow { #limit, where, limits::limit.least.units(), limits::limit.most.units(), \
+             [](Job& j, std::int64_t n) { const Length v = Length::units(n); __VA_ARGS__; } }
 #define NUMBER_ROW(limit, where, ...) \
   LimitRow { #limit, where, limits::limit.least, limits::limit.most, [](Job& j, std::int64_t v) { __VA_ARGS__; } }
 // Up to so many.
 #define LIST_ROW(limit, where, ...) \
-  LimitRow { #limit, where, kNoEnd, static_cast<std::int64_t>(limits::limit), [](Job& j, std::int64_t n) { const auto v = static_cast<std::size_t>(n); __VA_ARGS__; } }
+  LimitRow { #limit, where, kNoEnd, static_cast<std::int64_t>(limits::limit), \
+             [](Job& j, std::int64_t n) { const auto v = static_cast<std::size_t>(n); __VA_ARGS__; } }
 
 template <class Named>
 void fill(std::vector<Named>& list, std::size_t count) {
@@ -120,9 +122,12 @@ const LimitRow kLimitRows[] = {
     NUMBER_ROW(kGramsOrNone, "rolls[0].measured.tube_give", auto by = weight(); by.tube.give = v; j.rolls[0].measured = by),
     NUMBER_ROW(kSquareMetreGrams, "rolls[0].measured.per_square_metre", auto by = weight(); by.per_square_metre.value = v; j.rolls[0].measured = by),
     NUMBER_ROW(kSquareMetreGive, "rolls[0].measured.per_square_metre_give", auto by = weight(); by.per_square_metre.give = v; j.rolls[0].measured = by),
-    LimitRow{"kMostFinished", "panels[0].sewn.height", kNoEnd, limits::kMostFinished.units(), [](Job& j, std::int64_t n) { sewn(j).height = Length::units(n); }},
-    LimitRow{"kMostTurning", "panels[0].sewn.hem", kNoEnd, limits::kMostTurning.units(), [](Job& j, std::int64_t n) { sewn(j).hem = Length::units(n); }},
-    LimitRow{"kMostHandles", "panels[0].sewn.handles", kNoEnd, limits::kMostHandles, [](Job& j, std::int64_t n) { sewn(j).handles = static_cast<int>(n); }},
+    LimitRow{"kMostFinished", "panels[0].sewn.height", kNoEnd, limits::kMostFinished.units(),
+             [](Job& j, std::int64_t n) { sewn(j).height = Length::units(n); }},
+    LimitRow{"kMostTurning", "panels[0].sewn.hem", kNoEnd, limits::kMostTurning.units(),
+             [](Job& j, std::int64_t n) { sewn(j).hem = Length::units(n); }},
+    LimitRow{"kMostHandles", "panels[0].sewn.handles", kNoEnd, limits::kMostHandles,
+             [](Job& j, std::int64_t n) { sewn(j).handles = static_cast<int>(n); }},
     LIST_ROW(kMostProducts, "products", fill(j.products, v)),
     LIST_ROW(kMostWebbings, "webbing", fill(j.webbings, v)),
     LIST_ROW(kMostEnds, "webbing[0].ends", j.webbings[0].ends.assign(v, Length::mm(5))),
