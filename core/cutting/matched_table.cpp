@@ -1,5 +1,7 @@
 #include "cutting/matched_table.h"
 
+#include <algorithm>
+
 #include "measure/index.h"
 
 namespace foldyard {
@@ -15,7 +17,10 @@ MatchedTable::MatchedTable(TableKind kind, const PhaseAxis& across, const PhaseA
   steps_.assign(n, Step{});
   offer_shapes();
   for (int y = 0; y < along.size(); ++y) {
-    if (cancelled && cancelled->load(std::memory_order_relaxed)) return;
+    if (cancelled && cancelled->load(std::memory_order_relaxed)) {
+      leave_from(y);
+      return;
+    }
     for (int x = 0; x < across.size(); ++x) {
       fill_cell(x, y);
       note_best(x, y);
@@ -31,6 +36,14 @@ void MatchedTable::offer_shapes() {
     const bool joint = kind_.joint_across || kind_.joint_along;
     if (s.gain > 0 && !(joint && (odd || !s.on_fold))) offer_shape(i);
   }
+}
+
+// Rows that are not filled hold nothing, not even single panels: what is best up to them is
+// not noted.
+void MatchedTable::leave_from(int y) {
+  const auto first = static_cast<std::ptrdiff_t>(index(0, y));
+  std::fill(cells_.begin() + first, cells_.end(), Cell{});
+  std::fill(steps_.begin() + first, steps_.end(), Step{});
 }
 
 // Whether what needs a phase on an axis lies in it; a joint axis has none.

@@ -72,6 +72,7 @@ class MatchedTable {
   std::int64_t cut_level(int x) const { return aim_.cut(across_[x].size.units()); }
 
   void offer_shapes();
+  void leave_from(int y);
   void offer_shape(int shape);
   bool is_in_phase(const PhasedShape& shape, int x, int y) const;
   void fill_cell(int x, int y);

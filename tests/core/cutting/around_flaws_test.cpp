@@ -53,6 +53,32 @@ TEST(AroundFlaws, CountsBothPliesBesideAJoint) {
   EXPECT_EQ(cuts.best(u_rect(0, 250, 0, 900), {u_rect(0, 20, 0, 1)}).gain, 2 * 2);
 }
 
+// Both of 123 on 246 of 250, a flaw on the 2 at the fold: the cut that parts them off lies 4
+// from the fold edge. Where 5 must be left only one fits, on both plies.
+TEST(AroundFlaws, CutNoStripOffTooNearAFoldEdge) {
+  for (const auto& [trim, gain] : {std::pair{4, 4}, {5, 2}}) {
+    std::vector<Panel> panels = one_panel(123, 900);
+    panels[0].on_fold = false;
+    TableSet set = tables(panels, 250, 900, trim);
+    const AroundCuts cuts(set.table({false, false, 2}), &set.table({true, false, 1}), Length::units(trim));
+    EXPECT_EQ(cuts.best(u_rect(0, 250, 0, 900), {u_rect(0, 2, 0, 900)}).gain, gain) << trim;
+  }
+}
+
+// Where each cut costs as much as the panel that it parts off is worth, none is made.
+TEST(AroundFlaws, CutOffNothingThatIsNotWorthTheCut) {
+  for (const auto& [per_cut, gain] : {std::pair{0, 3}, {1, 0}}) {
+    TableSet set(test::shapes_with_worth(one_panel(250, 900), Nap::none), {false, per_cut, 0},
+                 {Length::units(1000), Length::units(900), Length::units(5)});
+    const AroundCuts cuts(set.table({}), nullptr, Length::units(5));
+    const std::vector<Rect> holes{u_rect(500, 520, 400, 410)};
+    EXPECT_EQ(cuts.best(u_rect(0, 1000, 0, 900), holes).gain, gain) << per_cut;
+    TreeBuilder builder(&set.shapes());
+    cuts.fill(builder, builder.add(u_rect(0, 1000, 0, 900)), holes);
+    EXPECT_EQ(builder.take_tree().nodes.size() == 1, gain == 0);
+  }
+}
+
 // Adds the taken panels and the cuts up; no panel may lie on a hole.
 Cell add_up(const CutTree& tree, const std::vector<Panel>& panels, const std::vector<Rect>& holes) {
   Cell found;

@@ -40,6 +40,35 @@ TEST(LimitedCloth, LeavesOutWhatCannotBeCut) {
   EXPECT_EQ(cloth.source[0], 3);  // of the problem's shapes
 }
 
+TEST(LimitedCloth, LeavesOutWhatGainsNothing) {
+  const Cloth cloth(problem(10, 10, {shape(2, 3, 0, 0), shape(3, 3, 0, -2), shape(3, 4, 0, 1)}, {5}));
+  EXPECT_EQ(cloth.source, std::vector<int>{2});
+}
+
+// One small panel alone gains little, all over the cloth more than the search counts to.
+TEST(LimitedCloth, IsOutOfRangeWhereFreeCopiesWouldGainTooMuch) {
+  EXPECT_TRUE(Cloth(problem(60, 1000, {shape(1, 1, 0, 1000)}, {1})).in_range);
+  EXPECT_FALSE(Cloth(problem(70, 1000, {shape(1, 1, 0, 1000)}, {1})).in_range);
+  EXPECT_FALSE(Cloth(problem(10, 10, {shape(1, 10, 0, 1 << 26)}, {1})).in_range);
+}
+
+// Where the trim is wider than the cloth, only half a panel may begin at the fold.
+TEST(LimitedCloth, HasNoPlaceForATrimThatIsTooWide) {
+  LimitedProblem p = problem(8, 2, {shape(9, 2, 0), shape(3, 2, 0)}, {2});
+  p.joint = true;
+  p.fold_trim = Length::units(9);
+  p.shapes[0].at_joint = true;
+  EXPECT_TRUE(Cloth(p).across[kJoint].list.empty());
+}
+
+// As large shapes of one panel as two, and one twice as large: by copies at most three times
+// the best, by area four of the small one.
+TEST(LimitedCloth, CountsUnevenShapesOfAPanelByCopyAndByArea) {
+  EXPECT_EQ(Cloth(problem(4, 2, {shape(2, 1, 0, 5), shape(1, 2, 0, 5)}, {3})).total_gain(), 15);
+  EXPECT_EQ(Cloth(problem(4, 2, {shape(2, 1, 0, 5), shape(2, 2, 0, 8)}, {3})).total_gain(), 20);
+  EXPECT_EQ(Cloth(problem(4, 2, {shape(2, 1, 0, 5), shape(2, 2, 0, 8)}, {2})).total_gain(), 16);
+}
+
 TEST(LimitedCloth, HasPlacesOnlyForSoManyCopies) {
   // 3 twice and 5 once: 3 5 6 8 11; 9 would take three of 3.
   const Cloth cloth(problem(12, 1, {shape(3, 1, 0), shape(5, 1, 1)}, {2, 1}));

@@ -5,6 +5,7 @@
 #include "core/cutting/limited_replay.h"
 #include "core/cutting/limited_throws.h"
 #include "core/cutting/limited_witness.h"
+#include "core/support/stopped_after.h"
 
 namespace foldyard {
 namespace {
@@ -94,6 +95,36 @@ TEST(LimitedSearch, CutsSomethingWhenItIsStoppedAtOnce) {
 TEST(LimitedSearch, IsHonestWhenCancelled) {
   const std::atomic<bool> cancelled{true};
   expect_honest({1'000'000, 1'000'000, &cancelled});
+}
+
+// A problem that takes a while: 300 × 200, open or beside a fold edge, of four panels.
+LimitedProblem long_problem(bool joint) {
+  LimitedProblem problem;
+  problem.joint = joint;
+  problem.width = Length::units(300);
+  problem.height = Length::units(200);
+  if (joint) problem.fold_trim = Length::units(3);
+  for (const auto& [across, along] : {std::pair{37, 41}, {29, 53}, {61, 23}, {19, 31}}) {
+    problem.limits.push_back(5);
+    test::add_panel(problem, across, along, across * along + along, true, false);
+    test::add_panel(problem, along, across, across * along + along, true, true);
+  }
+  return problem;
+}
+
+TEST(LimitedSearch, IsHonestWheneverItIsStopped) {
+  for (const bool joint : {false, true}) {
+    const LimitedProblem problem = long_problem(joint);
+    const auto search = [&](const std::atomic<bool>* stopped) {
+      return best_limited(problem, {60'000, 100'000, stopped});
+    };
+    test::stop_at_moments(12, search, [&](const LimitedAnswer& found, const LimitedAnswer& whole) {
+      expect_sound(problem, found);
+      EXPECT_GT(found.gain, 0);
+      EXPECT_LE(found.gain, whole.bound);
+      EXPECT_GE(found.bound, whole.gain);
+    });
+  }
 }
 
 // Copies of one panel may gain more in one shape than in another.

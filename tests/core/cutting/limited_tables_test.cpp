@@ -144,6 +144,20 @@ TEST(AroundTable, HoldsTheMostAroundEveryBuild) {
   });
 }
 
+// Stopped, a table says so, and holds no more than the finished one.
+TEST(InsideTable, HoldsLessWhereItIsStopped) {
+  const std::atomic<bool> stop = true;
+  for_thrown_prices([&](const Cloth& cloth, const Prices& prices) {
+    const InsideTable whole(cloth, prices), stopped(cloth, prices, &stop);
+    EXPECT_TRUE(whole.is_finished());
+    EXPECT_EQ(stopped.is_finished(), cloth.along.count() == 0);
+    for (int w = 1; w <= cloth.width; ++w)
+      for (int h = 1; h <= cloth.height; ++h) EXPECT_LE(stopped.most(cloth.root, w, h), whole.most(cloth.root, w, h));
+    EXPECT_TRUE(AroundTable(cloth, whole).is_finished());
+    EXPECT_FALSE(AroundTable(cloth, whole, &stop).is_finished());
+  });
+}
+
 TEST(Prices, AreGivenBackForEveryCopyAllowed) {
   LimitedProblem problem;
   problem.width = problem.height = Length::units(4);

@@ -89,5 +89,55 @@ TEST(MatchedStrips, WriteATreeWhoseCutsAreThoseCounted) {
   }
 }
 
+// Half of 4 is less than the trim of 3, so a flap begins with the trim; half of 6 is not.
+TEST(MatchedTables, HalveNoPanelToLessThanTheTrim) {
+  for (const auto& [across, flap] : {std::pair{4, 3 + 4}, {5, 3 + 5}, {6, 3}}) {
+    MatchedLimits limits{u(20), u(10), u(3), {}, {}, {}};
+    MatchedTables tables({{{u(across), u(5), 0, false, true, 1}, {}, {}}}, {}, limits);
+    EXPECT_EQ(tables.least_flap(), u(flap)) << across;
+  }
+}
+
+// Whichever axis has more places than may be, the tables say so.
+TEST(MatchedTables, SayWhichAreThinned) {
+  const std::vector<PhasedShape> shapes{{{u(3), u(4), 0, false, true, 1}, {}, {}},
+                                        {{u(4), u(3), 1, false, true, 1}, {}, {}}};
+  for (const bool wide : {false, true})
+    for (int most = 1; most < 40; ++most) {
+      MatchedLimits limits{u(wide ? 30 : 8), u(wide ? 8 : 30), u(1), {}, {}, {}};
+      MatchedTables whole(shapes, {}, limits);
+      limits.most_places = most;
+      MatchedTables tables(shapes, {}, limits);
+      const auto cut_off = [&](const PhaseAxis& axis) { return axis.size() > most; };
+      EXPECT_FALSE(whole.is_thinned());
+      if (cut_off(whole.across()) || cut_off(whole.along(false)) || cut_off(whole.along(true))) {
+        EXPECT_TRUE(tables.is_thinned()) << most;
+      }
+      if (most > 30) {
+        EXPECT_FALSE(tables.is_thinned()) << most;
+      }
+    }
+}
+
+// Unfinished tables give what can be cut, and no more than finished ones.
+TEST(MatchedStrips, GainNoMoreWhereTheirTablesAreStopped) {
+  test::Dice dice(5);
+  const std::atomic<bool> stop = true;
+  for (int round = 0; round < 20; ++round) {
+    const Small s = thrown_goods(dice);
+    MatchedLimits limits{s.fabric.usable_width(), u(s.height), u(1), {}, {}, {}};
+    MatchedTables whole(without_phases(s.shapes), {}, limits);
+    limits.cancelled = &stop;
+    MatchedTables stopped(without_phases(s.shapes), {}, limits);
+    EXPECT_TRUE(stopped.is_cancelled());
+    for (const FoldWay& way : all_ways(3)) {
+      const Layouts layouts = layouts_of(way, s.fabric, {u(1), whole.least_flap(), s.fabric.width});
+      for (int v = 0; v < whole.along(way.end_to_end).size(); ++v)
+        EXPECT_LE(matched_choice(stopped, layouts, way.end_to_end, 1, v).cell.gain,
+                  matched_choice(whole, layouts, way.end_to_end, 1, v).cell.gain);
+    }
+  }
+}
+
 }  // namespace
 }  // namespace foldyard

@@ -18,8 +18,8 @@ using test::mm;
 // Cloth 100 wide without selvedges, a panel 40 × 30 of gain 5 that may be cut on
 // the fold, at most 3; table sums along: 30.
 struct SampleStrips {
-  explicit SampleStrips(const FoldWay& fold)
-      : way(fold), layouts(layouts_of(fold, fabric(), {mm(5), mm(20), mm(1000)})) {}
+  explicit SampleStrips(const FoldWay& fold, const NearBudget& given = {}, const Objective& aimed = {})
+      : way(fold), layouts(layouts_of(fold, fabric(), {mm(5), mm(20), mm(1000)})), budget(given), aim(aimed) {}
 
   static Fabric fabric() {
     Fabric f;
@@ -40,8 +40,10 @@ struct SampleStrips {
   std::vector<int> limit_of{0};
   std::vector<std::int64_t> limits{3};
   limited::Counting counting{limits};
-  TableSet tables{{{mm(40), mm(30), 0, false, true, 5}}, {}, {mm(100), mm(30), mm(5)}};
-  NearStrips near{tables, layouts, false, counting, limit_of, limits, {}};
+  NearBudget budget;
+  Objective aim;
+  TableSet tables{{{mm(40), mm(30), 0, false, true, 5}}, aim, {mm(100), mm(30), mm(5)}};
+  NearStrips near{tables, layouts, false, counting, limit_of, limits, budget};
 };
 
 using ByCopies = std::map<std::int64_t, std::int64_t>;
@@ -65,6 +67,75 @@ TEST(NearStrips, WritesTheCutsOfAColumn) {
     for (const CutNode& n : sample.near.tree_of(c).nodes)
       if (n.kind == NodeKind::take) gain += n.rect.across.size() == mm(20) || n.rect.across.from >= c.left_size ? 5 : 10;
     EXPECT_EQ(gain, c.value);
+  }
+}
+
+// Where each cut costs 1 and travel nothing, open cloth gives two for two cuts, one for one
+// or nothing for none, and a narrower strip never for more.
+TEST(NearStrips, TakesOffWhatCutsCost) {
+  const Objective by_value{false, 1, 0};
+  EXPECT_EQ(SampleStrips(kOpen, {}, by_value).found(8, 8), (ByCopies{{2, 8}, {1, 4}, {0, 0}}));
+  for (const FoldWay& way : {kHalf, kOffCentre, test::kFlaps, test::kThirds}) {
+    SampleStrips sample(way, {}, by_value);
+    for (const auto& [copies, value] : sample.found(9, 9)) {
+      EXPECT_LE(value, 5 * copies);
+      EXPECT_GE(value, 0);
+    }
+    for (const NearStrips::Column& c : sample.near.columns()) {
+      std::int64_t cuts = 0;
+      for (const CutNode& n : sample.near.tree_of(c).nodes) cuts += n.kind == NodeKind::cut;
+      EXPECT_EQ(c.value, 5 * sample.counting.of(c.copies, 0) - cuts) << way_key(way);
+    }
+  }
+}
+
+// With any fewer steps than it takes, or too few columns, it says so.
+TEST(NearStrips, IsCompleteOrSaysThatItIsNot) {
+  for (const FoldWay& way : {kHalf, kOffCentre, test::kFlaps}) {
+    SampleStrips whole(way);
+    whole.found(10, 10);
+    const auto is_complete = [&](const NearBudget& budget) {
+      SampleStrips sample(way, budget);
+      sample.near.allow(0, 1, mm(30), 10, 10, 0);
+      return sample.near.find();
+    };
+    for (std::int64_t steps = 0; steps < whole.near.steps() / 2; ++steps) EXPECT_FALSE(is_complete({steps})) << steps;
+    EXPECT_TRUE(is_complete({whole.near.steps()}));
+    EXPECT_FALSE(is_complete({whole.near.steps(), std::ssize(whole.near.columns()) - 1}));
+  }
+}
+
+// Of equal copies that gain no more the longer lay is not kept; a shorter one takes its place.
+TEST(NearStrips, KeepsTheShorterOfLaysThatGiveAsMuch) {
+  for (const bool shorter_last : {false, true}) {
+    SampleStrips sample(kOpen);
+    for (const bool shorter : {!shorter_last, shorter_last})
+      sample.near.allow(0, 1, shorter ? mm(30) : mm(35), 10, 10, 0);
+    ASSERT_TRUE(sample.near.find());
+    EXPECT_EQ(sample.near.columns().size(), 3u);
+    for (const NearStrips::Column& c : sample.near.columns()) EXPECT_EQ(c.size, mm(30));
+  }
+}
+
+// More steps than pass between two looks at the flag.
+TEST(NearStrips, StopsWhenItIsCancelled) {
+  const std::vector<std::int64_t> limits{4, 4, 4};
+  const limited::Counting counting(limits);
+  const std::vector<int> limit_of{0, 1, 2};
+  Fabric fabric;
+  fabric.width = mm(360);
+  const Layouts layouts = layouts_of(test::kThirds, fabric, {mm(5), mm(20), mm(1000)});
+  const std::vector<Shape> shapes{{mm(40), mm(30), 0, false, true, 9},
+                                  {mm(31), mm(30), 1, false, true, 7},
+                                  {mm(53), mm(30), 2, false, true, 12}};
+  std::atomic<bool> cancelled = false;
+  for (const bool stop : {false, true}) {
+    TableSet tables(shapes, {}, {fabric.width, mm(30), mm(5)});
+    cancelled = stop;
+    NearStrips near(tables, layouts, false, counting, limit_of, limits, {30'000'000, 500'000, &cancelled});
+    near.allow(0, 1, mm(30), 78, 9, 0);
+    EXPECT_EQ(near.find(), !stop);
+    EXPECT_GE(near.steps(), 4096);
   }
 }
 

@@ -114,5 +114,53 @@ TEST(PhaseAxis, ThinsPlacesAndSaysSo) {
   EXPECT_EQ(axis[axis.floor(0, u(9))].size, u(9));
 }
 
+std::vector<int> all_sizes(const PhaseAxis& axis) {
+  std::vector<int> list;
+  for (int s = 0; s < axis.size(); ++s) list.push_back(static_cast<int>(axis[s].size.units()));
+  std::sort(list.begin(), list.end());
+  return list;
+}
+
+// Each family keeps its single panels and its largest place, and no place that was none.
+TEST(PhaseAxis, ThinsAFamilyOfManyPlaces) {
+  const std::vector<PhasedSize> goods{{u(7), {}}, {u(11), {}}, {u(50), u(0)}};
+  const PhaseAxis whole(u(64), std::nullopt, goods, u(400)), few(u(64), std::nullopt, goods, u(400), 12);
+  EXPECT_FALSE(whole.is_thinned());
+  EXPECT_TRUE(few.is_thinned());
+  for (int f = 0; f <= few.lost(); ++f) {
+    const std::vector<int> all = sizes(whole, f), kept = sizes(few, f);
+    EXPECT_LT(kept.size(), all.size());
+    EXPECT_LE(kept.size(), 13u);
+    EXPECT_TRUE(std::includes(all.begin(), all.end(), kept.begin(), kept.end()));
+    EXPECT_EQ(kept.back(), all.back());
+    for (const int single : {7, 11}) EXPECT_TRUE(std::binary_search(kept.begin(), kept.end(), single)) << f;
+  }
+}
+
+// Beside a fold edge the first sizes are kept, those that the cloth has room for.
+TEST(PhaseAxis, ThinsPlacesBesideAFoldEdge) {
+  const std::vector<Length> firsts{u(2), u(5), u(500)}, goods{u(7), u(11)};
+  const PhaseAxis plain(Length(), std::nullopt, {{u(7), {}}, {u(11), {}}}, u(100));
+  const PhaseAxis whole(plain, firsts, goods, u(100)), few(plain, firsts, goods, u(100), 20);
+  EXPECT_FALSE(whole.is_thinned());
+  EXPECT_TRUE(few.is_thinned());
+  const std::vector<int> all = all_sizes(whole), kept = all_sizes(few);
+  EXPECT_LT(kept.size(), all.size());
+  EXPECT_TRUE(std::includes(all.begin(), all.end(), kept.begin(), kept.end()));
+  EXPECT_EQ(kept.front(), 2);
+  EXPECT_EQ(kept[1], 5);
+  EXPECT_EQ(kept.back(), all.back());
+  const PhaseAxis thin(Length(), std::nullopt, {{u(7), {}}, {u(11), {}}}, u(100), 10);
+  EXPECT_TRUE(PhaseAxis(thin, firsts, goods, u(100)).is_thinned());
+}
+
+TEST(PhaseAxis, HasNoStatesWhereThereIsNoClothOrNothingFits) {
+  EXPECT_EQ(PhaseAxis(u(64), u(3), {{u(50), u(0)}, {u(7), {}}}, Length()).size(), 0);
+  EXPECT_EQ(PhaseAxis(u(64), u(3), {}, u(100)).size(), 0);
+  const PhaseAxis too_long(u(64), u(3), {{u(150), u(0)}}, u(100));
+  EXPECT_EQ(too_long.size(), 0);
+  EXPECT_TRUE(too_long.phases().empty());
+}
+
 }  // namespace
 }  // namespace foldyard

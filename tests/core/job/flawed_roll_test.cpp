@@ -7,6 +7,8 @@
 #include "core/support/planned.h"
 #include "core/support/slow_holes.h"
 #include "core/support/slow_roll.h"
+#include "core/support/stopped_after.h"
+#include "inspect/inspect_plan.h"
 #include "job/defaults.h"
 #include "job/lost_panels.h"
 
@@ -207,6 +209,35 @@ TEST(FlawedRoll, ReachesWhatTryingEverythingGivesWhereItSaysSo) {
     }
   }
   EXPECT_GT(reached * 2, all);
+}
+
+// Under every way few steps find what can be cut, lose what the flaws touch, and bound what
+// all steps find. Net worth is rounded to a part.
+TEST(FlawedRoll, ClaimsNoMoreOfFewStepsThanAllBearOut) {
+  const std::vector<FoldWay> ways = all_ways(4);
+  int both = 0;
+  for (unsigned seed = 0; seed < 60 && !testing::Test::HasFailure(); ++seed) {
+    Dice dice(seed);
+    const Job job = throw_flawed(test::throw_small_roll(seed, true), dice);
+    const Aim aim = dice.coin() ? Aim::most_worth : Aim::worth_less_time;
+    const FoldWay& way = ways[static_cast<std::size_t>(dice.from_to(0, static_cast<int>(ways.size()) - 1))];
+    SCOPED_TRACE("seed " + std::to_string(seed) + ", " + way_key(way));
+    SearchBudget much, little;
+    much.steps = 1'000'000;
+    little.steps = std::int64_t{1} << dice.from_to(0, 14);
+    const auto all = plan_roll(job, 0, way, aim, much), few = plan_roll(job, 0, way, aim, little);
+    if (!all || !few) continue;
+    ++both;
+    for (const Plan* plan : {&*all, &*few}) {
+      EXPECT_EQ(inspect_plan(job, *plan), std::vector<std::string>());
+      EXPECT_LE(aimed_worth(*plan), plan->proof.bound.parts());
+      EXPECT_LE(aimed_worth(*all), plan->proof.bound.parts() + 1);
+    }
+    if (few->proof.proved) {
+      EXPECT_GE(aimed_worth(*few) + 1, aimed_worth(*all));
+    }
+  }
+  EXPECT_GT(both, 15);
 }
 
 }  // namespace

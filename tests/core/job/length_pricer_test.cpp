@@ -104,5 +104,36 @@ TEST(LengthPricer, SellsNothingAtNoPrice) {
   EXPECT_TRUE(pricer.bounding(false).empty());
 }
 
+// With few steps, or stopped, lengths give no more, and it says that there may be more.
+TEST(LengthPricer, SaysWhereItDidNotSearchAll) {
+  const Job job = test::order_job();
+  const std::vector<std::int64_t> prices = {500, 60, 90};
+  const std::atomic<bool> stop = true, go = false;
+  EXPECT_TRUE(LengthPricer(job, job.rolls[0], prices, 40'000'000, &go).is_whole());
+  EXPECT_FALSE(LengthPricer(job, job.rolls[0], prices, 40'000'000, &stop).is_whole());
+  EXPECT_TRUE(LengthPricer(job, job.rolls[0], {0, 0, 0}, 40'000'000, &stop).is_whole());
+  LengthPricer whole(job, job.rolls[0], prices, 40'000'000), few(job, job.rolls[0], prices, 1'000);
+  EXPECT_FALSE(few.is_whole());
+  std::map<Length, std::int64_t> most;
+  for (const PricedLength& l : whole.lengths(kOpenOnly)) most[l.length] = l.value;
+  for (const PricedLength& l : few.lengths(kOpenOnly)) {
+    ASSERT_NE(most.upper_bound(l.length), most.begin());
+    EXPECT_LE(l.value, std::prev(most.upper_bound(l.length))->second);
+  }
+}
+
+// Cloth that must not be turned over is not folded end to end, and of a roll that its ends
+// use up nothing is cut.
+TEST(LengthPricer, CutsNoLengthsOfAWayThatIsRefused) {
+  Job job = test::order_job();
+  job.rolls[0].fabric.nap = Nap::one_way;
+  LengthPricer one_way(job, job.rolls[0], {500, 60, 90}, 40'000'000);
+  EXPECT_TRUE(one_way.lengths({test::kOpenEndToEnd}).empty());
+  EXPECT_FALSE(one_way.lengths(kOpenOnly).empty());
+  job.losses.squaring = job.rolls[0].length;
+  LengthPricer nothing(job, job.rolls[0], {500, 60, 90}, 40'000'000);
+  EXPECT_TRUE(nothing.lengths(kOpenOnly).empty());
+}
+
 }  // namespace
 }  // namespace foldyard

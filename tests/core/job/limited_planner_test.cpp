@@ -4,6 +4,7 @@
 
 #include "core/support/cushions.h"
 #include "core/support/fold_ways.h"
+#include "core/support/planned.h"
 #include "inspect/inspect_plan.h"
 #include "job/defaults.h"
 
@@ -89,6 +90,34 @@ TEST(LimitedPlanner, WeighsTimeWithinLimits) {
     ASSERT_TRUE(by_worth);
     EXPECT_GE(by_net->net + Worth::parts(1), by_worth->net);
     EXPECT_LE(by_worth->net, by_net->proof.bound + Worth::parts(1));
+  }
+}
+
+// Open cloth is too deep for the table: no prices of its start the other ways.
+TEST(LimitedPlanner, NeedsNoPlanOfOpenCloth) {
+  Job job = limited_cushions(5, 5);
+  job.table.depth = job.table.reach = Length::mm(800);
+  job.table.both_sides = false;
+  EXPECT_FALSE(plan_alone(job, Aim::most_worth, kOpen));
+  const auto plan = plan_alone(job, Aim::most_worth, kHalf);
+  ASSERT_TRUE(plan) << plan.problem().sentence();
+  EXPECT_LE(plan->yield[0], 5);
+  EXPECT_LE(plan->yield[1], 5);
+  EXPECT_EQ(inspect_plan(job, *plan), std::vector<std::string>());
+}
+
+// Folded in half two lie across where open cloth, four lengths of which fit, has one.
+TEST(LimitedPlanner, SearchesWhereOnlyTheFoldedPlanPassesTheLimit) {
+  Job job = limited_cushions({}, {});
+  job.panels = {{"half", Length::mm(400), Length::mm(900), false, false, Worth::whole(3)}};
+  job.panels[0].at_most = test::planned(job, kOpen).yield[0];
+  const auto open = plan_alone(job, Aim::most_worth, kOpen);
+  ASSERT_TRUE(open);
+  for (const FoldWay& way : all_ways(4)) {
+    const auto plan = plan_alone(job, Aim::most_worth, way);
+    if (plan) {
+      EXPECT_LE(plan->worth, open->worth) << way_key(way);
+    }
   }
 }
 

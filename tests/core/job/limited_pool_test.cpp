@@ -36,6 +36,41 @@ TEST(LimitedPool, LaysPatternsWithinTheLimits) {
   }
 }
 
+// What passes a limit is no plan, and neither a lesser one nor one of more cuts takes the
+// place of the best.
+TEST(LimitedPool, KeepsTheBestThatItIsGiven) {
+  const auto whole = plan_roll(few_carriers(1000), 0, {}, Aim::most_worth);
+  ASSERT_TRUE(whole);
+  const Pattern& pattern = whole->patterns[0];
+  const std::int64_t each = std::ssize(pattern.panels);
+  const Job job = few_carriers(2 * each);
+  const LimitedCase c(job, 0, Aim::most_worth, FoldWay{}, {});
+  LimitedPool pool(c);
+  pool.consider({{pattern, 3}});
+  EXPECT_FALSE(pool.has_plan());
+  pool.consider({});
+  EXPECT_FALSE(pool.has_plan());
+  pool.consider({{pattern, 2}});
+  const Plan best = pool.best();
+  EXPECT_EQ(best.yield[0], 2 * each);
+  pool.consider({{pattern, 1}});
+  pool.consider({{pattern, 1}, {pattern, 1}});
+  EXPECT_EQ(pool.best(), best);
+}
+
+// Two entries of one pattern are one pattern in lays of as many as the cutter takes.
+TEST(LimitedPool, LaysEqualPatternsTogether) {
+  const Job job = few_carriers(1000);
+  const auto whole = plan_roll(job, 0, {}, Aim::most_worth);
+  ASSERT_TRUE(whole);
+  LimitedCase c(job, 0, Aim::most_worth, FoldWay{}, {});
+  c.most_lengths = 2;
+  const Plan plan = laid(c, {{whole->patterns[0], 1}, {whole->patterns[0], 2}});
+  EXPECT_EQ(plan.patterns.size(), 1u);
+  EXPECT_EQ(plan.lays, (std::vector<Lay>{{0, 2}, {0, 1}}));
+  EXPECT_EQ(plan.lengths.size(), 3u);
+}
+
 TEST(LimitedCase, CountsAPlanAsItsAimDoes) {
   const Job job = few_carriers(5);
   const auto plan = plan_roll(few_carriers(1000), 0, {}, Aim::worth_less_time);

@@ -12,6 +12,7 @@
 #include "core/support/lengths.h"
 #include "core/support/planned.h"
 #include "core/support/slow_matched.h"
+#include "core/support/stopped_after.h"
 #include "inspect/inspect_plan.h"
 #include "job/defaults.h"
 
@@ -235,6 +236,78 @@ TEST(MatchedPlanner, AgreesWithSlowCuttingOfSmallRolls) {
     ASSERT_EQ(plan->worth.parts(), slow) << "round " << round;
   }
   EXPECT_GT(planned_ones, 30);
+}
+
+TEST(MatchedPlanner, RefusesARollThatItsEndsUseUp) {
+  Job job = seats();
+  job.losses.squaring = job.rolls[0].length / 2;
+  EXPECT_EQ(plan_roll(job, 0, kOpen, Aim::most_worth).problem().what, "the roll is no longer than its end losses");
+}
+
+// Seats one wide that cost more time than they are worth; pouches need no match.
+TEST(MatchedPlanner, LeavesOutWhatDoesNotPay) {
+  Job job = seats();
+  job.panels[0].worth = Worth::parts(1);
+  EXPECT_EQ(plan_roll(job, 0, kOpen, Aim::worth_less_time).problem().what,
+            "no panel that fits is worth the time of cutting it");
+  job.panels.push_back({"pouch", mm(200), mm(300), true, true, Worth::whole(1)});
+  const Plan plan = planned(job, kOpen, Aim::worth_less_time);
+  EXPECT_EQ(plan.yield[0], 0);
+  EXPECT_GT(plan.yield[1], 0);
+}
+
+// Plans within limits are not searched where panels must match: one that passes them is none.
+TEST(MatchedPlanner, IsHeldToTheLimits) {
+  Job job = seats();
+  job.panels[0].at_most = 21;
+  EXPECT_EQ(planned(job, kOpen).yield[0], 21);
+  job.panels[0].at_most = 20;
+  const auto refused = plan_roll(job, 0, kOpen, Aim::most_worth);
+  ASSERT_FALSE(refused);
+  EXPECT_NE(refused.problem().what.find("not searched where panels must match"), std::string::npos);
+}
+
+// Stopped, and nobody waits: what there is is sound, its bound holds for the whole, and it
+// says that it was stopped where there is nothing.
+TEST(MatchedPlanner, IsSoundWheneverItIsStopped) {
+  Job job = seats();
+  job.panels.push_back({"pouch", mm(200), mm(300), true, true, Worth::whole(1)});
+  job.panels[1].match = Match::centred;
+  const auto search = [&](const std::atomic<bool>* stopped) {
+    return MatchedPlanner(job, 0, Aim::most_worth, SearchBudget{2'000'000, stopped}).plan(kHalf);
+  };
+  test::stop_at_moments(10, search, [&](const Result<Plan>& found, const Result<Plan>& whole) {
+    ASSERT_TRUE(whole);
+    if (!found) return;
+    EXPECT_EQ(inspect_plan(job, *found), std::vector<std::string>());
+    EXPECT_GE(found->proof.bound, whole->worth);
+    EXPECT_TRUE(!found->proof.proved || found->worth == whole->worth);
+  });
+}
+
+// On few places, too, what small rolls give is sound, bounded and no more than slow cutting
+// gives; proved, it is as much.
+TEST(MatchedPlanner, ClaimsNoMoreOfFewStepsThanSlowCuttingGives) {
+  int proved = 0, open = 0;
+  for (unsigned seed = 0; seed < 80; ++seed) {
+    SCOPED_TRACE("seed " + std::to_string(seed));
+    test::Dice dice(seed);
+    const SmallCase c = thrown(dice);
+    SearchBudget little;
+    little.steps = std::int64_t{1} << dice.from_to(0, 12);
+    const auto plan = plan_roll(c.job, 0, kOpen, Aim::most_worth, little);
+    if (!plan) continue;
+    const std::int64_t slow = slow_worth(c.job);
+    EXPECT_EQ(inspect_plan(c.job, *plan), std::vector<std::string>());
+    ASSERT_LE(plan->worth.parts(), slow);
+    ASSERT_GE(plan->proof.bound.parts(), slow);
+    if (plan->proof.proved) {
+      ASSERT_EQ(plan->worth.parts(), slow);
+    }
+    ++(plan->proof.proved ? proved : open);
+  }
+  EXPECT_GT(proved, 5);
+  EXPECT_GT(open, 5);
 }
 
 }  // namespace

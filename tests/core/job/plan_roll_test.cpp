@@ -11,6 +11,7 @@
 #include "core/support/way_title.h"
 #include "inspect/inspect_plan.h"
 #include "job/defaults.h"
+#include "job/plan_by.h"
 #include "job/roll_planner.h"
 
 namespace foldyard {
@@ -403,6 +404,18 @@ TEST(PlanRoll, LeavesOutPlacesWhereMemoryIsScarce) {
   EXPECT_TRUE(whole->proof.proved);
   EXPECT_FALSE(few->proof.proved);
   EXPECT_EQ(inspect_plan(job, *few), std::vector<std::string>());
+}
+
+// What the inspector finds is said instead of the plan.
+TEST(Inspected, RefusesAPlanThatIsNotSound) {
+  const Job job = blue_seats();
+  Plan plan = *plan_roll(job, 0, kHalf, Aim::most_worth);
+  EXPECT_EQ(*inspected(job, plan), plan);
+  plan.worth += Worth::parts(1);
+  const auto refused = inspected(job, plan);
+  ASSERT_FALSE(refused);
+  EXPECT_EQ(refused.problem().where, "selvedge to selvedge");
+  EXPECT_EQ(refused.problem().what.find("the plan found does not pass inspection: "), 0u) << refused.problem().what;
 }
 
 }  // namespace

@@ -241,5 +241,88 @@ TEST(RollDesk, ServesSeveralThreadsAtOnce) {
   }
 }
 
+TEST(RollDesk, SnapsOnlyLinesThatTheWayHas) {
+  RollDesk desk(blue_cushions(), 0, Aim::most_worth);
+  EXPECT_FALSE(desk.snaps(kOffCentre, 0).empty());
+  for (const int line : {-1, 1, 7}) {
+    EXPECT_TRUE(desk.snaps(kOffCentre, line).empty()) << line;
+    const FoldPlan fold{kOffCentre, {Length::mm(300)}, {1, 0}};
+    EXPECT_EQ(desk.snapped(fold, line, Length::mm(200)), fold) << line;
+  }
+  const FoldPlan lacking{kThirds, {Length::mm(300)}, {0, 1, 2}};
+  EXPECT_EQ(desk.snapped(lacking, 0, Length::mm(200)), lacking);
+}
+
+TEST(RollDesk, PassesOnWhyWhatIsSetCannotBe) {
+  RollDesk desk(blue_cushions(), 0, Aim::most_worth);
+  Hand hand;
+  hand.length = Length::mm(200);
+  EXPECT_EQ(desk.within(kOffCentre, hand).problem().what, "no panel fits lengths of 200 mm");
+  hand.at_least["arm"] = 3;
+  EXPECT_EQ(desk.within(kOffCentre, hand).problem().what, "no panel fits lengths of 200 mm");
+}
+
+// Folds put by hand are planned as if there were no limits, and then held to them.
+TEST(RollDesk, HoldsFoldsPutByHandToTheLimits) {
+  Job job = blue_cushions();
+  const FoldPlan fold{kOffCentre, {Length::mm(300)}, {1, 0}};
+  const auto free = RollDesk(job, 0, Aim::most_worth).at(fold);
+  ASSERT_TRUE(free);
+  job.panels[1].at_most = free->yield[1];
+  EXPECT_EQ(*RollDesk(job, 0, Aim::most_worth).at(fold), *free);
+  job.panels[1].at_most = free->yield[1] - 1;
+  const auto refused = RollDesk(job, 0, Aim::most_worth).at(fold);
+  ASSERT_FALSE(refused);
+  EXPECT_EQ(refused.problem().what.find("the best plan passes a limit on copies"), 0u) << refused.problem().what;
+}
+
+// Small random rolls with a line, a length or a number set, or some of them.
+Hand throw_hand(test::Dice& dice, const Job& job, const FoldWay& way, const Plan& best) {
+  Hand hand;
+  const Pattern& pattern = best.patterns[0];
+  for (int i = 0; i < std::ssize(pattern.fold.lines); ++i)
+    if (dice.coin()) hand = with_line(hand, way, i, pattern.fold.lines[static_cast<std::size_t>(i)]);
+  if (dice.coin()) hand.length = pattern.length;
+  if (dice.coin()) hand = with_at_least(hand, job.panels[0].name, dice.from_to(1, 5));
+  return hand;
+}
+
+void expect_within_sound(const Job& job, const Hand& hand, const Result<Plan>& plan) {
+  if (!plan) return;
+  EXPECT_EQ(inspect_plan(job, *plan), std::vector<std::string>());
+  EXPECT_EQ(inspect_hand(job, *plan, hand), std::vector<std::string>());
+  EXPECT_LE(aimed_worth(*plan), plan->proof.bound.parts());
+  for (std::size_t p = 0; p < job.panels.size(); ++p) {
+    EXPECT_LE(plan->yield[p], job.panels[p].at_most.value_or(plan->yield[p]));
+  }
+}
+
+// Of a hand, too, few steps bound what all find, and prove no less. Net worth is rounded to
+// a part.
+TEST_P(EveryDesk, ClaimsNoMoreOfFewStepsThanAllBearOut) {
+  for (unsigned seed = 0; seed < 6 && !HasFailure(); ++seed) {
+    SCOPED_TRACE("seed " + std::to_string(seed));
+    test::Dice dice(seed);
+    Job job = test::job_of(test::throw_small_roll(seed, true), 60);
+    const Aim aim = dice.coin() ? Aim::most_worth : Aim::worth_less_time;
+    const auto best = plan_roll(job, 0, GetParam(), aim);
+    if (!best) continue;
+    const Hand hand = throw_hand(dice, job, GetParam(), *best);
+    if (dice.coin()) job.panels.back().at_most = dice.from_to(1, 8);
+    SearchBudget little;
+    little.steps = std::int64_t{1} << dice.from_to(0, 14);
+    RollDesk desk(job, 0, aim), hasty(job, 0, aim, little);
+    const auto all = desk.within(GetParam(), hand), few = hasty.within(GetParam(), hand);
+    expect_within_sound(job, hand, all);
+    expect_within_sound(job, hand, few);
+    expect_within_sound(job, hand, hasty.within(GetParam(), hand));
+    if (!all || !few) continue;
+    EXPECT_LE(aimed_worth(*all), few->proof.bound.parts() + 1);
+    if (few->proof.proved) {
+      EXPECT_GE(aimed_worth(*few) + 1, aimed_worth(*all));
+    }
+  }
+}
+
 }  // namespace
 }  // namespace foldyard

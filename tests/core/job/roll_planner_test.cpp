@@ -4,14 +4,20 @@
 
 #include "core/support/cushions.h"
 #include "core/support/fold_ways.h"
+#include "core/support/lengths.h"
+#include "core/support/planned.h"
+#include "core/support/stopped_after.h"
 #include "inspect/inspect_plan.h"
 #include "job/defaults.h"
 
 namespace foldyard {
 namespace {
 
+using test::aimed_worth;
 using test::kHalf;
+using test::kOpen;
 using test::kOpenEndToEnd;
+using test::mm;
 
 Job cushions_of_two_rolls() {
   Job job = test::cushions();
@@ -92,6 +98,89 @@ TEST(RollPlanner, NamesTheReasonOfARefusal) {
   ASSERT_FALSE(plan);
   EXPECT_EQ(plan.problem().where, "open, end to end");
   EXPECT_NE(plan.problem().what.find("one-way"), std::string::npos);
+}
+
+// Its ends are squared by more than it is long: no tables, and nothing to share.
+TEST(RollPlanner, RefusesARollThatItsEndsUseUp) {
+  Job job = test::cushions();
+  job.losses.squaring = job.rolls[0].length / 2;
+  RollPlanner planner(job, 0, Aim::most_worth, {});
+  EXPECT_TRUE(planner.may_share());
+  EXPECT_TRUE(planner.fold_places(kHalf).empty());
+  for (const auto& refused : {planner.plan(kHalf).problem(), planner.search(kHalf).problem(),
+                              planner.plan_at({kHalf, {mm(750)}, {1, 0}}).problem()})
+    EXPECT_EQ(refused.what, "the roll is no longer than its end losses");
+}
+
+TEST(RollPlanner, RefusesWhatIsTooDeepForTheTable) {
+  Job job = test::blue_cushions();
+  job.table.depth = job.table.reach = mm(700);
+  job.table.both_sides = false;
+  RollPlanner planner(job, 0, Aim::most_worth, {});
+  EXPECT_EQ(planner.plan(kHalf).problem().what.find("folded so it is deeper than the 700 mm"), 0u);
+  EXPECT_EQ(planner.search(kHalf).problem().what, "folded so it is too deep for the table");
+}
+
+TEST(RollPlanner, RefusesWhatItWasStoppedBefore) {
+  const std::atomic<bool> stopped = true;
+  SearchBudget budget;
+  budget.cancelled = &stopped;
+  const Job job = test::cushions();
+  RollPlanner planner(job, 0, Aim::most_worth, budget);
+  for (const auto& refused : {planner.plan(kHalf).problem(), planner.search(kHalf).problem(),
+                              planner.plan_within(kHalf, {}).problem(),
+                              planner.plan_at({kHalf, {mm(750)}, {1, 0}}).problem()})
+    EXPECT_EQ(refused.what, "planning was stopped before this way");
+}
+
+// A fold that has one place has one list of lines, and the lines of others are theirs.
+TEST(RollPlanner, ListsWhereFoldsLie) {
+  const Job job = test::cushions();
+  RollPlanner planner(job, 0, Aim::most_worth, {});
+  EXPECT_EQ(planner.fold_places(kHalf), (std::vector<std::vector<Length>>{{mm(750)}}));
+  EXPECT_EQ(planner.fold_places(kOpen), (std::vector<std::vector<Length>>{{}}));
+  for (const FoldWay& way : all_ways(5))
+    for (const std::vector<Length>& lines : planner.fold_places(way)) {
+      EXPECT_EQ(std::ssize(lines), way.legs - 1) << way_key(way);
+      EXPECT_TRUE(std::is_sorted(lines.begin(), lines.end())) << way_key(way);
+    }
+}
+
+// So long a table and so small panels that the patterns of all lengths would fill memory:
+// those laid around the flaw are fewer, and nothing is proved by them.
+TEST(RollPlanner, LaysNoMoreAroundFlawsThanMemoryIsFor) {
+  Job job = test::cushions();
+  job.table.length = mm(16'000);
+  job.rolls[0] = test::cushion_cloth("long", mm(16'200));
+  job.panels = {{"square", mm(110), mm(100), false, true, Worth::whole(1)}};
+  job.rolls[0].flaws = {{mm(8'000, 8'030), mm(700, 730), "stain"}};
+  SearchBudget little;
+  little.steps = 400'000;
+  const auto plan = RollPlanner(job, 0, Aim::most_worth, little).plan(kOpen);
+  ASSERT_TRUE(plan) << plan.problem().sentence();
+  EXPECT_EQ(inspect_plan(job, *plan), std::vector<std::string>());
+  EXPECT_FALSE(plan->proof.proved);
+  EXPECT_LT(plan->worth, plan->proof.bound);
+}
+
+TEST(RollPlanner, IsSoundWheneverItIsStopped) {
+  Job job = test::cushions();
+  job.rolls[0].flaws = {{mm(700, 730), mm(300, 330), "stain"}, {mm(3'100, 3'130), mm(900, 930), "hole"}};
+  for (const Aim aim : {Aim::most_worth, Aim::worth_less_time}) {
+    const auto search = [&](const std::atomic<bool>* stopped) {
+      return RollPlanner(job, 0, aim, SearchBudget{2'000'000, stopped}).plan(test::kThirds);
+    };
+    test::stop_at_moments(8, search, [&](const Result<Plan>& found, const Result<Plan>& whole) {
+      ASSERT_TRUE(whole);
+      if (!found) {
+        EXPECT_NE(found.problem().what.find("stopped"), std::string::npos) << found.problem().what;
+        return;
+      }
+      EXPECT_EQ(inspect_plan(job, *found), std::vector<std::string>());
+      EXPECT_GE(found->proof.bound.parts() + 1, aimed_worth(*whole));
+      EXPECT_TRUE(!found->proof.proved || *found == *whole);
+    });
+  }
 }
 
 }  // namespace

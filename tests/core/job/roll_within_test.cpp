@@ -72,6 +72,53 @@ TEST(RollWithin, RefusesALineThatCannotLieThere) {
             "it has one place, with the folds at 750 mm");
 }
 
+// The second line is set and the first is not: it is searched, wherever the second lies.
+TEST(RollWithin, SearchesTheLinesBeforeAPinnedOne) {
+  const Job job = blue_cushions();
+  RollPlanner planner(job, 0, Aim::most_worth, {});
+  const auto best = planner.plan(kFlaps);
+  ASSERT_TRUE(best);
+  const Hand hand = with_line({}, kFlaps, 1, best->patterns[0].fold.lines[1]);
+  const auto plan = planner.plan_within(kFlaps, hand);
+  ASSERT_TRUE(plan) << plan.problem().sentence();
+  EXPECT_EQ(inspect_hand(job, *plan, hand), std::vector<std::string>());
+  EXPECT_EQ(plan->worth, best->worth);
+}
+
+// A plain way has its lines: pinned there they change nothing, and elsewhere they cannot be.
+TEST(RollWithin, PinsNoPlainFoldElsewhere) {
+  const Job job = blue_cushions();
+  RollPlanner planner(job, 0, Aim::most_worth, {});
+  for (const FoldWay& way : {test::kPlainFlaps, test::kPlainThirds, test::kPlainQuarters}) {
+    const auto best = planner.plan(way);
+    ASSERT_TRUE(best) << way_key(way);
+    const Length line = best->patterns[0].fold.lines.back();
+    const int last = static_cast<int>(best->patterns[0].fold.lines.size()) - 1;
+    const auto same = planner.plan_within(way, with_line({}, way, last, line));
+    ASSERT_TRUE(same) << way_key(way) << ": " << same.problem().sentence();
+    EXPECT_EQ(same->worth, best->worth);
+    EXPECT_FALSE(planner.plan_within(way, with_line({}, way, last, line - mm(3)))) << way_key(way);
+  }
+}
+
+// What few steps find within a hand is whole only where all places were searched.
+TEST(RollWithin, SaysWhetherItSearchedAll) {
+  const Job job = blue_cushions();
+  SearchBudget little;
+  little.steps = 2'000;
+  for (const FoldWay& way : {kOpen, kOffCentre, test::kThirds}) {
+    const Hand hand = way == kOpen ? Hand{} : with_line({}, way, 0, mm(300));
+    RollPlanner all(job, 0, Aim::most_worth, {}), few(job, 0, Aim::most_worth, little);
+    const auto whole = all.search_within(way, hand, 8), thinned = few.search_within(way, hand, 8);
+    ASSERT_TRUE(whole);
+    ASSERT_TRUE(thinned);
+    EXPECT_EQ(whole->best.is_whole, way != test::kThirds) << way_key(way);  // of a fan not every fold is searched
+    EXPECT_FALSE(thinned->best.is_whole) << way_key(way);
+    EXPECT_LE(thinned->best.plan.worth, whole->best.plan.worth);
+    EXPECT_LE(whole->patterns.size(), 8u);
+  }
+}
+
 class EveryHand : public testing::TestWithParam<FoldWay> {
  protected:
   template <class Expect>

@@ -4,6 +4,7 @@
 
 #include "core/support/dice.h"
 #include "core/support/fold_ways.h"
+#include "core/support/stopped_after.h"
 #include "job/defaults.h"
 
 namespace foldyard {
@@ -150,6 +151,49 @@ TEST(YieldRange, IsRefusedWhereTheLeastLengthGivesNothing) {
   EXPECT_FALSE(yield_range(weighed_job(75, 46), 0, kOpen, Aim::most_worth));
 }
 
+TEST(YieldRange, IsRefusedWhereTheMeasureIs) {
+  Job job = weighed_job(75, 25);
+  job.rolls[0].measured = ByWeight{{75, 25}, {900, 0}, {1000, 0}};  // the tube weighs more
+  const auto refused = yield_range(job, 0, kOpen, Aim::most_worth);
+  ASSERT_FALSE(refused);
+  EXPECT_NE(refused.problem().where, "");
+}
+
+// One large panel is wanted, and the least length gives it: nothing further is to be cut.
+TEST(YieldRange, EndsWhereAllThatIsWantedIsCut) {
+  Job job = weighed_job(75, 25);
+  job.panels[0].at_most = 1;
+  const YieldRange range = yield_range(job, 0, kOpen, Aim::most_worth).value();
+  EXPECT_EQ(range.yield, (std::vector<CountRange>{{1, 1, 1}}));
+  for (const LengthStep& step : range.further.steps) EXPECT_FALSE(step.plan);
+  EXPECT_EQ(range.most_lost, Worth());
+  EXPECT_TRUE(range.proved);
+}
+
+// Two are, of three that the most length gives: one more goes on from 30 cm, and no more.
+TEST(YieldRange, GoesNoFurtherThanIsWanted) {
+  Job job = weighed_job(75, 25);
+  job.panels[0].at_most = 2;
+  const YieldRange range = yield_range(job, 0, kOpen, Aim::most_worth).value();
+  EXPECT_EQ(range.yield, (std::vector<CountRange>{{1, 2, 2}}));
+  ASSERT_EQ(range.further.steps.size(), 2u);
+  EXPECT_EQ(range.further.steps[1].from, Length::mm(300));
+}
+
+TEST(YieldRange, IsWholeOrRefusedWheneverItIsStopped) {
+  const Job job = mixed_job(230, 14);
+  const auto search = [&](const std::atomic<bool>* stopped) {
+    return yield_range(job, 0, kOpen, Aim::most_worth, SearchBudget{40'000'000, stopped});
+  };
+  test::stop_at_moments(8, search, [&](const Result<YieldRange>& found, const Result<YieldRange>& whole) {
+    ASSERT_TRUE(whole);
+    EXPECT_FALSE(found && !(*found == *whole));
+    if (!found) {
+      EXPECT_FALSE(found.problem().what.empty());
+    }
+  });
+}
+
 TEST(YieldRange, IsRefusedOnceStopped) {
   const std::atomic<bool> stopped = true;
   SearchBudget budget;
@@ -187,6 +231,20 @@ TEST(RestOfRoll, GivesTheSquaredEndBack) {
   plan.remnant = {Length::mm(330), Length::mm(470)};
   plan.yield = {1};
   EXPECT_EQ(rest_of_roll(job, plan, Length::mm(960)).rolls[0].length, Length::mm(660));
+}
+
+// A repeat that begins further on than one of it before the cut: 64 cm from 10 cm on, 30 cm
+// gone, begin at 44; from 50 cm on, at 20.
+TEST(RestOfRoll, CountsRepeatsFromTheNewEnd) {
+  Job job = weighed_job(75, 25);
+  job.rolls[0].fabric.repeat.along = Length::mm(640);
+  Plan plan;
+  plan.remnant = {Length::mm(300), Length::mm(500)};
+  plan.yield = {0};
+  for (const auto& [before, after] : {std::pair{100, 440}, {500, 200}, {300, 0}}) {
+    job.rolls[0].fabric.repeat.start_along = Length::mm(before);
+    EXPECT_EQ(rest_of_roll(job, plan, Length::mm(960)).rolls[0].fabric.repeat.start_along, Length::mm(after));
+  }
 }
 
 }  // namespace
