@@ -5,6 +5,7 @@
 #include "bench/markdown.h"
 #include "bench/sections.h"
 #include "bench/workshop_job.h"
+#include "core/support/fold_ways.h"
 #include "job/plan_roll.h"
 
 namespace foldyard::bench {
@@ -50,10 +51,9 @@ void add_row(Table& table, const Case& c) {
 
 std::string limited_rolls_section(bool quick) {
   Table table({"roll and limit", "way", "gap", "ms", "MB at most"});
-  const FoldWay half{FoldKind::selvedge_to_selvedge, 2, false, true};
   for (const int metres : {5, 20, 50})
     for (const std::int64_t most : {2, 10, 40})
-      for (const FoldWay& way : {FoldWay{}, half})
+      for (const FoldWay& way : {test::kOpen, test::kHalf})
         if (!quick || metres == 5) add_row(table, {metres, most, way});
   return "## Limited rolls\n\n"
          "The same eight goods; of four of them no more than so many are wanted. The gap is what the "

@@ -5,6 +5,7 @@
 #include "bench/markdown.h"
 #include "bench/sections.h"
 #include "bench/workshop_job.h"
+#include "core/support/fold_ways.h"
 #include "job/roll_desk.h"
 
 namespace foldyard::bench {
@@ -41,9 +42,7 @@ Numbers measured(const FoldWay& way, Aim aim) {
 std::string moving_section(bool) {
   Table table({"fold way", "aim", "of a plan from scratch", "of a frame (16 ms)", "the longest of a frame", "ms"});
   for (const Aim aim : {Aim::most_worth, Aim::worth_less_time})
-    for (const FoldWay& way : {FoldWay{FoldKind::off_centre, 2, false, false},
-                               FoldWay{FoldKind::both_edges_in, 3, false, false},
-                               FoldWay{FoldKind::fan, 3, false, false}}) {
+    for (const FoldWay& way : {test::kOffCentre, test::kFlaps, test::kThirds}) {
       const Outcome outcome = run_apart([&] { return measured(way, aim); });
       if (!outcome.finished || outcome.numbers.empty()) continue;
       const auto seconds = [&](std::size_t i) { return static_cast<double>(outcome.numbers[i]) * 1e-9; };

@@ -4,7 +4,7 @@
 #include <gtest/gtest.h>
 #include <rapidcheck.h>
 
-
+#include "core/support/few_rounds.h"
 #include "inspect/inspect_batch.h"
 #include "job/plan_batch.h"
 #include "laws/any_job.h"
@@ -39,20 +39,15 @@ rc::Gen<Job> any_order() {
 
 constexpr int kSeeds = 40;  // a plan of an order takes far longer than one of a roll
 constexpr int kSize = 30;
+constexpr int kRounds = 6;
 
 // The same orders every time.
 Job order_of(int seed) { return any_order()(rc::Random(static_cast<std::uint64_t>(seed)), kSize).value(); }
 
-BatchBudget few_rounds() {
-  BatchBudget budget;
-  budget.rounds = 6;
-  return budget;
-}
-
 TEST(BatchLaws, PlansPassInspectionAndAreTheSameTwice) {
   for (int seed = 1; seed <= kSeeds; ++seed) {
     const Job job = order_of(seed);
-    const Result<BatchPlan> one = plan_batch(job, few_rounds()), two = plan_batch(job, few_rounds());
+    const Result<BatchPlan> one = plan_batch(job, few_rounds(kRounds)), two = plan_batch(job, few_rounds(kRounds));
     ASSERT_EQ(static_cast<bool>(one), static_cast<bool>(two)) << "seed " << seed;
     if (!one) continue;
     EXPECT_EQ(*one, *two) << "seed " << seed;
@@ -76,7 +71,7 @@ TEST(BatchLaws, MoreClothBoundsLess) {
     Job more = job;
     more.rolls.push_back(job.rolls[1]);
     more.rolls.back().name = "d";
-    const Result<BatchPlan> less = plan_batch(job, few_rounds()), plenty = plan_batch(more, few_rounds());
+    const Result<BatchPlan> less = plan_batch(job, few_rounds(kRounds)), plenty = plan_batch(more, few_rounds(kRounds));
     if (less && plenty) expect_within(*less, *plenty, seed);
   }
 }
@@ -86,7 +81,7 @@ TEST(BatchLaws, TheOrderOfRollsKeepsBounds) {
     const Job job = order_of(seed);
     Job turned = job;
     std::swap(turned.rolls[0], turned.rolls[1]);
-    const Result<BatchPlan> one = plan_batch(job, few_rounds()), two = plan_batch(turned, few_rounds());
+    const Result<BatchPlan> one = plan_batch(job, few_rounds(kRounds)), two = plan_batch(turned, few_rounds(kRounds));
     ASSERT_EQ(static_cast<bool>(one), static_cast<bool>(two)) << "seed " << seed;
     if (!one) continue;
     expect_within(*one, *two, seed);

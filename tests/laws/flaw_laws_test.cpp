@@ -6,6 +6,7 @@
 
 #include <algorithm>
 
+#include "core/support/fold_ways.h"
 #include "inspect/inspect_plan.h"
 #include "job/plan_roll.h"
 #include "laws/any_job.h"
@@ -15,9 +16,8 @@ namespace {
 
 using test::any_job;
 using test::any_size;
+using test::kOpen;
 using test::kStep;
-
-constexpr FoldWay kOpen{FoldKind::open, 1, false, true};
 
 // Within the roll, of up to 20 × 20 steps.
 rc::Gen<Flaw> any_flaw(const Roll& roll) {

@@ -1,18 +1,13 @@
 #include "oracle/batch_model.h"
 
-#include <glpk.h>
-
 #include <cmath>
-#include <memory>
 #include <optional>
+
+#include "oracle/glpk_problem.h"
 
 namespace foldyard::test {
 
 namespace {
-
-struct DeleteProblem {
-  void operator()(glp_prob* problem) const { glp_delete_prob(problem); }
-};
 
 // GLPK counts rows and columns from one.
 class BatchModel {
@@ -107,7 +102,7 @@ class BatchModel {
   const OrderCase& order_;
   const LengthPool& pool_;
   bool parts_too_;
-  std::unique_ptr<glp_prob, DeleteProblem> problem_;
+  GlpkProblem problem_;
   std::vector<int> balance_;
 };
 

@@ -9,6 +9,7 @@
 
 #include "batch/order_model.h"
 #include "core/support/dice.h"
+#include "core/support/few_rounds.h"
 #include "job/batch_search.h"
 #include "job/cut_back.h"
 #include "job/defaults.h"
@@ -139,9 +140,7 @@ TEST(BatchModel, HoldsPlansBetweenBoundAndBest) {
     ASSERT_TRUE(c);
     const LengthPool pool = EveryLength(job, job.rolls[0].fabric).list();
     const auto least = test::least_cost(c->order, pool, false);
-    BatchBudget budget;
-    budget.rounds = 60;
-    BatchSearch search(job, *c, budget, {});
+    BatchSearch search(job, *c, test::few_rounds(60), {});
     search.run();
     std::int64_t full = 0;
     for (const PieceLine& line : c->order.lines) full += line.worth * line.must;

@@ -1,20 +1,14 @@
 #include "oracle/integer_model.h"
 
-#include <glpk.h>
-
 #include <cmath>
 #include <map>
-#include <memory>
 #include <stdexcept>
+
+#include "oracle/glpk_problem.h"
 
 namespace foldyard::test {
 
 namespace {
-
-struct DeleteProblem {
-  void operator()(glp_prob* problem) const { glp_delete_prob(problem); }
-};
-using Problem = std::unique_ptr<glp_prob, DeleteProblem>;
 
 // GLPK counts from one and allows no row twice in a column.
 void set_terms(glp_prob* problem, int column, const Terms& terms) {
@@ -43,7 +37,7 @@ void IntegerModel::add_unknown(std::int64_t worth, const Terms& terms) {
 std::int64_t IntegerModel::most() const {
   if (columns_.empty()) return 0;
   glp_term_out(GLP_OFF);
-  const Problem problem(glp_create_prob());
+  const GlpkProblem problem(glp_create_prob());
   glp_set_obj_dir(problem.get(), GLP_MAX);
   glp_add_rows(problem.get(), static_cast<int>(least_.size()));
   for (int i = 0; i < static_cast<int>(least_.size()); ++i)

@@ -11,16 +11,15 @@
 #include "job/hand_edit.h"
 #include "job/roll_desk.h"
 #include "oracle/limited_roll.h"
-#include "oracle/roll_model.h"
+#include "oracle/searched_worth.h"
 
 namespace foldyard {
 namespace {
 
+using test::gives_by_the_way;
 using test::QuantaJob;
 
 constexpr int kMostCopies = 40;
-
-bool gives_by_the_way(const FoldWay& way) { return way.legs > 2 || way.kind == FoldKind::off_centre; }
 
 // More than the cloth has room for.
 int most_copies(const QuantaJob& job) { return job.width * job.roll / (job.panels[0].across * job.panels[0].along) + 1; }
@@ -71,18 +70,12 @@ TEST_P(LeastOracle, AgreesWithTheSearch) {
 
 INSTANTIATE_TEST_SUITE_P(Oracle, LeastOracle, testing::ValuesIn(all_ways(6)), test::way_title);
 
-// Cloth 14 wide with selvedges of 1: three panels of 4 × 6 side by side, worth 9
-// together, each of which makes room for two of 2 × 6, worth 2; three lengths of 6.
+// Three panels of 4 × 6 side by side, worth 9 together, each of which makes room for two
+// of 2 × 6, worth 2; three lengths of 6.
 TEST(LeastRoll, CountsWhatAPersonCounts) {
-  QuantaJob job;
+  QuantaJob job = test::job_by_hand();
   job.panels = {{4, 6, false, false, 3}, {2, 6, false, false, 1}};
   job.panels[1].at_most = 19;
-  job.width = 14;
-  job.selvedge = 1;
-  job.depth = 14;
-  job.table = 12;
-  job.roll = 20;
-  job.squaring = 1;
   EXPECT_EQ(test::worth_with_at_least(job, {}, 1, 0), 27);
   EXPECT_EQ(test::worth_with_at_least(job, {}, 1, 2), 26);
   EXPECT_EQ(test::worth_with_at_least(job, {}, 1, 3), 25);

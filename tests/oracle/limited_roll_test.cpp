@@ -6,23 +6,22 @@
 
 #include <cstdio>
 
-
 #include "core/support/dice.h"
+#include "core/support/fold_ways.h"
 #include "core/support/way_title.h"
 #include "job/plan_roll.h"
 #include "oracle/roll_model.h"
+#include "oracle/searched_worth.h"
 
 namespace foldyard {
 namespace {
 
+using test::gives_by_the_way;
+using test::kHalf;
+using test::kOpen;
 using test::QuantaJob;
 
-constexpr FoldWay kOpen{};
-constexpr FoldWay kHalf{FoldKind::selvedge_to_selvedge, 2, false, true};
-constexpr int kJobs = 400;
-
-// A ply may end inside a strip, so that the rule of strips leaves it out.
-bool gives_by_the_way(const FoldWay& way) { return way.legs > 2 || way.kind == FoldKind::off_centre; }
+constexpr int kLimitedJobs = 400;
 
 class LimitedOracle : public testing::TestWithParam<FoldWay> {};
 
@@ -34,7 +33,7 @@ TEST_P(LimitedOracle, AgreesWithTheSearch) {
   const int ways = static_cast<int>(all_ways(6).size());
   const unsigned first = test::first_seed();
   int proved = 0, gaps = 0;
-  for (unsigned seed = first; seed < first + (kJobs + ways - 1) / ways && !HasFailure(); ++seed) {
+  for (unsigned seed = first; seed < first + (kLimitedJobs + ways - 1) / ways && !HasFailure(); ++seed) {
     const QuantaJob job = test::throw_limited_job(seed, way);
     SCOPED_TRACE("FOLDYARD_SEED=" + std::to_string(seed) + ": " + test::text(job));
     const std::int64_t most = test::limited_worth(job, way);
@@ -61,27 +60,20 @@ TEST_P(LimitedOracle, AgreesWithTheSearch) {
 
 INSTANTIATE_TEST_SUITE_P(Oracle, LimitedOracle, testing::ValuesIn(all_ways(6)), test::way_title);
 
-// Cloth 14 wide with selvedges of 1, one panel of 4 × 6; 18 of the roll are three
-// lengths of 6: open three panels each.
-QuantaJob by_hand(int at_most) {
-  QuantaJob job;
-  job.panels = {{4, 6, false, true, 1, at_most}};
-  job.width = 14;
-  job.selvedge = 1;
-  job.depth = 14;
-  job.table = 12;
-  job.roll = 20;
-  job.squaring = 1;
+// 18 of the roll are three lengths of 6: open three panels each.
+QuantaJob limited_by_hand(int at_most) {
+  QuantaJob job = test::job_by_hand();
+  job.panels[0].at_most = at_most;
   return job;
 }
 
 TEST(LimitedRoll, CountsWhatAPersonCounts) {
-  for (int most : {0, 1, 5, 8, 9}) EXPECT_EQ(test::limited_worth(by_hand(most), kOpen), most);
-  EXPECT_EQ(test::limited_worth(by_hand(20), kOpen), 9);
+  for (int most : {0, 1, 5, 8, 9}) EXPECT_EQ(test::limited_worth(limited_by_hand(most), kOpen), most);
+  EXPECT_EQ(test::limited_worth(limited_by_hand(20), kOpen), 9);
   // Folded in half one on the fold and two through both plies: any number.
-  for (int most : {0, 1, 2, 5, 9}) EXPECT_EQ(test::limited_worth(by_hand(most), kHalf), most);
+  for (int most : {0, 1, 2, 5, 9}) EXPECT_EQ(test::limited_worth(limited_by_hand(most), kHalf), most);
   // Not on the fold there are pairs only.
-  QuantaJob job = by_hand(5);
+  QuantaJob job = limited_by_hand(5);
   job.panels[0].on_fold = false;
   EXPECT_EQ(test::limited_worth(job, kHalf), 4);
 }

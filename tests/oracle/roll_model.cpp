@@ -18,14 +18,14 @@ struct Plate {
   auto operator<=>(const Plate&) const = default;
 };
 
-struct Shape {
+struct QuantaShape {
   std::array<int, 2> size;
   bool on_fold;
   int worth;
 };
 
-std::vector<Shape> shapes_of(const QuantaJob& job) {
-  std::vector<Shape> shapes;
+std::vector<QuantaShape> quanta_shapes(const QuantaJob& job) {
+  std::vector<QuantaShape> shapes;
   for (const QuantaPanel& p : job.panels) {
     shapes.push_back({{p.across, p.along}, p.on_fold, p.worth});
     if (p.may_turn && !job.one_way) shapes.push_back({{p.along, p.across}, p.on_fold, p.worth});
@@ -36,10 +36,10 @@ std::vector<Shape> shapes_of(const QuantaJob& job) {
 class LengthModel {
  public:
   LengthModel(const QuantaJob& job, const FoldWay& way)
-      : job_(job), way_(way), shapes_(shapes_of(job)) {
+      : job_(job), way_(way), shapes_(quanta_shapes(job)) {
     for (int axis : {0, 1}) {
       least_[axis] = shapes_.front().size[axis];
-      for (const Shape& s : shapes_) least_[axis] = std::min(least_[axis], s.size[axis]);
+      for (const QuantaShape& s : shapes_) least_[axis] = std::min(least_[axis], s.size[axis]);
     }
   }
 
@@ -84,7 +84,7 @@ class LengthModel {
   }
 
   void add_takes(const Plate& plate, int row) {
-    for (const Shape& s : shapes_) {
+    for (const QuantaShape& s : shapes_) {
       bool fits = true;
       for (int axis : {0, 1}) {
         const bool joined = plate.joined[axis];
@@ -120,7 +120,7 @@ class LengthModel {
 
   const QuantaJob& job_;
   const FoldWay& way_;
-  std::vector<Shape> shapes_;
+  std::vector<QuantaShape> shapes_;
   std::array<int, 2> least_{};
   IntegerModel model_;
   std::map<Plate, int> rows_;

@@ -11,18 +11,20 @@
 #include <ostream>
 
 #include "core/support/dice.h"
+#include "core/support/fold_ways.h"
 #include "core/support/way_title.h"
 #include "oracle/searched_worth.h"
 
 namespace foldyard {
 namespace {
 
+using test::job_by_hand;
+using test::kHalf;
+using test::kOpen;
 using test::QuantaJob;
 using test::QuantaPanel;
 
-constexpr FoldWay kOpen{};
-constexpr FoldWay kHalf{FoldKind::selvedge_to_selvedge, 2, false, true};
-constexpr int kJobs = 500;
+constexpr int kSolvedJobs = 500;
 
 class SolverOf : public testing::TestWithParam<FoldWay> {};
 
@@ -30,7 +32,7 @@ TEST_P(SolverOf, AgreesWithTheSearch) {
   const FoldWay way = GetParam();
   const int ways = static_cast<int>(all_ways(6).size());
   const unsigned first = test::first_seed();
-  for (unsigned seed = first; seed < first + (kJobs + ways - 1) / ways && !HasFailure(); ++seed) {
+  for (unsigned seed = first; seed < first + (kSolvedJobs + ways - 1) / ways && !HasFailure(); ++seed) {
     const QuantaJob job = test::throw_job(seed, way);
     SCOPED_TRACE("FOLDYARD_SEED=" + std::to_string(seed) + ": " + test::text(job));
     const std::int64_t solved = test::roll_worth(job, way);
@@ -88,38 +90,24 @@ TEST_P(OnceApart, AgreesWithTheSearch) {
 INSTANTIATE_TEST_SUITE_P(Oracle, OnceApart, testing::ValuesIn(kApart),
                          [](const auto& row) { return std::string(row.param.what); });
 
-// Cloth 14 wide with selvedges of 1, one panel of 4 × 6 that may be cut on the
-// fold; roll of 20, each end squared by 1, no allowance.
-QuantaJob by_hand() {
-  QuantaJob job;
-  job.panels = {{4, 6, false, true, 1}};
-  job.width = 14;
-  job.selvedge = 1;
-  job.depth = 14;
-  job.table = 12;
-  job.roll = 20;
-  job.squaring = 1;
-  return job;
-}
-
 TEST(Solver, CountsWhatAPersonCounts) {
   // 18 of the roll are three lengths of 6. Open, 12 usable are three of 4; folded
   // in half, 6 are half of one at the fold edge and one through both plies: three.
-  EXPECT_EQ(test::roll_worth(by_hand(), kOpen), 9);
-  EXPECT_EQ(test::roll_worth(by_hand(), kHalf), 9);
+  EXPECT_EQ(test::roll_worth(job_by_hand(), kOpen), 9);
+  EXPECT_EQ(test::roll_worth(job_by_hand(), kHalf), 9);
 }
 
 TEST(Solver, LosesTheAllowanceWithEachLength) {
   // 18 take two lengths of 6 + 1, or one of 12 + 1 that holds as much: two rows
   // of three either way.
-  QuantaJob job = by_hand();
+  QuantaJob job = job_by_hand();
   job.allowance = 1;
   EXPECT_EQ(test::roll_worth(job, kOpen), 6);
 }
 
 TEST(Solver, KeepsPanelsOffTheFoldThatMayNotBeCutThere) {
   // With a trim of 1, one through both plies takes 1 + 4 of 6: two a length.
-  QuantaJob job = by_hand();
+  QuantaJob job = job_by_hand();
   job.panels[0].on_fold = false;
   EXPECT_EQ(test::roll_worth(job, kHalf), 6);
 }

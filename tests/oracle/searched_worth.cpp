@@ -45,4 +45,6 @@ std::int64_t planned_worth(const QuantaJob& small, const FoldWay& way) {
   return plan ? plan->worth.parts() : 0;
 }
 
+bool gives_by_the_way(const FoldWay& way) { return way.legs > 2 || way.kind == FoldKind::off_centre; }
+
 }  // namespace foldyard::test

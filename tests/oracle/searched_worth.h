@@ -13,5 +13,7 @@ namespace foldyard::test {
 std::int64_t searched_worth(const QuantaJob& small, const FoldWay& way);
 // Of the plan; 0 where it is refused.
 std::int64_t planned_worth(const QuantaJob& small, const FoldWay& way);
+// Whether a ply may end inside a strip, so that the rule leaves it out.
+bool gives_by_the_way(const FoldWay& way);
 
 }  // namespace foldyard::test

@@ -46,6 +46,18 @@ QuantaPanel throw_panel(Dice& dice, int widest) {
 
 }  // namespace
 
+QuantaJob job_by_hand() {
+  QuantaJob job;
+  job.panels = {{4, 6, false, true, 1}};
+  job.width = 14;
+  job.selvedge = 1;
+  job.depth = 14;
+  job.table = 12;
+  job.roll = 20;
+  job.squaring = 1;
+  return job;
+}
+
 Job job_of(const QuantaJob& small) {
   Job job;
   job.rolls = {roll_of(small)};

@@ -33,6 +33,9 @@ struct QuantaJob {
   int trim = 1;
 };
 
+// Cloth 14 wide with selvedges of 1, one panel of 4 × 6 that may be cut on the
+// fold; roll of 20, each end squared by 1, no allowance.
+QuantaJob job_by_hand();
 // A job of the same sizes; a quantum is 60 units, so that a fold at a half, a
 // third, a quarter, a fifth, a sixth or a fifteenth of one is exact.
 Job job_of(const QuantaJob& small);

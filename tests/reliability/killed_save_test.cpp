@@ -33,7 +33,7 @@ void kill_after(const Saver& saver, const QString& folder, int microseconds) {
   EXPECT_TRUE(WIFSIGNALED(status) && WTERMSIG(status) == SIGKILL);
 }
 
-qsizetype litter_in(const QString& folder) {
+qsizetype unfinished_in(const QString& folder) {
   return QDir(folder).entryList({".foldyard-*"}, QDir::Files | QDir::Hidden).size();
 }
 
@@ -52,12 +52,12 @@ TEST(KilledSave, AThousandKillsLoseNothing) {
     const QTemporaryDir folder;
     ASSERT_EQ(static_cast<int>(saver.save(folder.path(), 0)), 0);
     for (int kill = 0; kill < kKills / 4; ++kill) {
-      const auto litter = litter_in(folder.path());
+      const auto litter = unfinished_in(folder.path());
       kill_after(saver, folder.path(), moments(random));
       const int there = saver.version_in(folder.path());
       bad += there < 0;
       ASSERT_GE(there, 0) << name << ", kill " << kill;
-      ASSERT_LE(litter_in(folder.path()), litter + 1) << name << ", kill " << kill;
+      ASSERT_LE(unfinished_in(folder.path()), litter + 1) << name << ", kill " << kill;
     }
   }
   std::cout << kKills << " kills, " << bad << " bad\n";

@@ -6,18 +6,22 @@
 #include <functional>
 
 #include "core/support/dice.h"
+#include "core/support/lengths.h"
 
 namespace foldyard {
 namespace {
 
-Length units(int n) { return Length::units(n); }
+using test::u;
+
 constexpr std::int64_t kNoMost = CountBounds::kNoMost;
 
 // The example of the header.
-std::vector<LimitedEntry> example() { return {{units(4), 5, 0, {0}}, {units(3), 2, 0, {1}}}; }
+std::vector<LimitedEntry> counted_example() { return {{u(4), 5, 0, {0}}, {u(3), 2, 0, {1}}}; }
 
 TEST(CountedSeries, HasAtLeastWhatIsAskedFor) {
-  const auto at_least = [](std::int64_t n) { return best_counted_series(example(), units(10), {{n}, {kNoMost}, {0}}); };
+  const auto at_least = [](std::int64_t n) {
+    return best_counted_series(counted_example(), u(10), {{n}, {kNoMost}, {0}});
+  };
   EXPECT_EQ(at_least(0).gain, 10);  // 4 + 4
   EXPECT_EQ(at_least(1).gain, 9);   // 4 + 3 + 3
   EXPECT_EQ(at_least(2).gain, 9);
@@ -29,17 +33,17 @@ TEST(CountedSeries, HasAtLeastWhatIsAskedFor) {
 
 TEST(CountedSeries, AnyBonusGivesTheSame) {
   for (std::int64_t bonus : {0, 1, 2, 3, 100})
-    EXPECT_EQ(best_counted_series(example(), units(10), {{2}, {kNoMost}, {-bonus}}).gain, 9) << bonus;
+    EXPECT_EQ(best_counted_series(counted_example(), u(10), {{2}, {kNoMost}, {-bonus}}).gain, 9) << bonus;
 }
 
 TEST(CountedSeries, SaysWhereItsStepsRanOut) {
   std::vector<LimitedEntry> many;
-  for (int i = 0; i < 40; ++i) many.push_back({units(50 + i), 100 + 2 * i, 0, {i % 3, i % 2}});
-  const CountedSeries cut_short = best_counted_series(many, units(1000), {{4, 2}, {9, kNoMost}, {1, -1}}, {50, 1000});
+  for (int i = 0; i < 40; ++i) many.push_back({u(50 + i), 100 + 2 * i, 0, {i % 3, i % 2}});
+  const CountedSeries cut_short = best_counted_series(many, u(1000), {{4, 2}, {9, kNoMost}, {1, -1}}, {50, 1000});
   EXPECT_FALSE(cut_short.complete);
   EXPECT_TRUE(cut_short.found);
   std::atomic<bool> stop = true;
-  EXPECT_FALSE(best_counted_series(many, units(1000), {{4, 2}, {9, kNoMost}, {1, -1}}, {50'000, 1000, &stop}).complete);
+  EXPECT_FALSE(best_counted_series(many, u(1000), {{4, 2}, {9, kNoMost}, {1, -1}}, {50'000, 1000, &stop}).complete);
 }
 
 TEST(CountBounds, GiveBackWhatIsStillAllowedOrAskedFor) {
@@ -77,10 +81,11 @@ TEST(CountedSeries, GivesWhatTryingEverySeriesGives) {
     std::vector<LimitedEntry> entries;
     const int many = dice.from_to(1, 4);
     for (int i = 0; i < many; ++i)
-      entries.push_back({units(dice.from_to(3, 9)), dice.from_to(-2, 9), dice.from_to(0, 3), {dice.from_to(0, 2), dice.from_to(0, 2)}});
+      entries.push_back({u(dice.from_to(3, 9)), dice.from_to(-2, 9), dice.from_to(0, 3),
+                         {dice.from_to(0, 2), dice.from_to(0, 2)}});
     CountBounds bounds{{dice.from_to(0, 5), 0}, {kNoMost, dice.from_to(0, 6)}, {-dice.from_to(0, 5), dice.from_to(0, 5)}};
     const int room = dice.from_to(3, 30);
-    const CountedSeries series = best_counted_series(entries, units(room), bounds);
+    const CountedSeries series = best_counted_series(entries, u(room), bounds);
     const std::int64_t slow = slow_best(entries, room, bounds, {0, 0});
     SCOPED_TRACE("FOLDYARD_SEED=" + std::to_string(seed));
     ASSERT_TRUE(series.complete);

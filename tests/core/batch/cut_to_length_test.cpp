@@ -8,13 +8,11 @@
 namespace foldyard {
 namespace {
 
-using Counts = std::vector<std::int64_t>;
-
 // Everything that is wanted is cut just once, nothing is longer than its cloth,
 // every end is used once at most, and the figures agree. Counts for itself.
 void expect_sound(const CutToLength& plan, const std::vector<WantedLength>& wanted, Length roll, Length loss,
                   const std::vector<Length>& ends) {
-  Counts got(wanted.size());
+  std::vector<std::int64_t> got(wanted.size());
   std::vector<int> used(ends.size());
   std::int64_t rolls = 0;
   for (const LengthCuts& cuts : plan.cuts) {
@@ -43,7 +41,7 @@ TEST(CutToLength, UsesTheEndsFirst) {
   EXPECT_TRUE(plan.proved);
   ASSERT_FALSE(plan.cuts.empty());
   EXPECT_EQ(plan.cuts[0].end, 0);
-  EXPECT_EQ(plan.cuts[0].counts, (Counts{0, 1}));
+  EXPECT_EQ(plan.cuts[0].counts, (std::vector<std::int64_t>{0, 1}));
 }
 
 TEST(CutToLength, BuysNothingWhereTheEndsDo) {

@@ -2,21 +2,23 @@
 
 #include <gtest/gtest.h>
 
+#include "core/support/lengths.h"
+
 namespace foldyard {
 namespace {
 
-Span span(int from, int to) { return {Length::units(from), Length::units(to)}; }
-Rect rect(int x0, int x1, int y0, int y1) { return {span(x0, x1), span(y0, y1)}; }
+using test::u;
+using test::u_rect;
 
 // A roll usable from 2 to 40, 10 wide; a stain, a long flaw along the left edge
 // and a seam. Every pattern begins 1 behind its length.
 class FlawPlacesOf : public testing::Test {
  protected:
-  FlawedCloth cloth_{span(2, 40), Length::units(1),
-                     {rect(4, 6, 8, 9), rect(0, 1, 10, 30), rect(0, 10, 20, 21)}};
+  FlawedCloth cloth_{u(2, 40), Length::units(1),
+                     {u_rect(4, 6, 8, 9), u_rect(0, 1, 10, 30), u_rect(0, 10, 20, 21)}};
   // Two panels: one beside the stain at the start, one under it 5 further.
   std::vector<FlawedEntry> entries_{
-      {Length::units(12), 7, 0, {{{rect(0, 4, 0, 5), 3}, {rect(0, 10, 5, 11), 4}}}}};
+      {Length::units(12), 7, 0, {{{u_rect(0, 4, 0, 5), 3}, {u_rect(0, 10, 5, 11), 4}}}}};
 };
 
 TEST_F(FlawPlacesOf, AreWhereAPanelJustClearsAFlaw) {
@@ -33,7 +35,7 @@ TEST_F(FlawPlacesOf, AreWhereAPanelJustClearsAFlaw) {
 TEST_F(FlawPlacesOf, NameTheFlawsUnderALength) {
   const FlawPlaces places(entries_, cloth_);
   const auto under = [&](int from, int to) {
-    const FlawPlaces::Range range = places.under(span(from, to));
+    const FlawPlaces::Range range = places.under(u(from, to));
     return std::pair(range.first, range.last);
   };
   EXPECT_EQ(under(2, 8), std::pair(0, 0));    // ends where the stain begins
@@ -46,7 +48,7 @@ TEST_F(FlawPlacesOf, NameTheFlawsUnderALength) {
 TEST_F(FlawPlacesOf, LoseEveryPanelThatTouchesAFlawOnce) {
   const FlawPlaces places(entries_, cloth_);
   const auto loss = [&](int from) {
-    const Span on_roll = span(from, from + 12);
+    const Span on_roll = u(from, from + 12);
     return places.loss(places.under(on_roll), entries_[0].layouts[0], on_roll.from);
   };
   EXPECT_EQ(loss(2), 4);   // panels on 3 … 8 and 8 … 14

@@ -6,17 +6,17 @@
 #include <map>
 
 #include "core/support/dice.h"
+#include "core/support/lengths.h"
 
 namespace foldyard {
 namespace {
 
 using test::Dice;
-
-Span span(int from, int to) { return {Length::units(from), Length::units(to)}; }
-Rect rect(int x0, int x1, int y0, int y1) { return {span(x0, x1), span(y0, y1)}; }
+using test::u;
+using test::u_rect;
 
 FlawedEntry plain(int size, int gain) {
-  return {Length::units(size), gain, 0, {{{rect(0, 10, 0, size), gain}}}};
+  return {Length::units(size), gain, 0, {{{u_rect(0, 10, 0, size), gain}}}};
 }
 
 std::vector<Span> spans_of(const FlawedSeries& series) {
@@ -27,26 +27,26 @@ std::vector<Span> spans_of(const FlawedSeries& series) {
 
 TEST(FlawedSeries, PassesOverAFlawThatWouldCostMore) {
   // The example of the header.
-  const FlawedCloth cloth{span(0, 10), Length(), {rect(0, 10, 4, 5)}};
+  const FlawedCloth cloth{u(0, 10), Length(), {u_rect(0, 10, 4, 5)}};
   const FlawedSeries series = best_flawed_series({plain(4, 1)}, cloth, nullptr, {});
   EXPECT_EQ(series.gain, 1 + 1);
-  EXPECT_EQ(spans_of(series), (std::vector<Span>{span(0, 4), span(5, 9)}));
+  EXPECT_EQ(spans_of(series), (std::vector<Span>{u(0, 4), u(5, 9)}));
   EXPECT_TRUE(series.complete);
 }
 
 // Two panels side by side; a flaw under one of them, and no cloth to spare.
 TEST(FlawedSeries, CarriesAFlawThatCostsLessThanTheClothAround) {
-  const FlawedEntry pair{Length::units(4), 2, 0, {{{rect(0, 5, 0, 4), 1}, {rect(5, 10, 0, 4), 1}}}};
-  const FlawedCloth cloth{span(0, 8), Length(), {rect(1, 2, 4, 5)}};
+  const FlawedEntry pair{Length::units(4), 2, 0, {{{u_rect(0, 5, 0, 4), 1}, {u_rect(5, 10, 0, 4), 1}}}};
+  const FlawedCloth cloth{u(0, 8), Length(), {u_rect(1, 2, 4, 5)}};
   const FlawedSeries series = best_flawed_series({pair}, cloth, nullptr, {});
   EXPECT_EQ(series.gain, 2 + 1);
-  EXPECT_EQ(spans_of(series), (std::vector<Span>{span(0, 4), span(4, 8)}));
+  EXPECT_EQ(spans_of(series), (std::vector<Span>{u(0, 4), u(4, 8)}));
 }
 
 TEST(FlawedSeries, TakesTheLayoutThatLosesLeast) {
   const FlawedEntry either{Length::units(4), 3, 0,
-                           {{{rect(0, 5, 0, 4), 3}}, {{rect(5, 10, 0, 4), 3}}}};
-  const FlawedCloth cloth{span(0, 4), Length(), {rect(1, 2, 2, 3)}};
+                           {{{u_rect(0, 5, 0, 4), 3}}, {{u_rect(5, 10, 0, 4), 3}}}};
+  const FlawedCloth cloth{u(0, 4), Length(), {u_rect(1, 2, 2, 3)}};
   const FlawedSeries series = best_flawed_series({either}, cloth, nullptr, {});
   EXPECT_EQ(series.gain, 3);
   ASSERT_EQ(series.picks.size(), 1u);
@@ -54,7 +54,7 @@ TEST(FlawedSeries, TakesTheLayoutThatLosesLeast) {
 }
 
 TEST(FlawedSeries, CutsNothingWhereEverythingIsFlawed) {
-  const FlawedCloth cloth{span(0, 10), Length(), {rect(0, 10, 0, 10)}};
+  const FlawedCloth cloth{u(0, 10), Length(), {u_rect(0, 10, 0, 10)}};
   EXPECT_TRUE(best_flawed_series({plain(4, 1)}, cloth, nullptr, {}).picks.empty());
   EXPECT_TRUE(best_flawed_series({}, cloth, nullptr, {}).picks.empty());
 }
@@ -62,7 +62,7 @@ TEST(FlawedSeries, CutsNothingWhereEverythingIsFlawed) {
 // Where steps run out the series still fits and adds up.
 TEST(FlawedSeries, GivesASoundSeriesWhenItIsCutShort) {
   const std::vector<FlawedEntry> entries{plain(4, 5), plain(7, 9), plain(9, 11)};
-  const FlawedCloth cloth{span(0, 5000), Length(), {rect(0, 10, 40, 45), rect(0, 3, 1000, 1001)}};
+  const FlawedCloth cloth{u(0, 5000), Length(), {u_rect(0, 10, 40, 45), u_rect(0, 3, 1000, 1001)}};
   const FlawedSeries short_one = best_flawed_series(entries, cloth, nullptr, {20, 0, nullptr});
   EXPECT_FALSE(short_one.complete);
   EXPECT_LE(short_one.gain, best_flawed_series(entries, cloth, nullptr, {}).gain);
@@ -76,7 +76,7 @@ struct Throw {
 };
 
 Throw throw_roll(Dice& dice) {
-  Throw t{{}, {span(dice.from_to(0, 2), dice.from_to(20, 40)), Length::units(dice.from_to(0, 2)), {}}};
+  Throw t{{}, {u(dice.from_to(0, 2), dice.from_to(20, 40)), Length::units(dice.from_to(0, 2)), {}}};
   for (int n = dice.from_to(1, 3); n > 0; --n) {
     const int length = dice.from_to(2, 9), lead = static_cast<int>(t.cloth.lead.units());
     FlawedEntry entry{Length::units(length + lead + dice.from_to(0, 1)), 0, dice.from_to(0, 5), {}};
@@ -84,8 +84,8 @@ Throw throw_roll(Dice& dice) {
     for (int x = 0; x < 9; x += 3) {
       const int from = dice.from_to(0, length - 1), worth = dice.from_to(1, 6);
       entry.gain += worth;
-      panels.push_back({rect(x, x + 3, from, length), worth});
-      mirrored.push_back({rect(9 - x - 3, 9 - x, from, length), worth});
+      panels.push_back({u_rect(x, x + 3, from, length), worth});
+      mirrored.push_back({u_rect(9 - x - 3, 9 - x, from, length), worth});
     }
     entry.layouts = {panels};
     if (dice.coin()) entry.layouts.push_back(mirrored);
@@ -93,7 +93,7 @@ Throw throw_roll(Dice& dice) {
   }
   for (int n = dice.from_to(0, 4); n > 0; --n) {
     const int x = dice.from_to(0, 8), y = dice.from_to(0, 38);
-    t.cloth.flaws.push_back(rect(x, x + dice.from_to(1, 10), y, y + dice.from_to(1, 6)));
+    t.cloth.flaws.push_back(u_rect(x, x + dice.from_to(1, 10), y, y + dice.from_to(1, 6)));
   }
   std::stable_sort(t.cloth.flaws.begin(), t.cloth.flaws.end(),
                    [](const Rect& a, const Rect& b) { return a.along.from < b.along.from; });
@@ -175,11 +175,11 @@ class OnePlace : public AroundFlaws {
 };
 
 TEST(FlawedSeries, TakesLengthsCutAroundFlaws) {
-  const FlawedCloth cloth{span(0, 10), Length(), {rect(0, 10, 6, 7)}};
+  const FlawedCloth cloth{u(0, 10), Length(), {u_rect(0, 10, 6, 7)}};
   const OnePlace around;
   const FlawedSeries series = best_flawed_series({plain(5, 1)}, cloth, &around, {});
   EXPECT_EQ(series.gain, 101);
-  EXPECT_EQ(spans_of(series), (std::vector<Span>{span(0, 5), span(5, 8)}));
+  EXPECT_EQ(spans_of(series), (std::vector<Span>{u(0, 5), u(5, 8)}));
   EXPECT_EQ(series.picks[1].entry, -1);
 }
 

@@ -5,52 +5,53 @@
 #include <algorithm>
 
 #include "core/support/dice.h"
+#include "core/support/lengths.h"
 
 namespace foldyard {
 namespace {
 
-Length units(int n) { return Length::units(n); }
+using test::u;
 
 // The example of the header.
-std::vector<LimitedEntry> example() { return {{units(4), 5, 0, {2}}, {units(3), 3, 0, {0}}}; }
+std::vector<LimitedEntry> limited_example() { return {{u(4), 5, 0, {2}}, {u(3), 3, 0, {0}}}; }
 
 TEST(LimitedSeries, CutsNoMoreThanTheLimit) {
-  EXPECT_EQ(best_limited_series(example(), units(10), {{2}, {0}}, 0).gain, 11);
-  const LimitedSeries less = best_limited_series(example(), units(10), {{1}, {0}}, 0);
+  EXPECT_EQ(best_limited_series(limited_example(), u(10), {{2}, {0}}, 0).gain, 11);
+  const LimitedSeries less = best_limited_series(limited_example(), u(10), {{1}, {0}}, 0);
   EXPECT_EQ(less.gain, 9);
   EXPECT_TRUE(less.complete);
 }
 
 TEST(LimitedSeries, AnyPricesGiveTheSame) {
   for (std::int64_t price : {1, 2, 3, 100})
-    EXPECT_EQ(best_limited_series(example(), units(10), {{2}, {price}}, 0).gain, 11) << price;
+    EXPECT_EQ(best_limited_series(limited_example(), u(10), {{2}, {price}}, 0).gain, 11) << price;
 }
 
 TEST(LimitedSeries, PicksNothingThatDoesNotBeat) {
-  const LimitedSeries none = best_limited_series(example(), units(10), {{2}, {1}}, 11);
+  const LimitedSeries none = best_limited_series(limited_example(), u(10), {{2}, {1}}, 11);
   EXPECT_TRUE(none.complete);
   EXPECT_TRUE(none.picks.empty());
-  EXPECT_EQ(best_limited_series(example(), units(10), {{2}, {1}}, 10).gain, 11);
+  EXPECT_EQ(best_limited_series(limited_example(), u(10), {{2}, {1}}, 10).gain, 11);
 }
 
 TEST(LimitedSeries, SaysWhereItsStepsRanOut) {
   std::vector<LimitedEntry> many;
-  for (int i = 0; i < 40; ++i) many.push_back({units(50 + i), 100 + 2 * i, 0, {i % 3, i % 2}});
-  const LimitedSeries cut_short = best_limited_series(many, units(1000), {{9, 9}, {1, 1}}, 0, {100, 1000});
+  for (int i = 0; i < 40; ++i) many.push_back({u(50 + i), 100 + 2 * i, 0, {i % 3, i % 2}});
+  const LimitedSeries cut_short = best_limited_series(many, u(1000), {{9, 9}, {1, 1}}, 0, {100, 1000});
   EXPECT_FALSE(cut_short.complete);
   EXPECT_GT(cut_short.gain, 0);
   std::atomic<bool> stop = true;
   // Free of prices the first could be cut twice, for 10; within its limit there are 8.
-  const std::vector<LimitedEntry> two{{units(5), 5, 0, {1}}, {units(5), 3, 0, {0}}};
-  EXPECT_FALSE(best_limited_series(two, units(10), {{1}, {0}}, 0, {1'000, 1'000, &stop}).complete);
-  EXPECT_TRUE(best_limited_series(two, units(10), {{1}, {0}}, 0).complete);
+  const std::vector<LimitedEntry> two{{u(5), 5, 0, {1}}, {u(5), 3, 0, {0}}};
+  EXPECT_FALSE(best_limited_series(two, u(10), {{1}, {0}}, 0, {1'000, 1'000, &stop}).complete);
+  EXPECT_TRUE(best_limited_series(two, u(10), {{1}, {0}}, 0).complete);
 }
 
 TEST(RestBound, IsExactWhereSizesShareAUnit) {
-  const RestBound rest({{units(4), 5}, {units(3), 3}}, units(10));
-  EXPECT_EQ(rest.at(units(2)), 0);
-  EXPECT_EQ(rest.at(units(3)), 3);
-  EXPECT_EQ(rest.at(units(10)), 11);
+  const RestBound rest({{u(4), 5}, {u(3), 3}}, u(10));
+  EXPECT_EQ(rest.at(u(2)), 0);
+  EXPECT_EQ(rest.at(u(3)), 3);
+  EXPECT_EQ(rest.at(u(10)), 11);
 }
 
 // Every series, one entry after another, by what it uses up.
@@ -72,9 +73,10 @@ TEST(LimitedSeries, AgreesWithTryingEverySeries) {
     test::Dice dice(seed);
     std::vector<LimitedEntry> entries;
     for (int n = dice.from_to(1, 6); n > 0; --n)
-      entries.push_back({units(dice.from_to(5, 20)), dice.from_to(0, 30), dice.from_to(0, 9), {dice.from_to(0, 3), dice.from_to(0, 2)}});
+      entries.push_back({u(dice.from_to(5, 20)), dice.from_to(0, 30), dice.from_to(0, 9),
+                         {dice.from_to(0, 3), dice.from_to(0, 2)}});
     const CopyLimits limits{{dice.from_to(0, 8), dice.from_to(0, 5)}, {dice.from_to(0, 9), dice.from_to(0, 9)}};
-    const Length capacity = units(dice.from_to(10, 70));
+    const Length capacity = u(dice.from_to(10, 70));
     const LimitedSeries found = best_limited_series(entries, capacity, limits, 0);
     EXPECT_TRUE(found.complete);
     EXPECT_EQ(found.gain, slow_best(entries, capacity.units(), limits.most)) << "FOLDYARD_SEED=" << seed;

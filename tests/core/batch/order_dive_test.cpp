@@ -34,8 +34,7 @@ OrderState dived(const OrderCase& order, LengthPool& pool) {
   OrderModel model(order, {1, 100, 1, 10});
   for (int s = 0; s < std::ssize(order.sources); ++s)
     for (int l = 0; l < std::ssize(pool); ++l) model.allow(s, l, pool);
-  const std::vector<std::int64_t> areas = {4, 3};
-  return dive({order, pool, areas, {}}, model, empty_state(order));
+  return dive({order, pool, test::kAreas, {}}, model, empty_state(order));
 }
 
 // Two red lengths of 6 give two of panel 0 and four of panel 1; a blue one of 10 gives

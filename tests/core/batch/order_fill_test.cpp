@@ -7,7 +7,7 @@
 namespace foldyard {
 namespace {
 
-const std::vector<std::int64_t> kAreas = {4, 3};
+using test::kAreas;
 
 TEST(OrderFill, CutsWhatGivesMostOfWhatIsNeeded) {
   const OrderCase order = test::small_case();

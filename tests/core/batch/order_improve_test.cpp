@@ -8,7 +8,7 @@
 namespace foldyard {
 namespace {
 
-const std::vector<std::int64_t> kAreas = {4, 3};
+using test::kAreas;
 
 // Four lengths of 6 for four pieces, where a length of 10 and one of 6 do.
 OrderState wasteful(const OrderCase& order, const LengthPool& pool) {

@@ -2,21 +2,13 @@
 
 #include <gtest/gtest.h>
 
-#include "batch/order_pieces.h"
 #include "core/support/small_case.h"
 
 namespace foldyard {
 namespace {
 
-const std::vector<std::int64_t> kAreas = {4, 3};
-
-// Two lengths of 6 from the first roll.
-OrderState two_of_six(const OrderCase& order, const LengthPool& pool) {
-  OrderState state = empty_state(order);
-  for (int n = 0; n < 2; ++n) EXPECT_TRUE(cut_from(order.rolls[0], state.rolls[0], pool, 1));
-  state.pieces = pieces_from(order, yield_of(order, state, pool), state.pieces);
-  return state;
-}
+using test::kAreas;
+using test::two_of_six;
 
 // A length of 11 that holds twice what the one of 6 does: an allowance less.
 FillTools with_one_of_eleven(const OrderCase& order, LengthPool& pool) {

@@ -2,24 +2,17 @@
 
 #include <gtest/gtest.h>
 
-#include "batch/order_pieces.h"
 #include "core/support/small_case.h"
 
 namespace foldyard {
 namespace {
 
-// Two lengths of 6 from the first roll make the second line's pieces.
-OrderState from_first(const OrderCase& order, const LengthPool& pool) {
-  OrderState state = empty_state(order);
-  for (int n = 0; n < 2; ++n) EXPECT_TRUE(cut_from(order.rolls[0], state.rolls[0], pool, 1));
-  state.pieces = pieces_from(order, yield_of(order, state, pool), state.pieces);
-  return state;
-}
+using test::two_of_six;
 
 TEST(OrderRequired, LeavesRollsThatNeedNotBeCut) {
   const OrderCase order = test::small_case();
   const LengthPool pool = test::small_pool();
-  OrderState state = from_first(order, pool);
+  OrderState state = two_of_six(order, pool);
   const auto before = state.rolls;
   cut_required(order, pool, state);
   EXPECT_EQ(state.rolls, before);
@@ -31,7 +24,7 @@ TEST(OrderRequired, CutsOneMoreWhereMovingLosesPieces) {
   OrderCase order = test::small_case();
   order.rolls[1].must = true;
   const LengthPool pool = test::small_pool();
-  OrderState state = from_first(order, pool);
+  OrderState state = two_of_six(order, pool);
   EXPECT_EQ(score_of(order, state, pool).uncut, 1);
   cut_required(order, pool, state);
   EXPECT_EQ(score_of(order, state, pool).uncut, 0);
@@ -45,7 +38,7 @@ TEST(OrderRequired, MovesALengthThatServesAsWellThere) {
   order.rolls[1].cloth = 0;
   order.lines[0].must = order.lines[1].may = 0;
   const LengthPool pool = test::small_pool();
-  OrderState state = from_first(order, pool);
+  OrderState state = two_of_six(order, pool);
   cut_required(order, pool, state);
   EXPECT_EQ(state.rolls[0].lengths.size() + state.rolls[1].lengths.size(), 2u);
   EXPECT_EQ(score_of(order, state, pool).uncut, 0);
@@ -56,7 +49,7 @@ TEST(OrderRequired, LeavesUncutWhatHoldsNothing) {
   order.rolls[1].must = true;
   order.rolls[1].stretches = {{Length::units(2), Length::units(5)}};
   const LengthPool pool = test::small_pool();
-  OrderState state = from_first(order, pool);
+  OrderState state = two_of_six(order, pool);
   cut_required(order, pool, state);
   EXPECT_EQ(score_of(order, state, pool).uncut, 1);
 }

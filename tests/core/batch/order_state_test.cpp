@@ -2,12 +2,13 @@
 
 #include <gtest/gtest.h>
 
+#include "core/support/lengths.h"
 #include "core/support/small_case.h"
 
 namespace foldyard {
 namespace {
 
-Length units(int n) { return Length::units(n); }
+using test::u;
 
 TEST(OrderState, CutsWhatFits) {
   const OrderCase order = test::small_case();
@@ -19,8 +20,8 @@ TEST(OrderState, CutsWhatFits) {
   EXPECT_TRUE(cut_from(order.rolls[1], blue, pool, 0));
   EXPECT_FALSE(cut_from(order.rolls[1], blue, pool, 1));  // 6 in 5
   EXPECT_EQ(times_it_fits(order.rolls[1], blue, pool, 1), 0);
-  EXPECT_EQ(room_left(order.rolls[1], blue, pool, 0), units(5));
-  EXPECT_EQ(cut_off(order.rolls[1], blue, pool), units(22));  // 2 squared off, 2 × 10
+  EXPECT_EQ(room_left(order.rolls[1], blue, pool, 0), u(5));
+  EXPECT_EQ(cut_off(order.rolls[1], blue, pool), u(22));  // 2 squared off, 2 × 10
   RollState& red = state.rolls[0];
   EXPECT_TRUE(cut_from(order.rolls[0], red, pool, 2));
   EXPECT_TRUE(cut_from(order.rolls[0], red, pool, 0));  // another way
@@ -30,14 +31,14 @@ TEST(OrderState, CutsWhatFits) {
 TEST(OrderState, PaysForClothUpToTheLastLength) {
   OrderCase order = test::small_case();
   const LengthPool pool = test::small_pool();
-  order.rolls[0].stretches = {{units(2), units(9)}, {units(15), units(42)}};  // a flaw between
+  order.rolls[0].stretches = {{u(2), u(9)}, {u(15), u(42)}};  // a flaw between
   RollState red;
   EXPECT_TRUE(cut_off(order.rolls[0], red, pool).is_zero());
   EXPECT_TRUE(cut_from(order.rolls[0], red, pool, 1));  // 6 in 7
-  EXPECT_EQ(cut_off(order.rolls[0], red, pool), units(8));
+  EXPECT_EQ(cut_off(order.rolls[0], red, pool), u(8));
   EXPECT_TRUE(cut_from(order.rolls[0], red, pool, 1));
   EXPECT_EQ(red.lengths[1].stretch, 1);
-  EXPECT_EQ(cut_off(order.rolls[0], red, pool), units(21));
+  EXPECT_EQ(cut_off(order.rolls[0], red, pool), u(21));
 }
 
 // Two of four pieces of 100 and all three of 50, of which one is beyond `must`; 8

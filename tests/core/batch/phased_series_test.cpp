@@ -6,19 +6,20 @@
 #include <map>
 
 #include "core/support/dice.h"
+#include "core/support/lengths.h"
 
 namespace foldyard {
 namespace {
 
-Length u(std::int64_t n) { return Length::units(n); }
+using test::u;
 
-PhasedEntry entry(int size, int lengths, std::optional<int> phase, std::int64_t gain,
-                  std::int64_t cost = 1) {
+PhasedEntry phased(int size, int lengths, std::optional<int> phase, std::int64_t gain,
+                   std::int64_t cost = 1) {
   return {u(size), lengths, phase ? std::optional(u(*phase)) : std::nullopt, gain, cost};
 }
 
 TEST(PhasedSeries, BeginsEachLengthAtItsPhase) {
-  const PhasedSeries s = best_phased_series({entry(50, 1, 0, 1)}, {u(0), u(200)}, {u(64), u(10)}, 1000);
+  const PhasedSeries s = best_phased_series({phased(50, 1, 0, 1)}, {u(0), u(200)}, {u(64), u(10)}, 1000);
   ASSERT_EQ(s.picks.size(), 3u);
   EXPECT_EQ(s.picks[0].at, u(10));
   EXPECT_EQ(s.picks[1].at, u(74));
@@ -28,23 +29,23 @@ TEST(PhasedSeries, BeginsEachLengthAtItsPhase) {
 }
 
 TEST(PhasedSeries, SpacesTheLengthsOfALay) {
-  const PhasedEntry lay = entry(50, 3, 5, 3);
+  const PhasedEntry lay = phased(50, 3, 5, 3);
   EXPECT_EQ(places_along(lay, {u(64), u(10)}, u(20)), (std::vector<Length>{u(79), u(143), u(207)}));
-  EXPECT_EQ(places_along(entry(50, 2, std::nullopt, 3), {u(64), u(10)}, u(20)),
+  EXPECT_EQ(places_along(phased(50, 2, std::nullopt, 3), {u(64), u(10)}, u(20)),
             (std::vector<Length>{u(20), u(70)}));
 }
 
 // The gap before 64, and the one behind each length, hold one that needs no phase.
 TEST(PhasedSeries, FillsTheGapsWithLengthsThatNeedNoPhase) {
-  const PhasedSeries s = best_phased_series({entry(50, 1, 0, 10), entry(14, 1, std::nullopt, 1)},
+  const PhasedSeries s = best_phased_series({phased(50, 1, 0, 10), phased(14, 1, std::nullopt, 1)},
                                             {u(50), u(178)}, {u(64), u(0)}, 1000);
   EXPECT_EQ(s.gain, 22);  // 14 at 50, 50 at 64, 14 at 114, 50 at 128
   EXPECT_EQ(s.picks.size(), 4u);
 }
 
 TEST(PhasedSeries, ABoundHoldsWhereStepsRunOut) {
-  const std::vector<PhasedEntry> entries{entry(7, 1, std::nullopt, 7), entry(5, 1, std::nullopt, 5),
-                                         entry(3, 1, 2, 3)};
+  const std::vector<PhasedEntry> entries{phased(7, 1, std::nullopt, 7), phased(5, 1, std::nullopt, 5),
+                                         phased(3, 1, 2, 3)};
   const PhasedSeries all = best_phased_series(entries, {u(0), u(1000)}, {u(11), u(0)}, 1'000'000);
   const PhasedSeries some = best_phased_series(entries, {u(0), u(1000)}, {u(11), u(0)}, 30);
   EXPECT_TRUE(all.proved);
@@ -60,9 +61,9 @@ TEST(PhasedSeries, AgreesWithTryingEverySeries) {
     const int from = dice.from_to(0, 4), to = from + dice.from_to(5, 40);
     std::vector<PhasedEntry> entries;
     for (int n = dice.from_to(1, 4); n > 0; --n)
-      entries.push_back(entry(dice.from_to(2, 12), dice.from_to(1, 3),
-                              dice.coin() ? std::optional(dice.from_to(0, repeat - 1)) : std::nullopt,
-                              dice.from_to(1, 20), dice.from_to(0, 3)));
+      entries.push_back(phased(dice.from_to(2, 12), dice.from_to(1, 3),
+                               dice.coin() ? std::optional(dice.from_to(0, repeat - 1)) : std::nullopt,
+                               dice.from_to(1, 20), dice.from_to(0, 3)));
     // Walks unit by unit; each length of a lay begins at the first place it may.
     std::map<int, std::pair<std::int64_t, std::int64_t>> known;
     const std::function<std::pair<std::int64_t, std::int64_t>(int)> best = [&](int at) {

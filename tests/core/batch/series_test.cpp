@@ -6,15 +6,14 @@
 #include <thread>
 
 #include "core/support/dice.h"
+#include "core/support/series_entry.h"
 
 namespace foldyard {
 namespace {
 
-constexpr std::int64_t kPlenty = 10'000'000;
+using test::entry;
 
-SeriesEntry entry(int size, std::int64_t gain, std::int64_t cost = 0) {
-  return {Length::units(size), gain, cost};
-}
+constexpr std::int64_t kPlenty = 10'000'000;
 
 TEST(BestSeries, IsTheHeadersExample) {
   // 4 + 3 + 3 fill 10 and gain 5 + 3 + 3.

@@ -3,11 +3,12 @@
 #include <gtest/gtest.h>
 
 #include "core/support/dice.h"
+#include "core/support/series_entry.h"
 
 namespace foldyard {
 namespace {
 
-SeriesEntry entry(int size, std::int64_t gain, std::int64_t cost = 0) { return {Length::units(size), gain, cost}; }
+using test::entry;
 
 TEST(TightEntries, AreThoseOfTheHeadersExample) {
   const std::vector<SeriesEntry> entries{entry(4, 5), entry(3, 3), entry(5, 5)};

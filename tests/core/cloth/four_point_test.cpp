@@ -2,10 +2,13 @@
 
 #include <gtest/gtest.h>
 
+#include "core/support/lengths.h"
+
 namespace foldyard {
 namespace {
 
-Length inches(int n) { return Length::inches64(n * 64); }
+using test::inches;
+
 Length yards(int n) { return Length::units(n * Length::kUnitsPerYard); }
 
 Flaw flaw_at(Length from, Length size, const char* kind = "slub") {

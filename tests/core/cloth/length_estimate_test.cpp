@@ -6,18 +6,20 @@
 #include <numbers>
 #include <vector>
 
-#include "../support/dice.h"
+#include "core/support/dice.h"
+#include "core/support/lengths.h"
+#include "core/support/measured.h"
 
 namespace foldyard {
 namespace {
 
+using test::about;
 using test::Dice;
+using test::exact;
+using test::inches;
 constexpr Length kWidth = Length::mm(1400);
 
-MeasuredLength exact(Length value) { return {value, Length()}; }
-MeasuredLength mm(std::int64_t value, std::int64_t give = 0) { return {Length::mm(value), Length::mm(give)}; }
 MeasuredLength mils(std::int64_t thousandths) { return exact(Length::units(thousandths * 8128 / 1000)); }
-MeasuredLength inches(std::int64_t n) { return exact(Length::units(n * Length::kUnitsPerInch)); }
 
 Length likely(const RollMeasure& measure) { return estimate(measure, kWidth).value().likely; }
 
@@ -28,21 +30,21 @@ double in_inches(Length length) { return length.in_mm() / 25.4; }
 // mathforum.org/library/drmath/view/56471.html: a roll of 24 cm on 8 cm, 1 cm
 // thick, is 128 π, "about 402 cm". 128 π = 402.1239 cm.
 TEST(LengthByDiameters, IsThatOfAPublishedRollOfCarpet) {
-  EXPECT_NEAR(likely(ByDiameters{mm(240), mm(80), mm(10)}).in_mm(), 4021.239, 0.002);
+  EXPECT_NEAR(likely(ByDiameters{about(240), about(80), about(10)}).in_mm(), 4021.239, 0.002);
 }
 
 // calculator.academy/roll-length-calculator, a roll of tape: 5 in, 2 in, 0.011 in
 // give 1499.39 in. 0.011 in is 89.408 units: taken as 89, or 0.46 % less.
 TEST(LengthByDiameters, IsThatOfAPublishedRollOfTape) {
   const double by_unit = 1499.396 * 89.408 / 89;
-  EXPECT_NEAR(in_inches(likely(ByDiameters{inches(5), inches(2), mils(11)})), by_unit, 0.01);
-  EXPECT_NEAR(in_inches(likely(ByDiameters{inches(5), inches(2), mils(11)})), 1499.39, 0.005 * 1499.39);
+  EXPECT_NEAR(in_inches(likely(ByDiameters{exact(inches(5)), exact(inches(2)), mils(11)})), by_unit, 0.01);
+  EXPECT_NEAR(in_inches(likely(ByDiameters{exact(inches(5)), exact(inches(2)), mils(11)})), 1499.39, 0.005 * 1499.39);
 }
 
 // calcbee.com/calculators/productivity/general/roll-length: 10 in, 3 in, 0.003 in
 // give 1985 ft (rounded up a little on the way). 0.003 in is 24.384 units: taken as 24.
 TEST(LengthByDiameters, IsThatOfAPublishedThinWeb) {
-  const double feet = in_inches(likely(ByDiameters{inches(10), inches(3), mils(3)})) / 12;
+  const double feet = in_inches(likely(ByDiameters{exact(inches(10)), exact(inches(3)), mils(3)})) / 12;
   EXPECT_NEAR(feet * 24 / 24.384, 1985, 0.001 * 1985);
 }
 
@@ -50,7 +52,7 @@ TEST(LengthByDiameters, IsThatOfAPublishedThinWeb) {
 // give the exact spiral 39.27313461871. The ring gives 39.26990817, and what it
 // leaves out is at most t ln(D/d) / 4π = 0.0032266.
 TEST(LengthByDiameters, LeavesOutOfAPublishedSpiralLessThanItsBound) {
-  const double ring = in_metres(likely(ByDiameters{mm(3000), mm(2000), mm(100)}));
+  const double ring = in_metres(likely(ByDiameters{about(3000), about(2000), about(100)}));
   EXPECT_NEAR(ring, 39.26990817, 1e-5);
   EXPECT_GT(39.27313461871, ring);
   EXPECT_LE(39.27313461871 - ring, 0.1 * std::log(1.5) / (4 * std::numbers::pi) + 1e-5);
@@ -58,8 +60,8 @@ TEST(LengthByDiameters, LeavesOutOfAPublishedSpiralLessThanItsBound) {
 
 // 220 mm on 50 mm at 1.0 mm: π (48400 − 2500) / 4 = 36049.8 mm; 85 turns.
 TEST(LengthByDiameters, HasTheHeadersExample) {
-  EXPECT_NEAR(in_metres(likely(ByDiameters{mm(220), mm(50), mm(1)})), 36.0498, 0.0001);
-  const ByDiameters loose{mm(220, 5), mm(50, 1), {Length::mm(1), Length::units(32)}};
+  EXPECT_NEAR(in_metres(likely(ByDiameters{about(220), about(50), about(1)})), 36.0498, 0.0001);
+  const ByDiameters loose{about(220, 5), about(50, 1), {Length::mm(1), Length::units(32)}};
   const LengthEstimate range = estimate(loose, kWidth).value();
   // π (215² − 51²) / 4.4 and π (225² − 49²) / 3.6.
   EXPECT_NEAR(in_metres(range.least), std::numbers::pi * (215 * 215 - 51 * 51) / 4.4e3, 1e-5);
@@ -68,12 +70,12 @@ TEST(LengthByDiameters, HasTheHeadersExample) {
 
 // The same by turns: (220 − 50) / 2 = 85 turns of a mean girth of 135 π.
 TEST(LengthByTurns, AgreesWithDiametersWhereTheTurnsFit) {
-  EXPECT_EQ(likely(ByTurns{{85, 0}, mm(220), mm(50)}), likely(ByDiameters{mm(220), mm(50), mm(1)}));
+  EXPECT_EQ(likely(ByTurns{{85, 0}, about(220), about(50)}), likely(ByDiameters{about(220), about(50), about(1)}));
 }
 
 // The same page of calcbee.com counts 1167 turns.
 TEST(LengthByTurns, IsThatOfAPublishedRoll) {
-  EXPECT_NEAR(in_inches(likely(ByTurns{{1167, 0}, inches(10), inches(3)})) / 12, 1985, 0.001 * 1985);
+  EXPECT_NEAR(in_inches(likely(ByTurns{{1167, 0}, exact(inches(10)), exact(inches(3))})) / 12, 1985, 0.001 * 1985);
 }
 
 // Case Paper, casepaper.com, formulas: 100 lb of basis 50 (500 sheets of 25 × 38
@@ -104,21 +106,22 @@ TEST(LengthByWeight, RangesOverTheWorstCorners) {
 // briandunning.com/cf/2523, sample output: 520 m when 260 mm on 83 mm, now 200 mm:
 // 283.60132430696 m.
 TEST(RestOfAKnownRoll, IsThePublishedOne) {
-  const LengthEstimate rest = estimate_of_rest(mm(520'000), mm(260), mm(200), mm(83)).value();
+  const LengthEstimate rest = estimate_of_rest(about(520'000), about(260), about(200), about(83)).value();
   EXPECT_NEAR(in_metres(rest.likely), 283.60132430696, 2e-6);
   EXPECT_LE(rest.most - rest.least, Length::units(1));
 }
 
 TEST(RestOfAKnownRoll, RangesOverTheWorstCorners) {
-  const LengthEstimate rest = estimate_of_rest(mm(520'000, 1000), mm(260, 2), mm(200, 1), mm(83, 1)).value();
+  const LengthEstimate rest =
+      estimate_of_rest(about(520'000, 1000), about(260, 2), about(200, 1), about(83, 1)).value();
   EXPECT_NEAR(in_metres(rest.least), 519.0 * (199 * 199 - 84 * 84) / (262 * 262 - 84 * 84), 1e-5);
   EXPECT_NEAR(in_metres(rest.most), 521.0 * (201 * 201 - 82 * 82) / (258 * 258 - 82 * 82), 1e-5);
 }
 
 TEST(RestOfAKnownRoll, RefusesARollLargerThanWhenFull) {
-  EXPECT_EQ(estimate_of_rest(mm(520'000), mm(260), mm(261), mm(83)).problem().where, "outer");
-  EXPECT_EQ(estimate_of_rest(mm(520'000), mm(260, 1), mm(259, 1), mm(83)).problem().where, "outer");
-  EXPECT_TRUE(estimate_of_rest(mm(520'000), mm(260, 1), mm(258, 1), mm(83)));
+  EXPECT_EQ(estimate_of_rest(about(520'000), about(260), about(261), about(83)).problem().where, "outer");
+  EXPECT_EQ(estimate_of_rest(about(520'000), about(260, 1), about(259, 1), about(83)).problem().where, "outer");
+  EXPECT_TRUE(estimate_of_rest(about(520'000), about(260, 1), about(258, 1), about(83)));
 }
 
 // A figure anywhere within its give.
@@ -136,7 +139,8 @@ long double ring_of(Length outer, Length tube, Length thickness) {
 TEST(Range, HoldsWhateverTheTrueFiguresAreAndIsNoWider) {
   Dice dice(test::first_seed());
   for (int n = 0; n < 300; ++n) {
-    const ByDiameters m{mm(dice.from_to(150, 400), dice.from_to(0, 9)), mm(dice.from_to(0, 80), dice.from_to(0, 3)),
+    const ByDiameters m{about(dice.from_to(150, 400), dice.from_to(0, 9)),
+                        about(dice.from_to(0, 80), dice.from_to(0, 3)),
                         {Length::units(dice.from_to(200, 900)), Length::units(dice.from_to(0, 99))}};
     const LengthEstimate range = estimate(m, kWidth).value();
     for (int i = 0; i < 20; ++i) {
@@ -207,17 +211,17 @@ struct Refusal {
 TEST(Refused, IsWhatHasNoLengthOrMightHaveNone) {
   const MeasuredLength one{Length::mm(1), Length::mm(0)};
   const std::vector<Refusal> refusals = {
-      {"tube wider", ByDiameters{mm(50), mm(51), one}, "tube"},
-      {"tube as wide", ByDiameters{mm(50), mm(50), one}, "tube"},
-      {"tube wider with gives", ByDiameters{mm(60, 5), mm(50, 5), one}, "tube"},
-      {"no thickness", ByDiameters{mm(220), mm(50), mm(0)}, "thickness"},
-      {"no thickness with give", ByDiameters{mm(220), mm(50), mm(1, 1)}, "thickness"},
-      {"give below zero", ByDiameters{mm(220, -1), mm(50), one}, "outer"},
-      {"too large to count", ByDiameters{exact(kLongest), mm(50), one}, "outer"},
-      {"over 1 km", ByDiameters{mm(1200), mm(50), one}, ""},
-      {"no turns", ByTurns{{0, 0}, mm(220), mm(50)}, "turns"},
-      {"no turns with give", ByTurns{{5, 5}, mm(220), mm(50)}, "turns"},
-      {"tube wider, by turns", ByTurns{{85, 0}, mm(220), mm(220)}, "tube"},
+      {"tube wider", ByDiameters{about(50), about(51), one}, "tube"},
+      {"tube as wide", ByDiameters{about(50), about(50), one}, "tube"},
+      {"tube wider with gives", ByDiameters{about(60, 5), about(50, 5), one}, "tube"},
+      {"no thickness", ByDiameters{about(220), about(50), about(0)}, "thickness"},
+      {"no thickness with give", ByDiameters{about(220), about(50), about(1, 1)}, "thickness"},
+      {"give below zero", ByDiameters{about(220, -1), about(50), one}, "outer"},
+      {"too large to count", ByDiameters{exact(kLongest), about(50), one}, "outer"},
+      {"over 1 km", ByDiameters{about(1200), about(50), one}, ""},
+      {"no turns", ByTurns{{0, 0}, about(220), about(50)}, "turns"},
+      {"no turns with give", ByTurns{{5, 5}, about(220), about(50)}, "turns"},
+      {"tube wider, by turns", ByTurns{{85, 0}, about(220), about(220)}, "tube"},
       {"roll lighter than its tube", ByWeight{{400, 0}, {500, 0}, {4000, 0}}, "tube"},
       {"nothing left", ByWeight{{500, 0}, {500, 0}, {4000, 0}}, "tube"},
       {"nothing left with gives", ByWeight{{700, 100}, {500, 100}, {4000, 0}}, "tube"},
@@ -235,16 +239,17 @@ TEST(Refused, IsWhatHasNoLengthOrMightHaveNone) {
 
 TEST(Refused, IsNothingThatStaysClearByOneUnit) {
   const Length unit = Length::units(1);
-  EXPECT_TRUE(estimate(ByDiameters{{Length::mm(60), Length::mm(5)}, {Length::mm(50) - unit, Length::mm(5)}, mm(1)}, kWidth));
-  EXPECT_TRUE(estimate(ByDiameters{mm(220), mm(50), {Length::mm(1), Length::mm(1) - unit}}, kWidth).problem().where.empty());
-  EXPECT_TRUE(estimate(ByTurns{{6, 5}, mm(220), mm(50)}, kWidth));
+  EXPECT_TRUE(estimate(ByDiameters{about(60, 5), {Length::mm(50) - unit, Length::mm(5)}, about(1)}, kWidth));
+  const ByDiameters thinnest{about(220), about(50), {Length::mm(1), Length::mm(1) - unit}};
+  EXPECT_TRUE(estimate(thinnest, kWidth).problem().where.empty());
+  EXPECT_TRUE(estimate(ByTurns{{6, 5}, about(220), about(50)}, kWidth));
   EXPECT_TRUE(estimate(ByWeight{{701, 100}, {500, 100}, {4000, 0}}, kWidth));
 }
 
 // A roll without a tube: its give reaches below zero, where no diameter is.
 TEST(Range, TakesNoTubeForAnEmptyOne) {
-  EXPECT_EQ(estimate(ByDiameters{mm(220), mm(0, 2), mm(1)}, kWidth).value().most,
-            estimate(ByDiameters{mm(220), mm(0), mm(1)}, kWidth).value().most);
+  EXPECT_EQ(estimate(ByDiameters{about(220), about(0, 2), about(1)}, kWidth).value().most,
+            estimate(ByDiameters{about(220), about(0), about(1)}, kWidth).value().most);
 }
 
 TEST(Refused, IsARollThatCouldBeBareAndAFullOneOfNoWidth) {

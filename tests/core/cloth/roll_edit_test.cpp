@@ -3,11 +3,12 @@
 #include <gtest/gtest.h>
 
 #include "cloth/length_estimate.h"
+#include "core/support/lengths.h"
 
 namespace foldyard {
 namespace {
 
-Span mm(int from, int to) { return {Length::mm(from), Length::mm(to)}; }
+using test::mm;
 
 Roll a_roll() {
   Roll roll;

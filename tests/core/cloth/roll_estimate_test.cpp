@@ -2,6 +2,8 @@
 
 #include <gtest/gtest.h>
 
+#include "core/support/measured.h"
+
 namespace foldyard {
 namespace {
 
@@ -9,8 +11,7 @@ namespace {
 Roll measured_roll() {
   Roll roll;
   roll.fabric.width = Length::mm(1'400);
-  roll.measured = ByDiameters{{Length::mm(220), Length::mm(5)}, {Length::mm(50), Length::mm(1)},
-                              {Length::mm(1), Length::units(32)}};
+  roll.measured = test::some_diameters();
   return roll;
 }
 

@@ -2,6 +2,7 @@
 
 #include <gtest/gtest.h>
 
+#include "core/support/lengths.h"
 #include "core/support/slow_holes.h"
 #include "core/support/small_goods.h"
 #include "cutting/table_set.h"
@@ -10,10 +11,7 @@ namespace foldyard {
 namespace {
 
 using test::Dice;
-
-Rect rect(int x0, int x1, int y0, int y1) {
-  return {{Length::units(x0), Length::units(x1)}, {Length::units(y0), Length::units(y1)}};
-}
+using test::u_rect;
 
 TableSet tables(const std::vector<Panel>& panels, int across, int along, int trim) {
   return TableSet(test::shapes_with_worth(panels, Nap::none), {true, 1000, 1},
@@ -28,41 +26,36 @@ TEST(AroundFlaws, CutsStripsBesideAFlaw) {
   // The example of the header: 250 wide strips at 0 and 250, and at 520.
   TableSet set = tables(one_panel(250, 900), 1000, 900, 5);
   const AroundCuts cuts(set.table({}), nullptr, Length::units(5));
-  EXPECT_EQ(cuts.best(rect(0, 1000, 0, 900), {rect(500, 520, 400, 410)}).gain, 2 + 1);
+  EXPECT_EQ(cuts.best(u_rect(0, 1000, 0, 900), {u_rect(500, 520, 400, 410)}).gain, 2 + 1);
 }
 
 TEST(AroundFlaws, CutsBeforeAndBehindAFlawOverTheWholeWidth) {
   // Four of 250 × 440 before the flaw, four behind.
   TableSet set = tables(one_panel(250, 440), 1000, 900, 5);
   const AroundCuts cuts(set.table({}), nullptr, Length::units(5));
-  EXPECT_EQ(cuts.best(rect(0, 1000, 0, 900), {rect(0, 1000, 445, 450)}).gain, 4 + 4);
+  EXPECT_EQ(cuts.best(u_rect(0, 1000, 0, 900), {u_rect(0, 1000, 445, 450)}).gain, 4 + 4);
 }
 
 TEST(AroundFlaws, CutsAsTheTableDoesWhereNoFlawIs) {
   TableSet set = tables(one_panel(250, 440), 1000, 900, 5);
   const AroundCuts cuts(set.table({}), nullptr, Length::units(5));
-  EXPECT_EQ(cuts.best(rect(0, 1000, 0, 900), {}).gain, 8);
-  EXPECT_EQ(cuts.best(rect(0, 1000, 0, 900), {rect(1000, 1010, 0, 900)}).gain, 8);
+  EXPECT_EQ(cuts.best(u_rect(0, 1000, 0, 900), {}).gain, 8);
+  EXPECT_EQ(cuts.best(u_rect(0, 1000, 0, 900), {u_rect(1000, 1010, 0, 900)}).gain, 8);
 }
 
 TEST(AroundFlaws, CountsBothPliesBesideAJoint) {
   // 250 wide: half a panel at the joint (one for the pair), a whole one beyond (two).
   TableSet set = tables(one_panel(100, 900), 500, 900, 5);
   const AroundCuts cuts(set.table({false, false, 2}), &set.table({true, false, 1}), Length::units(5));
-  EXPECT_EQ(cuts.best(rect(0, 150, 0, 900), {rect(150, 151, 0, 900)}).gain, 1 + 2);
-  EXPECT_EQ(cuts.best(rect(0, 250, 0, 900), {rect(200, 201, 0, 1)}).gain, 1 + 2);
+  EXPECT_EQ(cuts.best(u_rect(0, 150, 0, 900), {u_rect(150, 151, 0, 900)}).gain, 1 + 2);
+  EXPECT_EQ(cuts.best(u_rect(0, 250, 0, 900), {u_rect(200, 201, 0, 1)}).gain, 1 + 2);
   // A flaw at the fold itself: only what lies beyond it.
-  EXPECT_EQ(cuts.best(rect(0, 250, 0, 900), {rect(0, 20, 0, 1)}).gain, 2 * 2);
+  EXPECT_EQ(cuts.best(u_rect(0, 250, 0, 900), {u_rect(0, 20, 0, 1)}).gain, 2 * 2);
 }
 
-struct Found {
-  std::int64_t gain = 0;
-  std::int64_t cost = 0;
-};
-
 // Adds the taken panels and the cuts up; no panel may lie on a hole.
-Found add_up(const CutTree& tree, const std::vector<Panel>& panels, const std::vector<Rect>& holes) {
-  Found found;
+Cell add_up(const CutTree& tree, const std::vector<Panel>& panels, const std::vector<Rect>& holes) {
+  Cell found;
   for (const CutNode& node : tree.nodes) {
     const bool along = node.direction == Direction::along;
     if (node.kind == NodeKind::cut)
@@ -89,11 +82,11 @@ TEST(AroundFlaws, AreNeverBetterThanTryingEveryCutAndOftenAsGood) {
     std::vector<Rect> holes;
     for (int n = dice.from_to(1, 3); n > 0; --n) {
       const int x = dice.from_to(0, width - 1), y = dice.from_to(0, height - 1);
-      holes.push_back(rect(x, x + dice.from_to(1, 3), y, y + dice.from_to(1, 3)));
+      holes.push_back(u_rect(x, x + dice.from_to(1, 3), y, y + dice.from_to(1, 3)));
     }
     TableSet set = tables(panels, width, height, 1);
     const AroundCuts cuts(set.table({}), nullptr, Length::units(1));
-    const Rect whole = rect(0, width, 0, height);
+    const Rect whole = u_rect(0, width, 0, height);
     const Cell cell = cuts.best(whole, holes);
     const std::int64_t slow = test::SlowHoles(test::slow_shapes(panels, false), holes).best(0, width, 0, height);
     ASSERT_LE(cell.gain, slow) << "seed " << seed + i;
@@ -102,7 +95,7 @@ TEST(AroundFlaws, AreNeverBetterThanTryingEveryCutAndOftenAsGood) {
     TreeBuilder builder(&set.shapes());
     const int root = builder.add(whole);
     cuts.fill(builder, root, holes);
-    const Found found = add_up(builder.take_tree(), panels, holes);
+    const Cell found = add_up(builder.take_tree(), panels, holes);
     ASSERT_EQ(found.gain, cell.gain) << "seed " << seed + i;
     ASSERT_EQ(found.cost, cell.cost) << "seed " << seed + i;
   }

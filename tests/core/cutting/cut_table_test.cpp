@@ -4,6 +4,8 @@
 
 #include <functional>
 
+#include "core/support/grids.h"
+#include "core/support/lengths.h"
 #include "core/support/small_goods.h"
 #include "cutting/table_set.h"
 
@@ -11,24 +13,17 @@ namespace foldyard {
 namespace {
 
 using test::Dice;
+using test::grid;
+using test::shape;
 using test::SlowAim;
 using test::SlowCell;
 using test::SlowRectangle;
+using test::units_of;
 
-Shape shape(int across, int along, std::int64_t gain) {
-  return {Length::units(across), Length::units(along), 0, false, true, gain};
-}
-
-Grid grid(const std::vector<int>& places) {
-  std::vector<Length> lengths;
-  for (const int p : places) lengths.push_back(Length::units(p));
-  return Grid(std::move(lengths));
-}
-
-const Objective kWorthFirst{true, 1000, 1};
+const Objective kByWorth{true, 1000, 1};
 
 // Large enough for every table here.
-Packing packing(const std::vector<Shape>& shapes, const Objective& aim = kWorthFirst) {
+Packing packing(const std::vector<Shape>& shapes, const Objective& aim = kByWorth) {
   return Packing(aim, shapes, Length::units(1000), Length::units(1000));
 }
 
@@ -79,7 +74,7 @@ TEST(CutTable, LeavesWhatDoesNotPayItsCut) {
 // what is below, take two above. One cut, though no sum of panels is 2.
 TEST(CutTable, LeavesTheRestBesideAJointWithoutFurtherCuts) {
   Shape panel = shape(3, 2, 9);
-  TableSet tables({panel, shape(2, 3, 9)}, kWorthFirst,
+  TableSet tables({panel, shape(2, 3, 9)}, kByWorth,
                   {Length::units(20), Length::units(12), Length::units(1)});
   const CutTable& table = tables.table({true, false, 1});
   const int x = table.across().index_of(Length::units(5));
@@ -92,7 +87,7 @@ TEST(CutTable, LeavesTheRestBesideAJointWithoutFurtherCuts) {
 // is 3 wide and trimmed again. Travel 7 for the first cut, 7 to free 7 × 5, 7, 4
 // and 4 or 3: five cuts. Parting first would travel 26 (docs/method.md, trims).
 TEST(CutTable, TrimsARemainderBeforeItPartsIt) {
-  TableSet tables({shape(7, 5, 29), shape(3, 4, 4), shape(4, 3, 4)}, kWorthFirst,
+  TableSet tables({shape(7, 5, 29), shape(3, 4, 4), shape(4, 3, 4)}, kByWorth,
                   {Length::units(20), Length::units(12), Length::units(1)});
   const CutTable& table = tables.table({});
   const int x = table.across().index_of(Length::units(12));
@@ -101,7 +96,7 @@ TEST(CutTable, TrimsARemainderBeforeItPartsIt) {
 }
 
 // One random set of goods, and how it is to be cut.
-struct Case {
+struct CutCase {
   std::vector<Panel> panels;
   SlowAim aim;
   int trim = 1;
@@ -110,9 +105,9 @@ struct Case {
 
 using AimOf = std::function<SlowAim(Dice&)>;
 
-Case throw_case(unsigned seed, const AimOf& aim_of) {
+CutCase throw_case(unsigned seed, const AimOf& aim_of) {
   Dice dice(seed);
-  Case c;
+  CutCase c;
   c.panels = test::small_panels(dice, 3, 9, 9);
   c.trim = dice.from_to(1, 2);
   c.copies = dice.from_to(1, 4);
@@ -122,23 +117,21 @@ Case throw_case(unsigned seed, const AimOf& aim_of) {
 
 constexpr int kWidest = 20, kTallest = 12;
 
-TableSet tables_of(const Case& c) {
+TableSet tables_of(const CutCase& c) {
   return TableSet(test::shapes_with_worth(c.panels, Nap::none),
                   {c.aim.worth_first, c.aim.per_cut, c.aim.per_unit},
                   {Length::units(kWidest), Length::units(kTallest), Length::units(c.trim)});
 }
 
-int units(Length length) { return static_cast<int>(length.units()); }
-
 // What is compared of a cell.
-using Measure = std::function<std::int64_t(std::int64_t gain, std::int64_t cost, const Case&)>;
+using Measure = std::function<std::int64_t(std::int64_t gain, std::int64_t cost, const CutCase&)>;
 
-void expect_every_place(const Case& c, const TableKind& kind, TableSet& tables,
+void expect_every_place(const CutCase& c, const TableKind& kind, TableSet& tables,
                         SlowRectangle& slow, const Measure& measure) {
   const CutTable& table = tables.table(kind);
   for (int x = 0; x < table.across().size(); ++x)
     for (int y = 0; y < table.along().size(); ++y) {
-      const int across = units(table.across()[x]), along = units(table.along()[y]);
+      const int across = units_of(table.across()[x]), along = units_of(table.along()[y]);
       const SlowCell s = slow.best(across, along, kind.joint_across, kind.joint_along, c.copies);
       const Cell found = table.at(x, y);
       EXPECT_EQ(measure(found.gain, found.cost, c), measure(s.gain, s.cost, c))
@@ -154,7 +147,7 @@ void expect_as_slow(const AimOf& aim_of, const Measure& measure, bool trim_first
   const unsigned first = test::first_seed();
   for (unsigned seed = first; seed < first + 300 && !testing::Test::HasFailure(); ++seed) {
     SCOPED_TRACE("FOLDYARD_SEED=" + std::to_string(seed));
-    const Case c = throw_case(seed, aim_of);
+    const CutCase c = throw_case(seed, aim_of);
     SlowRectangle slow(test::slow_shapes(c.panels, false), c.aim, c.trim, trim_first);
     TableSet tables = tables_of(c);
     for (const bool across : {false, true})
@@ -170,21 +163,21 @@ SlowAim worth_first(Dice&) { return {true, kCut, 1}; }
 
 TEST(CutTable, GivesAsMuchAsTryingEveryUnit) {
   expect_as_slow(worth_first,
-                 [](std::int64_t gain, std::int64_t, const Case&) { return gain; });
+                 [](std::int64_t gain, std::int64_t, const CutCase&) { return gain; });
 }
 
 TEST(CutTable, NeedsNoMoreCutsThanTryingEveryUnit) {
   expect_as_slow(worth_first,
-                 [](std::int64_t, std::int64_t cost, const Case&) { return cost / kCut; });
+                 [](std::int64_t, std::int64_t cost, const CutCase&) { return cost / kCut; });
 }
 
 // Travel is least where uneven rests are trimmed first.
 TEST(CutTable, TravelsNoFurtherThanTryingEveryUnit) {
   expect_as_slow(worth_first,
-                 [](std::int64_t, std::int64_t cost, const Case&) { return cost % kCut; }, true);
+                 [](std::int64_t, std::int64_t cost, const CutCase&) { return cost % kCut; }, true);
 }
 
-std::int64_t net(std::int64_t gain, std::int64_t cost, const Case& c) {
+std::int64_t net(std::int64_t gain, std::int64_t cost, const CutCase& c) {
   return c.copies * gain - cost;
 }
 
@@ -202,18 +195,18 @@ TEST(CutTable, GivesFromAnyRemainderWhatTryingEveryUnitGives) {
   const unsigned first = test::first_seed();
   for (unsigned seed = first; seed < first + 200 && !HasFailure(); ++seed) {
     SCOPED_TRACE("FOLDYARD_SEED=" + std::to_string(seed));
-    const Case c = throw_case(seed, worth_first);
+    const CutCase c = throw_case(seed, worth_first);
     SlowRectangle slow(test::slow_shapes(c.panels, false), c.aim, c.trim);
     TableSet tables = tables_of(c);
     const CutTable& table = tables.table({false, false, 1});
     for (int y = 0; y < table.along().size(); ++y)
       for (int width = 1; width <= kWidest; ++width)
         EXPECT_EQ(table.remainder_across(Length::units(width), y).cell.gain,
-                  slow.best(width, units(table.along()[y]), false, false, 1).gain);
+                  slow.best(width, units_of(table.along()[y]), false, false, 1).gain);
     for (int x = 0; x < table.across().size(); ++x)
       for (int height = 1; height <= kTallest; ++height)
         EXPECT_EQ(table.remainder_along(x, Length::units(height)).cell.gain,
-                  slow.best(units(table.across()[x]), height, false, false, 1).gain);
+                  slow.best(units_of(table.across()[x]), height, false, false, 1).gain);
   }
 }
 

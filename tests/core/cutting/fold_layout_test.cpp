@@ -4,13 +4,23 @@
 
 #include <algorithm>
 
+#include "core/support/fold_ways.h"
+#include "core/support/lengths.h"
 #include "core/support/slow_folding.h"
 #include "core/support/way_title.h"
 
 namespace foldyard {
 namespace {
 
-constexpr Length kUnit = Length::units(1);
+using test::kFlaps;
+using test::kHalf;
+using test::kOffCentre;
+using test::kPlainQuarters;
+using test::kPlainThirds;
+using test::kQuarters;
+using test::kUnit;
+using test::mm;
+
 constexpr Length kTrim = Length::mm(5);
 constexpr Length kFlap = Length::mm(100);
 constexpr Length kDeep = Length::mm(10'000);
@@ -23,10 +33,8 @@ std::vector<std::unique_ptr<FoldLayout>> layouts(const FoldWay& way, Length dept
   return layouts_of(way, cloth(1500, 10), {kTrim, kFlap, depth});
 }
 
-Length mm(int n) { return Length::mm(n); }
-
 TEST(FoldLayout, IsTheHeadersExample) {
-  const auto list = layouts({FoldKind::off_centre, 2, false, false});
+  const auto list = layouts(kOffCentre);
   ASSERT_EQ(list.size(), 1u);
   EXPECT_EQ(list[0]->lines(mm(225), {}), std::vector<Length>{mm(235)});
   EXPECT_EQ(list[0]->middle(mm(225), {}), mm(1030));
@@ -43,7 +51,7 @@ TEST(FoldLayout, OpenHasNoLinesAndAllUsableClothInTheMiddle) {
 }
 
 TEST(FoldLayout, SelvedgeToSelvedgeIsAllAtTheFoldEdge) {
-  const auto list = layouts({FoldKind::selvedge_to_selvedge, 2, false, true});
+  const auto list = layouts(kHalf);
   EXPECT_EQ(list[0]->left().least, mm(740));
   EXPECT_EQ(list[0]->left().most, mm(740));
   EXPECT_EQ(list[0]->lines({}, {}), std::vector<Length>{mm(750)});
@@ -51,12 +59,12 @@ TEST(FoldLayout, SelvedgeToSelvedgeIsAllAtTheFoldEdge) {
 
 TEST(FoldLayout, AShallowTableForcesALongerFlap) {
   // 800 deep: of 1500, at least 700 are folded over, 690 of them usable.
-  EXPECT_EQ(layouts({FoldKind::off_centre, 2, false, false}, mm(800))[0]->left().least, mm(690));
-  EXPECT_EQ(layouts({FoldKind::off_centre, 2, false, false})[0]->left().least, kFlap);
+  EXPECT_EQ(layouts(kOffCentre, mm(800))[0]->left().least, mm(690));
+  EXPECT_EQ(layouts(kOffCentre)[0]->left().least, kFlap);
 }
 
 TEST(FoldLayout, FlapsMayMeetButNotOverlap) {
-  const auto list = layouts({FoldKind::both_edges_in, 3, false, false});
+  const auto list = layouts(kFlaps);
   // Flat 375 + 375 on a base of 750: usable 365 each.
   EXPECT_EQ(list[0]->middle(mm(365), mm(365)), mm(20));
   EXPECT_LT(list[0]->middle(mm(365), mm(365) + Length::units(1)), Length());
@@ -64,7 +72,7 @@ TEST(FoldLayout, FlapsMayMeetButNotOverlap) {
 }
 
 TEST(FoldLayout, PlainThirdsAreThree) {
-  const auto list = layouts({FoldKind::fan, 3, false, true});
+  const auto list = layouts(kPlainThirds);
   // The middle through all three plies, without either end leg, or the inner one.
   ASSERT_EQ(list.size(), 4u);
   EXPECT_EQ(list[0]->lines({}, {}), (std::vector<Length>{mm(500), mm(1000)}));
@@ -73,8 +81,8 @@ TEST(FoldLayout, PlainThirdsAreThree) {
 }
 
 TEST(FoldLayout, QuartersLieMirroredAndFansOfFourSixDoNot) {
-  EXPECT_TRUE(layouts({FoldKind::quarters, 4, false, true})[0]->lies_mirrored());
-  EXPECT_TRUE(layouts({FoldKind::quarters, 4, false, false})[0]->lies_mirrored());
+  EXPECT_TRUE(layouts(kPlainQuarters)[0]->lies_mirrored());
+  EXPECT_TRUE(layouts(kQuarters)[0]->lies_mirrored());
   EXPECT_FALSE(layouts({FoldKind::fan, 6, false, false})[0]->lies_mirrored());
 }
 

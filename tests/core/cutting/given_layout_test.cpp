@@ -2,20 +2,19 @@
 
 #include <gtest/gtest.h>
 
+#include "core/support/fold_ways.h"
+#include "core/support/lengths.h"
 #include "core/support/small_cloth.h"
 #include "core/support/way_title.h"
 
 namespace foldyard {
 namespace {
 
-using test::SlowAim;
+using test::kDeepTable;
+using test::kOffCentre;
+using test::kWorthFirst;
 using test::SmallCase;
-
-constexpr SlowAim kWorthFirst{true, 1000, 1};
-
-Length u(int n) { return Length::units(n); }
-
-const FoldLimits kLimits{u(1), u(1), u(2000)};
+using test::u;
 
 FoldPlan fold_of(const FoldWay& way, const test::Lines& lines) {
   FoldPlan fold{way, {}, levels_of(way)};
@@ -25,7 +24,7 @@ FoldPlan fold_of(const FoldWay& way, const test::Lines& lines) {
 
 TEST(LayoutsAt, AreThoseOfTheHeadersExample) {
   const Fabric fabric{u(1500), u(10), u(1), Nap::none, ""};
-  const auto layouts = layouts_at(fold_of({FoldKind::off_centre, 2, false, false}, {500}), fabric, kLimits);
+  const auto layouts = layouts_at(fold_of(kOffCentre, {500}), fabric, kDeepTable);
   ASSERT_FALSE(layouts.empty());
   EXPECT_EQ(layouts.front()->folded({}, {}), u(1000));
   EXPECT_EQ(layouts.front()->left().most, u(490));
@@ -42,7 +41,8 @@ TEST(LayoutsAt, AreThoseOfTheHeadersExample) {
 TEST(LayoutsAt, AreNoneWhereAFoldEdgeLiesInside) {
   // Legs of 5, 4, 6, 5: the second and the third fold edge do not lie at rims.
   const Fabric fabric{u(20), u(0), u(1), Nap::none, ""};
-  EXPECT_TRUE(layouts_at({{FoldKind::fan, 4, false, false}, {u(5), u(9), u(15)}, {0, 1, 2, 3}}, fabric, kLimits).empty());
+  const FoldPlan fold{{FoldKind::fan, 4, false, false}, {u(5), u(9), u(15)}, {0, 1, 2, 3}};
+  EXPECT_TRUE(layouts_at(fold, fabric, kDeepTable).empty());
 }
 
 // Slit at every unit by hand, folds where they are.

@@ -3,27 +3,19 @@
 #include <gtest/gtest.h>
 
 #include "core/support/dice.h"
+#include "core/support/grids.h"
+#include "core/support/lengths.h"
 
 namespace foldyard {
 namespace {
 
-std::vector<Length> lengths(const std::vector<int>& units) {
-  std::vector<Length> list;
-  for (const int n : units) list.push_back(Length::units(n));
-  return list;
-}
-
-std::vector<int> places(const Grid& grid) {
-  std::vector<int> list;
-  for (const Length place : grid.places()) list.push_back(static_cast<int>(place.units()));
-  return list;
-}
+using test::lengths;
+using test::Places;
+using test::places;
 
 Grid normal(const std::vector<int>& sizes, int limit) {
   return normal_places(lengths(sizes), Length::units(limit));
 }
-
-using Places = std::vector<int>;
 
 TEST(NormalPlaces, AreTheHeadersExample) {
   // 300, 450, 2 × 300, 300 + 450, 2 × 450 and 3 × 300; 1050 is beyond.

@@ -2,10 +2,12 @@
 
 #include <gtest/gtest.h>
 
+#include "core/support/lengths.h"
+
 namespace foldyard {
 namespace {
 
-constexpr Length cm(int n) { return Length::mm(10 * n); }
+using test::cm;
 
 LaidStrips::Fill taking(int panel) {
   return [=](TreeBuilder& builder, int node, bool flip) { builder.take(node, panel, flip); };

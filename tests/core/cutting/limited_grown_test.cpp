@@ -45,7 +45,7 @@ struct Grown {
 };
 
 template <class Check>
-void for_thrown(Check check) {
+void for_thrown_builds(Check check) {
   const unsigned first = test::first_seed();
   for (unsigned seed = first; seed < first + 100 && !testing::Test::HasFailure(); ++seed) {
     const Grown g(seed);
@@ -79,7 +79,7 @@ std::int64_t around_join(const Grown& g, const Build& a, const Build& b, bool si
 
 // Every build whose join comes to what is needed is of a class that is visited.
 TEST(GrownBuilds, VisitsEveryClassThatComesToEnough) {
-  for_thrown([](const Grown& g) {
+  for_thrown_builds([](const Grown& g) {
     for (const Build& b : g.builds)
       for (const bool side_by_side : {false, true})
         for (const std::int64_t need : {0, 200, 600}) {
@@ -93,7 +93,7 @@ TEST(GrownBuilds, VisitsEveryClassThatComesToEnough) {
 }
 
 TEST(GrownBuilds, HoldTheirBuildsGreatestFirst) {
-  for_thrown([](const Grown& g) {
+  for_thrown_builds([](const Grown& g) {
     for (const Build& b : g.builds) sizes_visited(g, b, true, 0);
     std::size_t held = 0;
     std::set<int> seen;

@@ -14,13 +14,13 @@
 namespace foldyard {
 namespace {
 
-struct Case {
+struct Optimum {
   std::string name;
   bool turned = false;
   std::int64_t best = 0;
 };
 
-std::ostream& operator<<(std::ostream& out, const Case& c) {
+std::ostream& operator<<(std::ostream& out, const Optimum& c) {
   return out << c.name << (c.turned ? " turned" : "") << ", best " << c.best;
 }
 
@@ -28,22 +28,22 @@ std::ostream& operator<<(std::ostream& out, const Case& c) {
 const std::set<std::string> kSlow{"APT31", "APT34", "Hchl8s"};
 const std::set<std::string> kSlowTurned{"Hchl8s"};
 
-void add_cases(const std::string& name, std::vector<Case>& cases) {
+void add_optima(const std::string& name, std::vector<Optimum>& optima) {
   const test::Instance instance = test::read_instance(name);
   const std::optional<std::int64_t> straight =
       instance.is_limited() ? instance.straight : instance.single;
-  if (straight && !kSlow.contains(name)) cases.push_back({name, false, *straight});
+  if (straight && !kSlow.contains(name)) optima.push_back({name, false, *straight});
   if (instance.is_limited() && instance.turned && !kSlowTurned.contains(name))
-    cases.push_back({name, true, *instance.turned});
+    optima.push_back({name, true, *instance.turned});
 }
 
-std::vector<Case> all_cases() {
-  std::vector<Case> cases;
-  for (const std::string& name : test::instance_names()) add_cases(name, cases);
-  return cases;
+std::vector<Optimum> all_optima() {
+  std::vector<Optimum> optima;
+  for (const std::string& name : test::instance_names()) add_optima(name, optima);
+  return optima;
 }
 
-class LimitedOptima : public testing::TestWithParam<Case> {};
+class LimitedOptima : public testing::TestWithParam<Optimum> {};
 
 TEST_P(LimitedOptima, AreReachedAndProved) {
   const LimitedProblem problem =
@@ -57,7 +57,7 @@ TEST_P(LimitedOptima, AreReachedAndProved) {
   EXPECT_EQ(replayed.gain, answer.gain);
 }
 
-INSTANTIATE_TEST_SUITE_P(Guillotine, LimitedOptima, testing::ValuesIn(all_cases()),
+INSTANTIATE_TEST_SUITE_P(Guillotine, LimitedOptima, testing::ValuesIn(all_optima()),
                          [](const auto& test) {
                            return (test.param.name[0] < 'A' ? "set_" : "") + test.param.name +
                                   (test.param.turned ? "_turned" : "");

@@ -24,7 +24,7 @@ Row thrown_row(test::Dice& dice, int n) {
 
 // Lengths on both sides of every register's width, place by place.
 template <class Check>
-void for_thrown(Check check) {
+void for_thrown_rows(Check check) {
   test::Dice dice(test::first_seed());
   for (int n = 0; n <= 70; ++n) {
     const Row a = thrown_row(dice, n), b = thrown_row(dice, n), to = thrown_row(dice, n);
@@ -33,7 +33,7 @@ void for_thrown(Check check) {
 }
 
 TEST(LimitedRows, AreRaisedToSums) {
-  for_thrown([](int n, const Row& a, const Row& b, const Row& to) {
+  for_thrown_rows([](int n, const Row& a, const Row& b, const Row& to) {
     Row found = to;
     raise_to_sum(found.data(), a.data(), b.data(), n);
     for (std::size_t i = 0; i < found.size(); ++i) EXPECT_EQ(found[i], std::max(to[i], a[i] + b[i]));
@@ -41,7 +41,7 @@ TEST(LimitedRows, AreRaisedToSums) {
 }
 
 TEST(LimitedRows, AreRaisedByAnExtra) {
-  for_thrown([](int n, const Row& a, const Row&, const Row& to) {
+  for_thrown_rows([](int n, const Row& a, const Row&, const Row& to) {
     Row found = to;
     raise_to(found.data(), a.data(), 7, n);
     for (std::size_t i = 0; i < found.size(); ++i) EXPECT_EQ(found[i], std::max(to[i], a[i] + 7));
@@ -49,7 +49,7 @@ TEST(LimitedRows, AreRaisedByAnExtra) {
 }
 
 TEST(LimitedRows, GiveTheirGreatest) {
-  for_thrown([](int n, const Row& a, const Row& b, const Row&) {
+  for_thrown_rows([](int n, const Row& a, const Row& b, const Row&) {
     std::int32_t most = std::numeric_limits<std::int32_t>::min(), sum = most;
     for (std::size_t i = 0; i < a.size(); ++i) {
       most = std::max(most, a[i]);

@@ -84,7 +84,7 @@ LimitedProblem throw_unlimited(unsigned seed) {
 }
 
 template <class Check>
-void for_thrown(Check check) {
+void for_thrown_prices(Check check) {
   const unsigned first = test::first_seed();
   for (unsigned seed = first; seed < first + 150 && !testing::Test::HasFailure(); ++seed) {
     const LimitedProblem problem = throw_unlimited(seed);
@@ -97,7 +97,7 @@ void for_thrown(Check check) {
 }
 
 TEST(InsideTable, HoldsTheMostOfEveryRectangle) {
-  for_thrown([](const Cloth& cloth, const Prices& prices) {
+  for_thrown_prices([](const Cloth& cloth, const Prices& prices) {
     const InsideTable table(cloth, prices);
     const SlowTable slow(cloth, prices);
     for (int w = 1; w <= cloth.width; ++w)
@@ -110,7 +110,7 @@ TEST(InsideTable, HoldsTheMostOfEveryRectangle) {
 }
 
 TEST(InsideTable, UsesCopiesThatGainWhatItSays) {
-  for_thrown([](const Cloth& cloth, const Prices& prices) {
+  for_thrown_prices([](const Cloth& cloth, const Prices& prices) {
     const InsideTable table(cloth, prices);
     const std::vector<std::int64_t> used = table.copies_used();
     // What a copy gains at most, whichever way it lies.
@@ -127,7 +127,7 @@ TEST(InsideTable, UsesCopiesThatGainWhatItSays) {
 
 // By place: exact where a cutting can hold such a build.
 TEST(AroundTable, HoldsTheMostAroundEveryBuild) {
-  for_thrown([](const Cloth& cloth, const Prices& prices) {
+  for_thrown_prices([](const Cloth& cloth, const Prices& prices) {
     const InsideTable inside(cloth, prices);
     const AroundTable table(cloth, inside);
     SlowTable slow(cloth, prices);

@@ -2,6 +2,7 @@
 
 #include <gtest/gtest.h>
 
+#include "core/support/lengths.h"
 #include "core/support/small_goods.h"
 #include "core/support/way_title.h"
 #include "cutting/strip_search.h"
@@ -9,7 +10,7 @@
 namespace foldyard {
 namespace {
 
-Length u(int n) { return Length::units(n); }
+using test::u;
 
 struct Small {
   Fabric fabric;
@@ -17,7 +18,7 @@ struct Small {
   int height = 0;
 };
 
-Small thrown(test::Dice& dice) {
+Small thrown_goods(test::Dice& dice) {
   Small s;
   s.fabric = {u(dice.from_to(16, 30)), u(dice.from_to(0, 2)), u(1), Nap::none, ""};
   s.shapes = test::shapes_with_worth(test::small_panels(dice, 3, 9, 9), Nap::none);
@@ -36,7 +37,7 @@ std::vector<PhasedShape> without_phases(const std::vector<Shape>& shapes) {
 TEST(MatchedStrips, GainWhatPlainClothGainsWhereNothingNeedMatch) {
   test::Dice dice(test::first_seed());
   for (int round = 0; round < 60; ++round) {
-    const Small s = thrown(dice);
+    const Small s = thrown_goods(dice);
     TableSet plain(s.shapes, {}, {s.fabric.usable_width(), u(s.height), u(1)});
     MatchedLimits limits;
     limits.widest = s.fabric.usable_width();
@@ -64,7 +65,7 @@ TEST(MatchedStrips, WriteATreeWhoseCutsAreThoseCounted) {
   test::Dice dice(test::first_seed());
   const Objective aim;
   for (int round = 0; round < 60; ++round) {
-    const Small s = thrown(dice);
+    const Small s = thrown_goods(dice);
     MatchedLimits limits;
     limits.widest = s.fabric.usable_width();
     limits.tallest = u(s.height);

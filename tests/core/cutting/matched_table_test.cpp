@@ -6,12 +6,13 @@
 #include <array>
 
 #include "core/support/dice.h"
+#include "core/support/lengths.h"
 #include "core/support/slow_matched.h"
 
 namespace foldyard {
 namespace {
 
-Length u(int n) { return Length::units(n); }
+using test::u;
 
 struct Cloth {
   int repeat_across = 0, repeat_along = 0, first = 0;
@@ -78,7 +79,7 @@ TEST(MatchedTable, SpacesMatchedPanelsByRepeats) {
   EXPECT_EQ(begins, (std::vector<Length>{u(0), u(64), u(128)}));
 }
 
-Cloth thrown(test::Dice& dice) {
+Cloth thrown_cloth(test::Dice& dice) {
   Cloth c;
   c.repeat_across = dice.coin() ? dice.from_to(3, 7) : 0;
   c.repeat_along = c.repeat_across == 0 || dice.coin() ? dice.from_to(3, 7) : 0;
@@ -131,7 +132,7 @@ TEST(MatchedTable, GainsWhatSlowCuttingGains) {
   test::Dice dice(test::first_seed());
   int given_up = 0, cells = 0;
   for (int round = 0; round < 60; ++round) {
-    const Cloth c = thrown(dice);
+    const Cloth c = thrown_cloth(dice);
     const Axes axes = axes_of(c);
     const Objective aim;
     const MatchedTable table({}, axes.across, axes.along, c.shapes, aim, nullptr, nullptr, nullptr);

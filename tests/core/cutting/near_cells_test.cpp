@@ -4,15 +4,17 @@
 
 #include <set>
 
+#include "core/support/lengths.h"
+
 namespace foldyard {
 namespace {
 
-Length mm(int n) { return Length::mm(n); }
+using test::mm;
 
 // Cloth 100 × 40: panels 40 × 40 of gain 4 (limit 2) and 20 × 40 of gain 1, not
 // limited. Neither lies on the fold.
-struct Sample {
-  explicit Sample(std::int64_t most = 2)
+struct SampleCells {
+  explicit SampleCells(std::int64_t most = 2)
       : limits{most}, counting(limits),
         tables({{mm(40), mm(40), 0, false, false, 4}, {mm(20), mm(40), 1, false, false, 1}}, {}, {mm(100), mm(40), mm(5)}),
         near(tables, counting, limit_of, limits, {}) {}
@@ -33,27 +35,27 @@ struct Sample {
 };
 
 using Counts = std::set<std::pair<std::int64_t, std::int64_t>>;
-constexpr TableKind kOpen{false, false, 1};
+constexpr TableKind kOpenTable{false, false, 1};
 
 // The places across are 20 40 60 80 100. Two large and one small: 9; one large and
 // three small: 7; five small: 5.
 TEST(NearCells, FindsWhatLosesNoMoreThanAllowed) {
-  EXPECT_EQ(Sample().found(kOpen, 4, 0), (Counts{{2, 9}}));
-  EXPECT_EQ(Sample().found(kOpen, 4, 1), (Counts{{2, 9}}));
-  EXPECT_EQ(Sample().found(kOpen, 4, 2), (Counts{{2, 9}, {1, 7}}));
-  EXPECT_EQ(Sample().found(kOpen, 4, 9), (Counts{{2, 9}, {1, 7}, {0, 5}}));
+  EXPECT_EQ(SampleCells().found(kOpenTable, 4, 0), (Counts{{2, 9}}));
+  EXPECT_EQ(SampleCells().found(kOpenTable, 4, 1), (Counts{{2, 9}}));
+  EXPECT_EQ(SampleCells().found(kOpenTable, 4, 2), (Counts{{2, 9}, {1, 7}}));
+  EXPECT_EQ(SampleCells().found(kOpenTable, 4, 9), (Counts{{2, 9}, {1, 7}, {0, 5}}));
 }
 
-TEST(NearCells, KeepsWithinTheLimit) { EXPECT_EQ(Sample(1).found(kOpen, 4, 9), (Counts{{1, 7}, {0, 5}})); }
+TEST(NearCells, KeepsWithinTheLimit) { EXPECT_EQ(SampleCells(1).found(kOpenTable, 4, 9), (Counts{{1, 7}, {0, 5}})); }
 
 // Through three plies a take is three copies, or none.
 TEST(NearCells, CountsEveryPly) {
-  EXPECT_EQ(Sample(5).found({false, false, 3}, 4, 30), (Counts{{3, 21}, {0, 15}}));
+  EXPECT_EQ(SampleCells(5).found({false, false, 3}, 4, 30), (Counts{{3, 21}, {0, 15}}));
 }
 
 // Beside a fold edge 5 are cut off first, then each take is through both plies.
 TEST(NearCells, CountsBothPliesBeyondAFoldEdge) {
-  Sample sample(4);
+  SampleCells sample(4);
   const int half = sample.tables.across(true).index_of(mm(45));
   ASSERT_GE(half, 0);
   EXPECT_EQ(sample.found({true, false, 1}, half, 99), (Counts{{2, 8}, {0, 4}}));
@@ -61,13 +63,13 @@ TEST(NearCells, CountsBothPliesBeyondAFoldEdge) {
 
 // Every entry's tree takes what the entry counts, and the panels lie in it.
 TEST(NearCells, WritesWhatItCounts) {
-  Sample sample;
-  sample.found(kOpen, 4, 9);
-  const auto& entries = sample.near.at(kOpen, 4, 0);
+  SampleCells sample;
+  sample.found(kOpenTable, 4, 9);
+  const auto& entries = sample.near.at(kOpenTable, 4, 0);
   for (int e = 0; e < std::ssize(entries); ++e) {
     TreeBuilder builder;
     const int root = builder.add({{Length(), mm(100)}, {Length(), mm(40)}});
-    sample.near.write(builder, root, kOpen, 4, 0, e, false);
+    sample.near.write(builder, root, kOpenTable, 4, 0, e, false);
     std::int64_t large = 0, value = 0, cuts = 0;
     for (const CutNode& n : builder.take_tree().nodes) {
       if (n.kind == NodeKind::take) {
@@ -84,9 +86,9 @@ TEST(NearCells, WritesWhatItCounts) {
 }
 
 TEST(NearCells, SaysWhereItsStepsRanOut) {
-  Sample sample;
+  SampleCells sample;
   NearCells few(sample.tables, sample.counting, sample.limit_of, sample.limits, {3});
-  few.need(kOpen, 4, 0, 9);
+  few.need(kOpenTable, 4, 0, 9);
   EXPECT_FALSE(few.fill());
 }
 

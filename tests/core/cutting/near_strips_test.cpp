@@ -4,15 +4,22 @@
 
 #include <map>
 
+#include "core/support/fold_ways.h"
+#include "core/support/lengths.h"
+
 namespace foldyard {
 namespace {
 
-Length mm(int n) { return Length::mm(n); }
+using test::kHalf;
+using test::kOffCentre;
+using test::kOpen;
+using test::mm;
 
 // Cloth 100 wide without selvedges, a panel 40 × 30 of gain 5 that may be cut on
 // the fold, at most 3; table sums along: 30.
-struct Sample {
-  explicit Sample(const FoldWay& fold) : way(fold), layouts(layouts_of(fold, fabric(), {mm(5), mm(20), mm(1000)})) {}
+struct SampleStrips {
+  explicit SampleStrips(const FoldWay& fold)
+      : way(fold), layouts(layouts_of(fold, fabric(), {mm(5), mm(20), mm(1000)})) {}
 
   static Fabric fabric() {
     Fabric f;
@@ -37,20 +44,20 @@ struct Sample {
   NearStrips near{tables, layouts, false, counting, limit_of, limits, {}};
 };
 
-using Found = std::map<std::int64_t, std::int64_t>;
+using ByCopies = std::map<std::int64_t, std::int64_t>;
 
 TEST(NearStrips, OpenClothGivesAnyNumberThatFits) {
-  EXPECT_EQ(Sample(FoldWay{}).found(10, 0), (Found{{2, 10}}));
-  EXPECT_EQ(Sample(FoldWay{}).found(10, 10), (Found{{2, 10}, {1, 5}, {0, 0}}));
+  EXPECT_EQ(SampleStrips(kOpen).found(10, 0), (ByCopies{{2, 10}}));
+  EXPECT_EQ(SampleStrips(kOpen).found(10, 10), (ByCopies{{2, 10}, {1, 5}, {0, 0}}));
 }
 
 // Half of 100 is 50: 20 for one on the fold, or 5 of trim and 40 through both plies.
 TEST(NearStrips, HalvedClothGivesOneOrTwo) {
-  EXPECT_EQ(Sample({FoldKind::selvedge_to_selvedge, 2, false, true}).found(10, 10), (Found{{2, 10}, {1, 5}, {0, 0}}));
+  EXPECT_EQ(SampleStrips(kHalf).found(10, 10), (ByCopies{{2, 10}, {1, 5}, {0, 0}}));
 }
 
 TEST(NearStrips, WritesTheCutsOfAColumn) {
-  Sample sample({FoldKind::off_centre, 2, false, false});
+  SampleStrips sample(kOffCentre);
   sample.found(10, 10);
   ASSERT_FALSE(sample.near.columns().empty());
   for (const NearStrips::Column& c : sample.near.columns()) {

@@ -4,10 +4,12 @@
 
 #include <algorithm>
 
+#include "core/support/lengths.h"
+
 namespace foldyard {
 namespace {
 
-Length u(int n) { return Length::units(n); }
+using test::u;
 
 std::vector<int> sizes(const PhaseAxis& axis, int family) {
   std::vector<int> list;

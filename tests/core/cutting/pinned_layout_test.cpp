@@ -2,6 +2,8 @@
 
 #include <gtest/gtest.h>
 
+#include "core/support/fold_ways.h"
+#include "core/support/lengths.h"
 #include "core/support/small_cloth.h"
 #include "core/support/way_title.h"
 #include "cutting/given_layout.h"
@@ -9,27 +11,23 @@
 namespace foldyard {
 namespace {
 
-using test::SlowAim;
+using test::kDeepTable;
+using test::kFanOf5;
+using test::kFlaps;
+using test::kWorthFirst;
 using test::SmallCase;
-
-constexpr SlowAim kWorthFirst{true, 1000, 1};
-constexpr FoldWay kFlaps{FoldKind::both_edges_in, 3, false, false};
-constexpr FoldWay kFanOf4{FoldKind::fan, 5, false, false};
-
-Length u(int n) { return Length::units(n); }
-
-const FoldLimits kLimits{u(1), u(1), u(2000)};
+using test::u;
 
 TEST(LayoutsWithin, PutThePinnedFlapWhereItIsPinned) {
   const Fabric fabric{u(1500), u(10), u(1), Nap::none, ""};
   const Grid joint({u(150), u(225), u(300)});
-  const PinnedLayouts left = layouts_within(kFlaps, {u(200), std::nullopt}, fabric, kLimits, joint);
+  const PinnedLayouts left = layouts_within(kFlaps, {u(200), std::nullopt}, fabric, kDeepTable, joint);
   ASSERT_EQ(left.layouts.size(), 1u);
   EXPECT_TRUE(left.is_complete);
   EXPECT_EQ(left.layouts[0]->left().least, u(190));
   EXPECT_EQ(left.layouts[0]->left().most, u(190));
   EXPECT_EQ(left.layouts[0]->lines(u(190), u(225)), (std::vector<Length>{u(200), u(1265)}));
-  const PinnedLayouts right = layouts_within(kFlaps, {std::nullopt, u(1265)}, fabric, kLimits, joint);
+  const PinnedLayouts right = layouts_within(kFlaps, {std::nullopt, u(1265)}, fabric, kDeepTable, joint);
   ASSERT_EQ(right.layouts.size(), 1u);
   EXPECT_EQ(right.layouts[0]->right(u(100)).least, u(225));
 }
@@ -37,17 +35,18 @@ TEST(LayoutsWithin, PutThePinnedFlapWhereItIsPinned) {
 TEST(LayoutsWithin, AreNoneWhereTheFoldCannotLieSo) {
   const Fabric fabric{u(1500), u(10), u(1), Nap::none, ""};
   const Grid joint({u(150), u(225), u(300)});
-  EXPECT_TRUE(layouts_within(kFlaps, {u(800), std::nullopt}, fabric, kLimits, joint).layouts.empty());
-  EXPECT_TRUE(layouts_within(kFlaps, {u(10), std::nullopt}, fabric, kLimits, joint).layouts.empty());
+  EXPECT_TRUE(layouts_within(kFlaps, {u(800), std::nullopt}, fabric, kDeepTable, joint).layouts.empty());
+  EXPECT_TRUE(layouts_within(kFlaps, {u(10), std::nullopt}, fabric, kDeepTable, joint).layouts.empty());
   // Inner legs of 100: the five would not reach over 1500.
-  EXPECT_TRUE(layouts_within(kFanOf4, {u(90), u(190)}, fabric, kLimits, joint).layouts.empty());
+  EXPECT_TRUE(layouts_within(kFanOf5, {u(90), u(190)}, fabric, kDeepTable, joint).layouts.empty());
 }
 
 // Lines 2 and 3 of a fan of five at 550 and 900: inner legs of 350, the first 200
 // and the last 250.
 TEST(LayoutsWithin, TwoPinnedLinesOfAFanLeaveOneFold) {
   const Fabric fabric{u(1500), u(10), u(1), Nap::none, ""};
-  const PinnedLayouts found = layouts_within(kFanOf4, {std::nullopt, u(550), u(900), std::nullopt}, fabric, kLimits, Grid({u(150)}));
+  const PinnedLayouts found = layouts_within(kFanOf5, {std::nullopt, u(550), u(900), std::nullopt}, fabric, kDeepTable,
+                                             Grid({u(150)}));
   ASSERT_FALSE(found.layouts.empty());
   EXPECT_TRUE(found.is_complete);
   EXPECT_EQ(found.layouts.back()->lines({}, {}), (std::vector<Length>{u(200), u(550), u(900), u(1250)}));

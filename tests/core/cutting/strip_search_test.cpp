@@ -11,21 +11,27 @@
 
 #include <gtest/gtest.h>
 
+#include "core/support/fold_ways.h"
+#include "core/support/lengths.h"
 #include "core/support/small_cloth.h"
 #include "core/support/way_title.h"
 
 namespace foldyard {
 namespace {
 
-using test::SlowAim;
+using test::kHalf;
+using test::kOffCentre;
+using test::kOpen;
+using test::kPlainQuarters;
+using test::kPlainThirds;
+using test::kThirds;
+using test::kWorthFirst;
 using test::SlowCell;
 using test::SlowRectangle;
 using test::SmallCase;
+using test::units_of;
 
 constexpr int kFine = 60;
-constexpr SlowAim kWorthFirst{true, 1000, 1};
-
-int units(Length length) { return static_cast<int>(length.units()); }
 
 // One search, with the height of each choice; heights that are no sums, or no
 // multiple of the scale, are left out.
@@ -41,7 +47,7 @@ std::vector<Found> search(const SmallCase& c, const FoldWay& way, int scale) {
   std::vector<Found> found;
   for (std::size_t v = 0; v < choices.size(); ++v) {
     const Grid& along = tables.along(way.end_to_end);
-    const int height = units(along[static_cast<int>(v)]);
+    const int height = units_of(along[static_cast<int>(v)]);
     if (along.is_sum(static_cast<int>(v)) && height % scale == 0) found.push_back({height / scale, choices[v].cell});
   }
   return found;
@@ -126,8 +132,6 @@ void expect_cheapest(const FoldWay& way, std::int64_t (*measure)(std::int64_t), 
   }
 }
 
-constexpr FoldWay kOpen{};
-constexpr FoldWay kHalf{FoldKind::selvedge_to_selvedge, 2, false, true};
 std::int64_t cuts(std::int64_t cost) { return cost / kWorthFirst.per_cut; }
 std::int64_t travel(std::int64_t cost) { return cost % kWorthFirst.per_cut; }
 
@@ -158,14 +162,14 @@ TEST(StripChoices, TakeASingleStripUnderAFlapThatTheTableForces) {
   // edge give one of 8; [4, 12] of the base gives one more, flap or not. Two
   // loose plies of 8 beyond a trim of 3 would need 11.
   const SmallCase c = by_hand({panel(8, 2, true)}, {20, 0, 12}, 3, 2);
-  EXPECT_EQ(longest(c, {FoldKind::off_centre, 2, false, false}).gain, 2);
+  EXPECT_EQ(longest(c, kOffCentre).gain, 2);
 }
 
 TEST(StripChoices, CutOnceWhereTwoStripsMeet) {
   // Thirds of 4: half of 4 at each fold edge, 2 + 2 = 4: one slit of travel 2
   // frees both.
   const SmallCase c = by_hand({panel(4, 2, true)}, {12, 1, 100}, 2, 2);
-  EXPECT_EQ(longest(c, {FoldKind::fan, 3, false, true}), (Cell{2, 1002}));
+  EXPECT_EQ(longest(c, kPlainThirds), (Cell{2, 1002}));
 }
 
 TEST(StripChoices, TakeNothingThatTheFarFoldEdgeHolds) {
@@ -173,21 +177,21 @@ TEST(StripChoices, TakeNothingThatTheFarFoldEdgeHolds) {
   // its far rim both its plies are joined to the outer ones, so [2, 4] of it
   // comes off in no two pieces of 2.
   const SmallCase c = by_hand({panel(2, 2, false)}, {16, 0, 100}, 2, 2);
-  EXPECT_EQ(longest(c, {FoldKind::quarters, 4, false, true}).gain, 0);
+  EXPECT_EQ(longest(c, kPlainQuarters).gain, 0);
 }
 
 TEST(StripChoices, KeepTheTrimFromBothFoldEdgesOfALeg) {
   // Quarters of 3 with selvedges of 1, trim 2: a slit at 2 from either edge is
   // 1 from the other.
   const SmallCase c = by_hand({panel(4, 2, true)}, {12, 1, 100}, 2, 2);
-  EXPECT_EQ(longest(c, {FoldKind::quarters, 4, false, true}).gain, 0);
+  EXPECT_EQ(longest(c, kPlainQuarters).gain, 0);
 }
 
 TEST(StripChoices, MakeTheLegsOfThirdsAsLongAsOnePanelNeeds) {
   // 15 with selvedges of 1: legs of 5; 4 of each outer leg are usable, half of 8.
   // On 12 an outer leg would have less than the least flap of 4.
-  EXPECT_EQ(longest(by_hand({panel(8, 2, true)}, {15, 1, 100}, 1, 2), {FoldKind::fan, 3, false, false}).gain, 1);
-  EXPECT_EQ(longest(by_hand({panel(8, 2, true)}, {12, 1, 100}, 1, 2), {FoldKind::fan, 3, false, false}).gain, 0);
+  EXPECT_EQ(longest(by_hand({panel(8, 2, true)}, {15, 1, 100}, 1, 2), kThirds).gain, 1);
+  EXPECT_EQ(longest(by_hand({panel(8, 2, true)}, {12, 1, 100}, 1, 2), kThirds).gain, 0);
 }
 
 TEST(StripChoices, TakeTheBaseUnderAFlapThatHoldsNothing) {
@@ -195,14 +199,14 @@ TEST(StripChoices, TakeTheBaseUnderAFlapThatHoldsNothing) {
   // 4, the base is 8 wide and gives one of 6, flap or not; flat beside the flap
   // are only 4.
   const SmallCase c = by_hand({panel(6, 3, false), panel(3, 6, false)}, {12, 0, 100}, 1, 3);
-  EXPECT_EQ(longest(c, {FoldKind::off_centre, 2, false, false}).gain, 1);
+  EXPECT_EQ(longest(c, kOffCentre).gain, 1);
 }
 
 TEST(StripChoices, TakeWhatOnlyTheInnerLegOfPlainThirdsIsWideEnoughFor) {
   // Legs of 8, the outer ones 6 usable: [1, 7] of the inner leg is 6 wide; all
   // three cover only [2, 6].
   const SmallCase c = by_hand({panel(6, 2, false)}, {24, 2, 100}, 1, 2);
-  EXPECT_EQ(longest(c, {FoldKind::fan, 3, false, true}).gain, 1);
+  EXPECT_EQ(longest(c, kPlainThirds).gain, 1);
 }
 
 }  // namespace

@@ -5,26 +5,24 @@
 
 #include <algorithm>
 
+#include "core/support/lengths.h"
 #include "core/support/small_cloth.h"
 #include "core/support/way_title.h"
 
 namespace foldyard {
 namespace {
 
-using test::SlowAim;
+using test::kWorthFirst;
 using test::SlowFold;
 using test::SmallCase;
-
-constexpr SlowAim kWorthFirst{true, 1000, 1};
-
-int units(Length length) { return static_cast<int>(length.units()); }
+using test::units_of;
 
 std::int64_t cost_of_cuts(const CutTree& tree) {
   std::int64_t cost = 0;
   for (const CutNode& node : tree.nodes) {
     if (node.kind != NodeKind::cut) continue;
     const Span over = node.direction == Direction::along ? node.rect.along : node.rect.across;
-    cost += kWorthFirst.cut(units(over.size()));
+    cost += kWorthFirst.cut(units_of(over.size()));
   }
   return cost;
 }
@@ -40,8 +38,8 @@ bool walks_from_right(const FoldWay& way) {
 int panels_of(const SlowFold& fold, const Rect& rect, Length across, Length along, bool flip,
               bool end_to_end) {
   const int size = fold.size();
-  const int a = flip ? size - units(rect.across.to) : units(rect.across.from);
-  const int b = flip ? size - units(rect.across.from) : units(rect.across.to);
+  const int a = flip ? size - units_of(rect.across.to) : units_of(rect.across.from);
+  const int b = flip ? size - units_of(rect.across.from) : units_of(rect.across.to);
   const bool joined_across = across == rect.across.size() * 2;
   const bool joined_along = along == rect.along.size() * 2;
   const int pairs = a == 0 ? fold.pairs(0, a, b) : b == size ? fold.pairs(size, a, b) : 0;
@@ -99,7 +97,7 @@ TEST_P(EveryTree, GivesAtLeastWhatTheChoiceSays) {
   for_each_tree([](const SmallCase& c, const StripChoice& choice, const CutTree& tree) {
     test::Lines lines;
     for (const Length line : choice.layout->lines(choice.left.size, choice.right.size))
-      lines.push_back(units(line));
+      lines.push_back(units_of(line));
     // A ply that covers a panel but not the whole strip is a gift.
     EXPECT_GE(gain_of_panels(c, GetParam(), tree, SlowFold(c.cloth, lines)), choice.cell.gain);
   });

@@ -2,16 +2,20 @@
 
 #include <gtest/gtest.h>
 
+#include "core/support/fold_ways.h"
+
 namespace foldyard {
 namespace {
+
+using test::kOffCentre;
+using test::kPlainFlaps;
 
 // Both edges in, plain: cloth 40 with no selvedge folds to 20, flaps of 10.
 class StripsOfFlaps : public testing::Test {
  protected:
   StripsOfFlaps() {
     const Fabric fabric{Length::units(40), {}, Length::units(1), Nap::none, ""};
-    layouts_ = layouts_of({FoldKind::both_edges_in, 3, false, true}, fabric,
-                          {Length::units(1), Length::units(1), Length::units(100)});
+    layouts_ = layouts_of(kPlainFlaps, fabric, {Length::units(1), Length::units(1), Length::units(100)});
   }
   int slits(int left, StripUse left_use, int right, StripUse right_use, StripUse middle) const {
     const Length x = Length::units(left), y = Length::units(right);
@@ -57,8 +61,7 @@ TEST_F(StripsOfFlaps, LeaveTheMiddleWhatTheyDoNotTake) {
 // Off-centre the middle goes on under the flap: slit at 3 of 5, it begins there.
 TEST(StripsAt, LetTheMiddleBeginUnderAFlapThatIsSlitNarrower) {
   const Fabric fabric{Length::units(40), {}, Length::units(1), Nap::none, ""};
-  const auto layouts = layouts_of({FoldKind::off_centre, 2, false, false}, fabric,
-                                  {Length::units(1), Length::units(1), Length::units(100)});
+  const auto layouts = layouts_of(kOffCentre, fabric, {Length::units(1), Length::units(1), Length::units(100)});
   const StripsAt at(*layouts[0], {Length::units(5), Length::units(3), kExact}, {});
   EXPECT_EQ(at.start, Length::units(3));
   EXPECT_EQ(at.middle, Length::units(40 - 2 * 5 + 2));

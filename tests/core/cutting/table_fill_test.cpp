@@ -14,7 +14,7 @@ namespace {
 using test::Dice;
 using test::SlowTable;
 
-struct Case {
+struct FillCase {
   std::vector<Shape> shapes;
   Objective aim;
   TableLimits limits;
@@ -23,9 +23,9 @@ struct Case {
 
 // stretch: sizes on no common step, so that rows cannot be spread; dear: worths
 // that need 128 bits.
-Case throw_case(unsigned seed, int stretch, bool dear) {
+FillCase throw_case(unsigned seed, int stretch, bool dear) {
   Dice dice(seed);
-  Case c;
+  FillCase c;
   std::vector<Panel> panels = test::small_panels(dice, 4, 14, 14);
   for (Panel& p : panels) {
     p.across = p.across * stretch + Length::units(stretch > 1 ? dice.from_to(0, 9) : 0);
@@ -45,7 +45,7 @@ Case throw_case(unsigned seed, int stretch, bool dear) {
 // The slow tables of all four kinds, each on those it needs.
 class SlowSet {
  public:
-  SlowSet(const Case& c, const TableSet& grids) : case_(c), grids_(grids) {}
+  SlowSet(const FillCase& c, const TableSet& grids) : case_(c), grids_(grids) {}
 
   const SlowTable& table(TableKind kind) {
     if (case_.aim.worth_first) kind.copies = 1;
@@ -60,12 +60,12 @@ class SlowSet {
   }
 
  private:
-  const Case& case_;
+  const FillCase& case_;
   const TableSet& grids_;
   std::map<TableKind, std::unique_ptr<SlowTable>> made_;
 };
 
-void expect_equal_cells(const Case& c, TableSet& tables, const TableKind& kind, const SlowTable& slow) {
+void expect_equal_cells(const FillCase& c, TableSet& tables, const TableKind& kind, const SlowTable& slow) {
   const CutTable& table = tables.table(kind);
   for (int y = 0; y < table.along().size(); ++y)
     for (int x = 0; x < table.across().size(); ++x) {
@@ -81,7 +81,7 @@ void expect_as_cell_by_cell(int rounds, int stretch, bool dear) {
   const unsigned first = test::first_seed();
   for (unsigned seed = first; seed < first + static_cast<unsigned>(rounds); ++seed) {
     SCOPED_TRACE("FOLDYARD_SEED=" + std::to_string(seed));
-    const Case c = throw_case(seed, stretch, dear);
+    const FillCase c = throw_case(seed, stretch, dear);
     TableSet tables(c.shapes, c.aim, c.limits);
     if (dear && c.aim.worth_first) {
       ASSERT_TRUE(tables.packing().is_wide());
@@ -103,7 +103,7 @@ TEST(FillTable, DoesSoWhereNoStepIsShared) { expect_as_cell_by_cell(40, 31, fals
 TEST(FillTable, DoesSoInOneHundredAndTwentyEightBits) { expect_as_cell_by_cell(40, 1, true); }
 
 TEST(FillTable, LeavesTheHigherRowsUncutOnceCancelled) {
-  const Case c = throw_case(test::first_seed(), 1, false);
+  const FillCase c = throw_case(test::first_seed(), 1, false);
   const std::atomic<bool> cancelled = true;
   TableLimits limits = c.limits;
   limits.cancelled = &cancelled;

@@ -2,27 +2,24 @@
 
 #include <gtest/gtest.h>
 
+#include "core/support/grids.h"
+
 namespace foldyard {
 namespace {
 
-Shape shape(int across, int along, bool on_fold) {
-  return {Length::units(across), Length::units(along), 0, false, on_fold, 1};
-}
+using test::Places;
+using test::places;
 
-std::vector<int> places(const Grid& grid) {
-  std::vector<int> list;
-  for (const Length place : grid.places()) list.push_back(static_cast<int>(place.units()));
-  return list;
+Shape fold_shape(int across, int along, bool on_fold) {
+  return {Length::units(across), Length::units(along), 0, false, on_fold, 1};
 }
 
 TableLimits limits(int widest, int tallest, int trim, int most_places = 1000) {
   return {Length::units(widest), Length::units(tallest), Length::units(trim), most_places};
 }
 
-using Places = std::vector<int>;
-
 TEST(TableSet, BeginsBesideAJointWithHalvesAndTheTrim) {
-  TableSet tables({shape(10, 6, true)}, {}, limits(40, 13, 2));
+  TableSet tables({fold_shape(10, 6, true)}, {}, limits(40, 13, 2));
   EXPECT_EQ(places(tables.across(false)), (Places{10, 20, 30, 40}));
   // Half the cloth: 20. Trim 2, half 5, each alone or with tens. And what tens
   // leave of 20: 10.
@@ -33,13 +30,13 @@ TEST(TableSet, BeginsBesideAJointWithHalvesAndTheTrim) {
 }
 
 TEST(TableSet, HalvesNoPanelThatMayNotBeCutOnTheFold) {
-  TableSet tables({shape(10, 6, false), shape(7, 6, true)}, {}, limits(14, 6, 2));
+  TableSet tables({fold_shape(10, 6, false), fold_shape(7, 6, true)}, {}, limits(14, 6, 2));
   // 10 may not, and 7 has no half; the trim alone begins. 7 is half the cloth.
   EXPECT_EQ(places(tables.across(true)), (Places{2, 7}));
 }
 
 TEST(TableSet, HalvesNoPanelThatTheTrimWouldSpoil) {
-  TableSet tables({shape(10, 6, true)}, {}, limits(20, 6, 6));
+  TableSet tables({fold_shape(10, 6, true)}, {}, limits(20, 6, 6));
   // The trim, and half the cloth.
   EXPECT_EQ(places(tables.across(true)), (Places{6, 10}));
 }
@@ -48,15 +45,15 @@ TEST(TableSet, KnowsTheLeastFlapThatHoldsAPanel) {
   const auto flap = [](std::vector<Shape> shapes, int trim) {
     return TableSet(std::move(shapes), {}, limits(40, 12, trim)).least_flap();
   };
-  EXPECT_EQ(flap({shape(10, 6, true)}, 2), Length::units(5));           // half of 10
-  EXPECT_EQ(flap({shape(10, 6, false)}, 2), Length::units(12));         // 2 + 10
-  EXPECT_EQ(flap({shape(10, 6, true), shape(2, 6, false)}, 2), Length::units(4));  // 2 + 2
-  EXPECT_EQ(flap({shape(10, 6, true)}, 6), Length::units(16));          // half is too near
-  EXPECT_EQ(flap({shape(10, 6, true)}, 5), Length::units(5));           // just far enough
+  EXPECT_EQ(flap({fold_shape(10, 6, true)}, 2), Length::units(5));           // half of 10
+  EXPECT_EQ(flap({fold_shape(10, 6, false)}, 2), Length::units(12));         // 2 + 10
+  EXPECT_EQ(flap({fold_shape(10, 6, true), fold_shape(2, 6, false)}, 2), Length::units(4));  // 2 + 2
+  EXPECT_EQ(flap({fold_shape(10, 6, true)}, 6), Length::units(16));          // half is too near
+  EXPECT_EQ(flap({fold_shape(10, 6, true)}, 5), Length::units(5));           // just far enough
 }
 
 TEST(TableSet, MakesEachTableOnce) {
-  TableSet tables({shape(10, 6, true)}, {}, limits(40, 12, 2));
+  TableSet tables({fold_shape(10, 6, true)}, {}, limits(40, 12, 2));
   const CutTable& first = tables.table({true, false, 1});
   EXPECT_EQ(&tables.table({true, false, 1}), &first);
   // Where worth comes first, copies do not matter.
@@ -65,7 +62,7 @@ TEST(TableSet, MakesEachTableOnce) {
 }
 
 TEST(TableSet, TellsCopiesApartWhereTimeIsWeighed) {
-  TableSet tables({shape(10, 6, true)}, {false, 1, 0}, limits(40, 12, 2));
+  TableSet tables({fold_shape(10, 6, true)}, {false, 1, 0}, limits(40, 12, 2));
   const CutTable& three = tables.table({true, true, 3});
   EXPECT_EQ(three.kind().copies, 3);
   EXPECT_EQ(three.beyond().kind(), (TableKind{false, true, 6}));
@@ -73,15 +70,15 @@ TEST(TableSet, TellsCopiesApartWhereTimeIsWeighed) {
 }
 
 TEST(TableSet, SaysWhenItIsThinned) {
-  TableSet whole({shape(10, 6, true)}, {}, limits(40, 12, 2));
+  TableSet whole({fold_shape(10, 6, true)}, {}, limits(40, 12, 2));
   EXPECT_FALSE(whole.is_thinned());
-  TableSet thin({shape(10, 6, true)}, {}, limits(40, 12, 2, 2));
+  TableSet thin({fold_shape(10, 6, true)}, {}, limits(40, 12, 2, 2));
   EXPECT_TRUE(thin.is_thinned());
   EXPECT_LE(thin.across(false).size(), 2);
 }
 
 TEST(TableSet, KnowsWhatItsTablesTakeAtMost) {
-  TableSet tables({shape(10, 6, true)}, {}, limits(40, 13, 2));
+  TableSet tables({fold_shape(10, 6, true)}, {}, limits(40, 13, 2));
   std::int64_t cells = 0, strips = 0;
   for (const bool across : {false, true})
     for (const bool along : {false, true}) {
@@ -90,7 +87,7 @@ TEST(TableSet, KnowsWhatItsTablesTakeAtMost) {
     }
   EXPECT_EQ(tables.most_bytes(1), 8 * (cells + 3 * strips));
   EXPECT_EQ(tables.most_bytes(5), 8 * (cells + 15 * strips));  // worth alone: one table for all copies
-  TableSet timed({shape(10, 6, true)}, {false, 1, 1}, limits(40, 13, 2));
+  TableSet timed({fold_shape(10, 6, true)}, {false, 1, 1}, limits(40, 13, 2));
   const std::int64_t value = timed.packing().is_wide() ? 16 : 8;
   EXPECT_EQ(timed.most_bytes(5), value * 5 * (cells + 3 * strips));
 }

@@ -2,38 +2,39 @@
 
 #include <gtest/gtest.h>
 
+#include "core/support/lengths.h"
 #include "cutting/table_set.h"
 
 namespace foldyard {
 namespace {
 
-Length u(int n) { return Length::units(n); }
-Rect rect(int a, int b, int c, int d) { return {{u(a), u(b)}, {u(c), u(d)}}; }
+using test::u;
+using test::u_rect;
 
-const std::vector<Shape> kShapes{{u(4), u(3), 7, true, true, 1}};
+const std::vector<Shape> kOneShape{{u(4), u(3), 7, true, true, 1}};
 
 TEST(TreeBuilder, CutsANodeInTwo) {
-  TreeBuilder builder(&kShapes);
-  EXPECT_EQ(builder.add(rect(0, 10, 0, 6)), 0);
+  TreeBuilder builder(&kOneShape);
+  EXPECT_EQ(builder.add(u_rect(0, 10, 0, 6)), 0);
   EXPECT_EQ(builder.cut(0, Direction::along, u(4)), std::make_pair(1, 2));
   EXPECT_EQ(builder.cut(2, Direction::across, u(5)), std::make_pair(3, 4));
   const CutTree tree = builder.take_tree();
   EXPECT_EQ(tree.nodes[0].kind, NodeKind::cut);
   EXPECT_EQ(tree.nodes[0].at, u(4));
-  EXPECT_EQ(tree.nodes[1].rect, rect(0, 4, 0, 6));
+  EXPECT_EQ(tree.nodes[1].rect, u_rect(0, 4, 0, 6));
   EXPECT_EQ(tree.nodes[1].kind, NodeKind::leave);
-  EXPECT_EQ(tree.nodes[3].rect, rect(4, 10, 0, 5));
-  EXPECT_EQ(tree.nodes[4].rect, rect(4, 10, 5, 6));
+  EXPECT_EQ(tree.nodes[3].rect, u_rect(4, 10, 0, 5));
+  EXPECT_EQ(tree.nodes[4].rect, u_rect(4, 10, 5, 6));
 }
 
 class Filled : public testing::Test {
  protected:
-  TableSet tables_{kShapes, {true, 1000, 1}, {u(16), u(6), u(1)}};
+  TableSet tables_{kOneShape, {true, 1000, 1}, {u(16), u(6), u(1)}};
 
   CutTree filled(TableKind kind, int across, int along, bool flip) {
     const CutTable& table = tables_.table(kind);
-    TreeBuilder builder(&kShapes);
-    builder.add(rect(100, 100 + across, 0, along));
+    TreeBuilder builder(&kOneShape);
+    builder.add(u_rect(100, 100 + across, 0, along));
     builder.fill(0, table, table.across().index_of(u(across)), table.along().index_of(u(along)),
                  flip);
     return builder.take_tree();

@@ -7,21 +7,18 @@
 #include <random>
 
 #include "core/fold/folded_strip.h"
+#include "core/support/fold_ways.h"
+#include "core/support/lengths.h"
 
 namespace foldyard {
 namespace {
 
 using test::FoldedStrip;
-
-Length u(std::int64_t n) { return Length::units(n); }
-Span units(std::int64_t from, std::int64_t to) { return {u(from), u(to)}; }
-Span mm(std::int64_t from, std::int64_t to) { return {Length::mm(from), Length::mm(to)}; }
-
-std::vector<Length> lengths(const std::vector<int>& units_of) {
-  std::vector<Length> lines;
-  for (int n : units_of) lines.push_back(u(n));
-  return lines;
-}
+using test::kHalf;
+using test::kOpenEndToEnd;
+using test::lengths;
+using test::mm;
+using test::u;
 
 const Leg& leg_under(const AxisMap& map, int x) {
   return *std::find_if(map.legs().begin(), map.legs().end(),
@@ -179,8 +176,8 @@ TEST(FoldMap, GivesWhatAShortPlyCoversOfASpan) {
   // 100 units folded at 30: double on [0,30], single on [30,70].
   const AxisMap map(u(100), {u(30)}, {1, 0});
   EXPECT_EQ(map.folded_size(), u(70));
-  EXPECT_EQ(map.places_of(units(20, 50)), (std::vector<Span>{units(0, 10), units(50, 80)}));
-  EXPECT_EQ(map.places_of(units(30, 70)), std::vector<Span>{units(60, 100)});
+  EXPECT_EQ(map.places_of(u(20, 50)), (std::vector<Span>{u(0, 10), u(50, 80)}));
+  EXPECT_EQ(map.places_of(u(30, 70)), std::vector<Span>{u(60, 100)});
 }
 
 TEST(FoldMap, LeavesOutPliesThatOnlyTouchTheSpan) {
@@ -189,9 +186,9 @@ TEST(FoldMap, LeavesOutPliesThatOnlyTouchTheSpan) {
   // [20,30], [0,30] and [0,10]. On [10,20] only leg 1 lies.
   const AxisMap map(u(50), {u(10), u(40)}, {0, 1, 2});
   EXPECT_EQ(map.folded_size(), u(30));
-  EXPECT_EQ(map.places_of(units(10, 20)), std::vector<Span>{units(20, 30)});
-  EXPECT_TRUE(map.places_of(units(15, 15)).empty());
-  EXPECT_TRUE(map.places_of(units(30, 40)).empty());
+  EXPECT_EQ(map.places_of(u(10, 20)), std::vector<Span>{u(20, 30)});
+  EXPECT_TRUE(map.places_of(u(15, 15)).empty());
+  EXPECT_TRUE(map.places_of(u(30, 40)).empty());
 }
 
 TEST(FoldMap, SaysOnWhichSideOfAnEdgeTheClothLies) {
@@ -207,14 +204,14 @@ TEST(FoldMap, SaysOnWhichSideOfAnEdgeTheClothLies) {
 
 TEST(FoldMap, IsCreasedOnlyWhereALineLiesStrictlyInside) {
   const AxisMap map(u(100), {u(50)}, {1, 0});
-  EXPECT_FALSE(map.is_creased(units(0, 50)));
-  EXPECT_TRUE(map.is_creased(units(0, 51)));
-  EXPECT_FALSE(map.is_creased(units(50, 100)));
-  EXPECT_TRUE(map.is_creased(units(49, 51)));
+  EXPECT_FALSE(map.is_creased(u(0, 50)));
+  EXPECT_TRUE(map.is_creased(u(0, 51)));
+  EXPECT_FALSE(map.is_creased(u(50, 100)));
+  EXPECT_TRUE(map.is_creased(u(49, 51)));
 }
 
 TEST(FoldMap, FoldsEndToEndAtHalfTheLengthWithTheFreeEndOnTop) {
-  const FoldPlan plan{{FoldKind::open, 1, true, true}, {}, {0}};
+  const FoldPlan plan{kOpenEndToEnd, {}, {0}};
   const FoldMap map = fold_map(plan, u(100), u(60));
   EXPECT_EQ(map.across.folded_size(), u(100));
   EXPECT_EQ(map.along.folded_size(), u(30));
@@ -227,13 +224,13 @@ TEST(FoldMap, FoldsEndToEndAtHalfTheLengthWithTheFreeEndOnTop) {
 }
 
 TEST(FoldMap, FoldsAnOddLengthHalfAUnitOffItsMiddle) {
-  const FoldPlan plan{{FoldKind::open, 1, true, true}, {}, {0}};
+  const FoldPlan plan{kOpenEndToEnd, {}, {0}};
   // 61 = 30 + 31: the longer leg lies on the table.
   EXPECT_EQ(fold_map(plan, u(100), u(61)).along.folded_size(), u(31));
 }
 
 TEST(FoldMap, LeavesTheLengthFlatUnlessEndToEnd) {
-  const FoldPlan plan{{FoldKind::selvedge_to_selvedge, 2, false, true}, {u(50)}, {1, 0}};
+  const FoldPlan plan{kHalf, {u(50)}, {1, 0}};
   const FoldMap map = fold_map(plan, u(100), u(61));
   EXPECT_EQ(map.across.folded_size(), u(50));
   EXPECT_EQ(map.along.folded_size(), u(61));
@@ -300,11 +297,11 @@ TEST_F(FoldMapOnRandomFolds, PlacesOfASpanAreThoseThatFoldIntoIt) {
     const AxisMap map(u(fold.whole), lengths(fold.lines), fold.levels);
     std::uniform_int_distribution<std::int64_t> any(0, map.folded_size().units());
     const auto [from, to] = std::minmax({any(random_), any(random_)});
-    const std::vector<Span> places = map.places_of(units(from, to));
+    const std::vector<Span> places = map.places_of(u(from, to));
     for (int x = 0; x < fold.whole; ++x) {
       const auto [low, high] = std::minmax({map.fold(u(x)), map.fold(u(x + 1))});
       const bool under = u(from) <= low && high <= u(to);
-      const auto covers = [x](Span place) { return place.covers(units(x, x + 1)); };
+      const auto covers = [x](Span place) { return place.covers(u(x, x + 1)); };
       EXPECT_EQ(std::count_if(places.begin(), places.end(), covers), under ? 1 : 0)
           << "unit " << x << " under " << from << " to " << to;
     }

@@ -2,8 +2,12 @@
 
 #include <gtest/gtest.h>
 
+#include "core/support/fold_ways.h"
+
 namespace foldyard {
 namespace {
+
+using test::kPlainFanOf5;
 
 std::vector<Ply> plies(const FoldPlan& fold) {
   return plies_of(fold_map(fold, Length::mm(1500), Length::mm(900)));
@@ -49,7 +53,7 @@ TEST(Plies, EndToEndTurnsTheStackOverOntoItself) {
 
 // Neighbours in a fan of five lie face to face or back to back.
 TEST(Plies, FacesOfAFanTakeTurns) {
-  const FoldPlan fan{{FoldKind::fan, 5, false, true},
+  const FoldPlan fan{kPlainFanOf5,
                      {Length::mm(300), Length::mm(600), Length::mm(900), Length::mm(1200)},
                      {0, 1, 2, 3, 4}};
   const std::vector<Ply> five = plies(fan);

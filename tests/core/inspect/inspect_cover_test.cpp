@@ -3,11 +3,15 @@
 #include <random>
 
 #include "core/inspect/sound_plans.h"
+#include "core/support/fold_ways.h"
+#include "core/support/lengths.h"
 #include "inspect/inspect_plan.h"
 
 namespace foldyard {
-
 namespace {
+
+using test::kOpen;
+using test::mm_rect;
 
 // Rests of the selvedge-to-selvedge plan, by x: 1 selvedge [0,10], 2 offcut
 // [10,75], 3 offcut [1425,1490], 4 selvedge [1490,1500]; all 900 long.
@@ -79,7 +83,7 @@ TEST(InspectCover, FindsRestsCalledWhatTheyAreNot) {
         "Pattern 1: rest 3 is called an offcut but is large enough to keep."}},
       {"a remnant cut apart",
        +[] {
-         return bare({{FoldKind::open, 1, false, true}, {}, {0}, 1500, 1});
+         return bare({kOpen, {}, {0}, 1500, 1});
        },
        [](Sound& s) {
          cut_along(s, 0, 700);
@@ -106,7 +110,7 @@ TEST(InspectCover, AgreesWithEveryPairOnRandomRests) {
   const auto cell = [&] { return static_cast<int>(random() % 9) * 100; };
   const auto size = [&] { return static_cast<int>(1 + random() % 4) * 100; };
   for (int round = 0; round < 500; ++round) {
-    Sound sound = bare({{FoldKind::open, 1, false, true}, {}, {0}, 1500, 1, 1200});
+    Sound sound = bare({kOpen, {}, {0}, 1500, 1, 1200});
     sound.roll().fabric.selvedge = Length();
     sound.job.losses.keep_across = Length::mm(1'000'000);
     std::vector<Rect> tiles;

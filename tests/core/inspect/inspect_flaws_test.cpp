@@ -1,11 +1,13 @@
 #include <gtest/gtest.h>
 
 #include "core/inspect/sound_plans.h"
+#include "core/support/lengths.h"
 #include "inspect/inspect_plan.h"
 
 namespace foldyard {
-
 namespace {
+
+using test::mm;
 
 // The lengths lie on 20 … 930 and 930 … 1840, their patterns, with half the
 // allowance of 10 before them, on 25 … 925 and 935 … 1835. A stain on 400 … 450
@@ -14,7 +16,7 @@ namespace {
 // stays, as they are cut.
 Sound stained() {
   Sound s = selvedge_to_selvedge();
-  s.roll().flaws = {{mm_span(400, 450), mm_span(500, 530), "stain"}};
+  s.roll().flaws = {{mm(400, 450), mm(500, 530), "stain"}};
   s.plan.lost = {{0, 0, 0}, {0, 1, 0}};
   s.plan.yield[0] -= 2;
   s.plan.worth = s.plan.worth - Worth::whole(6);
@@ -26,10 +28,10 @@ Sound stained() {
 // The same cut with 60 of the roll left out before length 2 (930 … 990).
 Sound cut_out() {
   Sound s = selvedge_to_selvedge();
-  s.plan.lengths[1].on_roll = mm_span(990, 1900);
-  s.plan.cut_out = {mm_span(930, 990)};
+  s.plan.lengths[1].on_roll = mm(990, 1900);
+  s.plan.cut_out = {mm(930, 990)};
   s.plan.remnant.from = Length::mm(1900);
-  s.roll().flaws = {{mm_span(930, 990), mm_span(0, 1500), "seam"}};
+  s.roll().flaws = {{mm(930, 990), mm(0, 1500), "seam"}};
   return s;
 }
 
@@ -46,10 +48,10 @@ TEST(InspectFlaws, PassesClothThatIsCutOut) {
 // A flaw may lie in the allowance, between two panels' rims, in a selvedge or
 // in an offcut, and takes nothing.
 TEST(InspectFlaws, PassesFlawsThatOnlyMeetTheRimsOfPanels) {
-  for (const Flaw& flaw : {Flaw{mm_span(20, 25), mm_span(0, 1500), ""},
-                           {mm_span(925, 935), mm_span(0, 1500), ""},
-                           {mm_span(0, 2360), mm_span(0, 75), ""},
-                           {mm_span(0, 2360), mm_span(1425, 1500), ""}}) {
+  for (const Flaw& flaw : {Flaw{mm(20, 25), mm(0, 1500), ""},
+                           {mm(925, 935), mm(0, 1500), ""},
+                           {mm(0, 2360), mm(0, 75), ""},
+                           {mm(0, 2360), mm(1425, 1500), ""}}) {
     Sound s = selvedge_to_selvedge();
     s.roll().flaws = {flaw};
     EXPECT_EQ(inspect_plan(s.job, s.plan), std::vector<std::string>()) << flaw.along.from.in_mm();
@@ -64,7 +66,7 @@ TEST(InspectFlaws, FindsEveryWrongListOfLostPanels) {
        {"Length 2: panel 1 (carrier) is given as lost but touches no flaw."}},
       {"another flaw", stained,
        [](Sound& s) {
-         s.roll().flaws.push_back({mm_span(430, 440), mm_span(500, 530), "knot"});
+         s.roll().flaws.push_back({mm(430, 440), mm(500, 530), "knot"});
          s.plan.lost[1].flaw = 1;
        },
        {"Length 1: panel 2 (carrier) is given as lost to flaw 2 but the first that it touches is "
@@ -103,9 +105,9 @@ TEST(InspectFlaws, FindsEveryWrongCutOut) {
       {"begins in a length", cut_out, [](Sound& s) { s.plan.cut_out[0].from = Length::mm(920); },
        {"Cut-out 1: it does not lie from 930 mm to the next length at 990 mm."}},
       {"behind all lengths", cut_out,
-       [](Sound& s) { s.plan.cut_out.push_back(mm_span(1900, 1910)); },
+       [](Sound& s) { s.plan.cut_out.push_back(mm(1900, 1910)); },
        {"Cut-out 2: no length follows it."}},
-      {"empty", selvedge_to_selvedge, [](Sound& s) { s.plan.cut_out = {mm_span(20, 20)}; },
+      {"empty", selvedge_to_selvedge, [](Sound& s) { s.plan.cut_out = {mm(20, 20)}; },
        {"Cut-out 1: it does not lie from 930 mm to the next length at 930 mm."}},
   });
 }

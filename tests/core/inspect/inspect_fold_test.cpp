@@ -1,20 +1,18 @@
 #include <gtest/gtest.h>
 
 #include "core/inspect/sound_plans.h"
+#include "core/support/fold_ways.h"
 #include "inspect/inspect_plan.h"
 
 namespace foldyard {
-
 namespace {
 
-constexpr FoldWay kBothIn{FoldKind::both_edges_in, 3, false, false};
-constexpr FoldWay kThirds{FoldKind::fan, 3, false, false};
-constexpr FoldWay kQuarters{FoldKind::quarters, 4, false, true};
-
-FoldWay plain(FoldWay way) {
-  way.plain = true;
-  return way;
-}
+using test::kFlaps;
+using test::kHalf;
+using test::kPlainFlaps;
+using test::kPlainQuarters;
+using test::kPlainThirds;
+using test::kThirds;
 
 std::vector<std::string> found_in(const Bare& fold) {
   const Sound sound = bare(fold);
@@ -94,7 +92,7 @@ TEST(InspectFold, FindsBrokenPromises) {
       {"not at half the width",
        off_centre,
        [](Sound& s) {
-         s.plan.way = s.pattern().fold.way = {FoldKind::selvedge_to_selvedge, 2, false, true};
+         s.plan.way = s.pattern().fold.way = kHalf;
        },
        {"Pattern 1: the fold line of selvedge to selvedge is not at half the width."}},
       {"folded size across",
@@ -128,13 +126,13 @@ TEST(InspectFold, FindsAFoldThatIsNotWhatItsWayNames) {
   // 500, 400 to and fro run 0 → 600 → 100 → 500: 600 across, 3 plies.
   const Row rows[] = {
       {"flaps overlap",
-       {kBothIn, {500, 1000}, {1, 0, 2}, 500, 3},
+       {kFlaps, {500, 1000}, {1, 0, 2}, 500, 3},
        "the flaps of both edges in overlap each other"},
       {"flaps below",
-       {kBothIn, {300, 1100}, {0, 1, 2}, 800, 2},
+       {kFlaps, {300, 1100}, {0, 1, 2}, 800, 2},
        "the flaps of both edges in do not lie on top"},
       {"plain flaps",
-       {plain(kBothIn), {300, 1100}, {1, 0, 2}, 800, 2},
+       {kPlainFlaps, {300, 1100}, {1, 0, 2}, 800, 2},
        "the folds of both edges in are plain but not at a quarter of the width"},
       {"inner legs",
        {{FoldKind::fan, 4, false, false}, {300, 700, 1150}, {0, 1, 2, 3}, 450, 4},
@@ -146,16 +144,16 @@ TEST(InspectFold, FindsAFoldThatIsNotWhatItsWayNames) {
        {kThirds, {400, 900}, {0, 1, 2}, 600, 3},
        "the last leg is longer than the inner legs"},
       {"plain thirds",
-       {plain(kThirds), {490, 1000}, {0, 1, 2}, 510, 3},
+       {kPlainThirds, {490, 1000}, {0, 1, 2}, 510, 3},
        "the fold is plain but its legs are not an equal share of the width"},
       {"to and fro",
        {kThirds, {500, 1000}, {1, 0, 2}, 500, 3},
        "the legs of the fan do not run to and fro"},
       {"double twice",
-       {kQuarters, {375, 750, 1125}, {0, 1, 2, 3}, 375, 4},
+       {kPlainQuarters, {375, 750, 1125}, {0, 1, 2, 3}, 375, 4},
        "the legs in quarters cannot come from folding double twice"},
       {"tangled",
-       {kQuarters, {375, 750, 1125}, {2, 0, 1, 3}, 375, 4},
+       {kPlainQuarters, {375, 750, 1125}, {2, 0, 1, 3}, 375, 4},
        "folds 1 and 3 pass through each other"},
   };
   for (const Row& row : rows) {
@@ -179,16 +177,16 @@ TEST(InspectFold, PassesEveryStackThatHandsCanMake) {
   const std::vector<std::string> nothing;
   for (const std::vector<int>& levels :
        std::vector<std::vector<int>>{{2, 1, 0, 3}, {3, 0, 1, 2}, {1, 2, 3, 0}, {0, 3, 2, 1}}) {
-    EXPECT_EQ(found_in({kQuarters, {375, 750, 1125}, levels, 375, 4}), nothing) << levels[0];
+    EXPECT_EQ(found_in({kPlainQuarters, {375, 750, 1125}, levels, 375, 4}), nothing) << levels[0];
   }
-  EXPECT_EQ(found_in({kBothIn, {300, 1100}, {2, 0, 1}, 800, 2}), nothing);
+  EXPECT_EQ(found_in({kFlaps, {300, 1100}, {2, 0, 1}, 800, 2}), nothing);
   EXPECT_EQ(found_in({kThirds, {500, 1000}, {2, 1, 0}, 500, 3}), nothing);
 }
 
 // Width 1500 mm and 1 unit: either of the two whole places nearest the middle.
 TEST(InspectFold, TakesEitherHalfOfAnOddWidth) {
   for (const std::int64_t line : {240'000, 240'001}) {
-    Sound sound = bare({{FoldKind::selvedge_to_selvedge, 2, false, true}, {750}, {1, 0}, 750, 2});
+    Sound sound = bare({kHalf, {750}, {1, 0}, 750, 2});
     sound.roll().fabric.width += Length::units(1);
     sound.pattern().fold.lines = {Length::units(line)};
     sound.pattern().folded_across = Length::units(240'001);

@@ -3,13 +3,14 @@
 #include <gtest/gtest.h>
 
 #include "core/inspect/sound_plans.h"
+#include "core/support/lengths.h"
 
 namespace foldyard {
 namespace {
 
-using Texts = std::vector<std::string>;
+using test::mm;
 
-Length mm(int n) { return Length::mm(n); }
+using Texts = std::vector<std::string>;
 
 // Both edges in as built by hand: each pin is kept where the plan is, and broken
 // one unit beside it.

@@ -1,11 +1,16 @@
 #include <gtest/gtest.h>
 
 #include "core/inspect/sound_plans.h"
+#include "core/support/fold_ways.h"
+#include "core/support/lengths.h"
 #include "inspect/inspect_plan.h"
 
 namespace foldyard {
-
 namespace {
+
+using test::kHalf;
+using test::mm;
+using test::mm_rect;
 
 PlacedPanel& placed(Sound& s, std::size_t i) {
   return s.pattern().panels[i];
@@ -14,7 +19,7 @@ PlacedPanel& placed(Sound& s, std::size_t i) {
 // Selvedge to selvedge, cut at 450: both plies are joined at the fold, so that
 // a carrier on [750, 1200] is never cut free there.
 Sound unfreed() {
-  Sound sound = bare({{FoldKind::selvedge_to_selvedge, 2, false, true}, {750}, {1, 0}, 750, 2});
+  Sound sound = bare({kHalf, {750}, {1, 0}, 750, 2});
   cut_along(sound, 0, 450);
   take(sound, 1, 0, false, {{mm_rect(750, 1200, 0, 900)}});
   list_cuts(sound);
@@ -112,7 +117,7 @@ TEST(InspectPanels, FindsPanelsWhereNoneCanBe) {
         "Pattern 1: panel 3 (carrier) lies outside the usable width."}},
       {"off the length",
        selvedge_to_selvedge,
-       [](Sound& s) { placed(s, 1).flat.along = mm_span(1, 901); },
+       [](Sound& s) { placed(s, 1).flat.along = mm(1, 901); },
        {"Pattern 1: panel 2 (carrier) lies outside the length.",
         "Pattern 1: panel 2 (carrier) does not fold onto its place in the folded cloth.",
         "Pattern 1: panel 2 runs off the cloth."}},
@@ -123,7 +128,7 @@ TEST(InspectPanels, FindsPanelsWhereNoneCanBe) {
       {"aside of its crease",
        both_edges_in,
        [](Sound& s) {
-         placed(s, 0).flat.across = mm_span(76, 526);
+         placed(s, 0).flat.across = mm(76, 526);
          fill_rests(s);
        },
        {"Pattern 1: panel 1 (carrier) does not fold onto its place in the folded cloth."}},

@@ -3,10 +3,14 @@
 #include <gtest/gtest.h>
 
 #include "core/inspect/sound_plans.h"
+#include "core/support/fold_ways.h"
+#include "core/support/lengths.h"
 
 namespace foldyard {
-
 namespace {
+
+using test::kOpen;
+using test::mm;
 
 const std::vector<std::string> kNothing;
 
@@ -50,8 +54,8 @@ TEST(InspectPlan, AgreesWithTheExampleWorkedByHand) {
   Sound sound = selvedge_to_selvedge();
   Plan& plan = sound.plan;
   sound.roll().length = Length::mm(2360);
-  plan.lengths = {{0, mm_span(20, 930)}, {0, mm_span(930, 1840)}};
-  plan.remnant = mm_span(1840, 2340);
+  plan.lengths = {{0, mm(20, 930)}, {0, mm(930, 1840)}};
+  plan.remnant = mm(1840, 2340);
   plan.remnant_kept = true;
   plan.yield = {6, 0};
   plan.worth = Worth::whole(18);
@@ -96,7 +100,7 @@ TEST(InspectPlan, SaysEveryBreachAtOnce) {
 }
 
 TEST(InspectPlan, IsSilentOnNoLengthAtAll) {
-  Sound sound = bare({{FoldKind::open, 1, false, true}, {}, {0}, 1500, 1});
+  Sound sound = bare({kOpen, {}, {0}, 1500, 1});
   sound.plan.patterns.clear();
   sound.plan.lays.clear();
   sound.plan.lengths.clear();

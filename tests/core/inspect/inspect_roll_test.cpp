@@ -1,11 +1,13 @@
 #include <gtest/gtest.h>
 
 #include "core/inspect/sound_plans.h"
+#include "core/support/lengths.h"
 #include "inspect/inspect_plan.h"
 
 namespace foldyard {
-
 namespace {
+
+using test::mm;
 
 Span& on_roll(Sound& s, std::size_t number) {
   return s.plan.lengths[number - 1].on_roll;
@@ -16,13 +18,13 @@ TEST(InspectRoll, FindsLengthsThatDoNotLieEndToEnd) {
   expect_found({
       {"begins before the squared end",
        selvedge_to_selvedge,
-       [](Sound& s) { on_roll(s, 1) = mm_span(19, 929); },
+       [](Sound& s) { on_roll(s, 1) = mm(19, 929); },
        {"Length 1: it begins at 19 mm on the roll and not at 20 mm.",
         "Length 2: it begins at 930 mm on the roll and not at 929 mm."}},
       {"a gap",
        selvedge_to_selvedge,
        [](Sound& s) {
-         on_roll(s, 2) = mm_span(931, 1841);
+         on_roll(s, 2) = mm(931, 1841);
          s.plan.remnant.from = Length::mm(1841);
        },
        {"Length 2: it begins at 931 mm on the roll and not at 930 mm."}},

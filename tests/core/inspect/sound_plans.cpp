@@ -5,11 +5,22 @@
 #include <algorithm>
 #include <set>
 
+#include "core/support/fold_ways.h"
+#include "core/support/lengths.h"
 #include "inspect/inspect_plan.h"
 
 namespace foldyard {
-
 namespace {
+
+using test::kFlaps;
+using test::kHalf;
+using test::kOffCentre;
+using test::kOpen;
+using test::kOpenEndToEnd;
+using test::kPlainFanOf5;
+using test::kPlainQuarters;
+using test::kPlainThirds;
+using test::mm_rect;
 
 Panel panel(const char* name, int across, int along, bool free, int worth) {
   return {name, Length::mm(across), Length::mm(along), free, free, Worth::whole(worth)};
@@ -148,14 +159,6 @@ Sound finished(Sound sound) {
 
 }  // namespace
 
-Span mm_span(int from, int to) {
-  return {Length::mm(from), Length::mm(to)};
-}
-
-Rect mm_rect(int x0, int x1, int y0, int y1) {
-  return {mm_span(x0, x1), mm_span(y0, y1)};
-}
-
 Sound bare(const Bare& fold) {
   Sound sound{job(), {}};
   sound.roll().length = Length::mm(2 * 20 + 2 * 10 + 2 * fold.length + 500);
@@ -231,15 +234,14 @@ void settle(Sound& sound) {
 }
 
 Sound selvedge_to_selvedge() {
-  Sound sound =
-      strips({{FoldKind::selvedge_to_selvedge, 2, false, true}, {750}, {1, 0}, 750, 2}, {225, 675});
+  Sound sound = strips({kHalf, {750}, {1, 0}, 750, 2}, {225, 675});
   take(sound, 1, 0, false, {{mm_rect(525, 975, 0, 900), true}});
   take(sound, 3, 0, false, {{mm_rect(75, 525, 0, 900)}, {mm_rect(975, 1425, 0, 900)}});
   return finished(sound);
 }
 
 Sound open() {
-  Sound sound = strips({{FoldKind::open, 1, false, true}, {}, {0}, 1500, 1}, {10, 460, 910, 1360});
+  Sound sound = strips({kOpen, {}, {0}, 1500, 1}, {10, 460, 910, 1360});
   take(sound, 3, 0, false, {{mm_rect(10, 460, 0, 900)}});
   take(sound, 5, 0, false, {{mm_rect(460, 910, 0, 900)}});
   take(sound, 7, 0, false, {{mm_rect(910, 1360, 0, 900)}});
@@ -248,7 +250,7 @@ Sound open() {
 
 // One carrier across the roll, pouches left out.
 Sound open_turned() {
-  Sound sound = strips({{FoldKind::open, 1, false, true}, {}, {0}, 1500, 1, 450}, {10, 910});
+  Sound sound = strips({kOpen, {}, {0}, 1500, 1, 450}, {10, 910});
   take(sound, 3, 0, true, {{mm_rect(10, 910, 0, 450)}});
   return finished(sound);
 }
@@ -256,8 +258,7 @@ Sound open_turned() {
 // Leg 0 lies on [0, 600] reversed, leg 1 on [0, 900]; usable cloth ends at 590
 // and 890. [225, 675] is whole in leg 1 only.
 Sound off_centre() {
-  Sound sound =
-      strips({{FoldKind::off_centre, 2, false, false}, {600}, {1, 0}, 900, 2}, {225, 675});
+  Sound sound = strips({kOffCentre, {600}, {1, 0}, 900, 2}, {225, 675});
   take(sound, 1, 0, false, {{mm_rect(375, 825, 0, 900), true}});
   take(sound, 3, 0, false, {{mm_rect(825, 1275, 0, 900)}});
   return finished(sound);
@@ -265,8 +266,7 @@ Sound off_centre() {
 
 // The base lies on [0, 800], the flaps on [0, 300] and [400, 800].
 Sound both_edges_in() {
-  Sound sound = strips({{FoldKind::both_edges_in, 3, false, false}, {300, 1100}, {1, 0, 2}, 800, 2},
-                       {225, 575});
+  Sound sound = strips({kFlaps, {300, 1100}, {1, 0, 2}, 800, 2}, {225, 575});
   take(sound, 1, 0, false, {{mm_rect(75, 525, 0, 900), true}});
   take(sound, 4, 0, false, {{mm_rect(875, 1325, 0, 900), true}});
   return finished(sound);
@@ -274,8 +274,7 @@ Sound both_edges_in() {
 
 // Legs 0 and 1 are joined at 500, legs 1 and 2 at 0.
 Sound thirds() {
-  Sound sound =
-      strips({{FoldKind::fan, 3, false, true}, {500, 1000}, {0, 1, 2}, 500, 3}, {225, 275});
+  Sound sound = strips({kPlainThirds, {500, 1000}, {0, 1, 2}, 500, 3}, {225, 275});
   take(sound, 1, 0, false, {{mm_rect(775, 1225, 0, 900), true}});
   take(sound, 4, 0, false, {{mm_rect(275, 725, 0, 900), true}});
   return finished(sound);
@@ -284,16 +283,14 @@ Sound thirds() {
 // Folded double at 750 and again: legs 1 and 2 are joined at 0, the outer pairs
 // at 375, one around the other.
 Sound quarters() {
-  Sound sound =
-      strips({{FoldKind::quarters, 4, false, true}, {375, 750, 1125}, {2, 1, 0, 3}, 375, 4}, {225});
+  Sound sound = strips({kPlainQuarters, {375, 750, 1125}, {2, 1, 0, 3}, 375, 4}, {225});
   take(sound, 1, 0, false, {{mm_rect(525, 975, 0, 900), true}});
   return finished(sound);
 }
 
 // Joined at 0: legs 1 and 2 (line 600), legs 3 and 4 (line 1200).
 Sound fan_of_five() {
-  Sound sound = strips(
-      {{FoldKind::fan, 5, false, true}, {300, 600, 900, 1200}, {0, 1, 2, 3, 4}, 300, 5}, {225});
+  Sound sound = strips({kPlainFanOf5, {300, 600, 900, 1200}, {0, 1, 2, 3, 4}, 300, 5}, {225});
   take(sound, 1, 0, false, {{mm_rect(375, 825, 0, 900), true}, {mm_rect(975, 1425, 0, 900), true}});
   return finished(sound);
 }
@@ -323,7 +320,7 @@ Sound end_to_end() {
 }
 
 Sound open_end_to_end() {
-  Sound sound = bare({{FoldKind::open, 1, true, true}, {}, {0}, 1500, 2, 2720});
+  Sound sound = bare({kOpenEndToEnd, {}, {0}, 1500, 2, 2720});
   cut_across(sound, 0, 450);
   cut_along(sound, 1, 10);
   cut_along(sound, 4, 460);
@@ -332,7 +329,7 @@ Sound open_end_to_end() {
 }
 
 Sound selvedge_slit() {
-  Sound sound = strips({{FoldKind::off_centre, 2, false, false}, {12}, {1, 0}, 1488, 2}, {2});
+  Sound sound = strips({kOffCentre, {12}, {1, 0}, 1488, 2}, {2});
   sound.job.losses.keep_across = Length::mm(1600);
   return finished(sound);
 }

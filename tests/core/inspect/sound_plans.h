@@ -25,9 +25,6 @@ struct Sound {
   CutNode& node(std::size_t i) { return pattern().tree.nodes[i]; }
 };
 
-Span mm_span(int from, int to);
-Rect mm_rect(int x0, int x1, int y0, int y1);
-
 // A plan of one length with no cut and no panel; folded sizes as given.
 struct Bare {
   FoldWay way;

@@ -2,14 +2,16 @@
 
 #include <gtest/gtest.h>
 
+#include "core/support/fold_ways.h"
 #include "job/defaults.h"
 #include "job/limits.h"
 
 namespace foldyard {
 namespace {
 
-constexpr FoldWay kOpen{};
-constexpr FoldWay kQuarters{FoldKind::quarters, 4, true, true};
+using test::kOpen;
+
+constexpr FoldWay kQuartersEndToEnd{FoldKind::quarters, 4, true, true};
 
 Job job_of(Worth rate, int allowance_percent) {
   Job job = default_job();
@@ -55,7 +57,7 @@ TEST(AimScale, CountsCutsLengthsAndLaysInTime) {
   job.pace.cross_cut = Duration::seconds(60);
   job.pace.fold = Duration::seconds(10);
   job.pace.lift = Duration::seconds(40);
-  const AimScale s = scale(job, kQuarters, Aim::worth_less_time);
+  const AimScale s = scale(job, kQuartersEndToEnd, Aim::worth_less_time);
   // A cut of 1 m: 8 + 20 s. Quarters end to end: 60 s, 1.5 m at 20 s, 3 folds.
   EXPECT_EQ(s.objective.cut(Length::mm(1000).units()), Duration::seconds(28).ticks());
   EXPECT_EQ(s.per_length, Duration::seconds(60 + 30 + 30).ticks());

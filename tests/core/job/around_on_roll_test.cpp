@@ -2,16 +2,17 @@
 
 #include <gtest/gtest.h>
 
+#include "core/support/fold_ways.h"
+#include "core/support/lengths.h"
 #include "job/defaults.h"
 #include "job/lost_panels.h"
 
 namespace foldyard {
 namespace {
 
-constexpr FoldWay kOpen{FoldKind::open, 1, false, true};
-constexpr FoldWay kHalf{FoldKind::selvedge_to_selvedge, 2, false, true};
-
-Span mm(int from, int to) { return {Length::mm(from), Length::mm(to)}; }
+using test::kHalf;
+using test::kOpen;
+using test::mm;
 
 // Cloth of 1020 with selvedges of 10; 40 of allowance; carriers of 500 × 900.
 class AroundOnARoll : public testing::Test {

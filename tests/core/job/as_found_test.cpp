@@ -3,6 +3,7 @@
 #include <gtest/gtest.h>
 
 #include "cloth/length_estimate.h"
+#include "core/support/measured.h"
 #include "job/defaults.h"
 #include "job/limits.h"
 
@@ -12,9 +13,7 @@ namespace {
 Job measured_job() {
   Job job = default_job();
   Roll roll{"measured", default_fabric(), Length::mm(31'000)};
-  roll.measured = ByDiameters{{Length::mm(220), Length::mm(5)},
-                              {Length::mm(50), Length::mm(1)},
-                              {Length::mm(1), Length::units(32)}};
+  roll.measured = test::some_diameters();
   Panel panel;
   panel.name = "panel";
   panel.across = panel.along = Length::mm(300);

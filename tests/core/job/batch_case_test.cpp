@@ -5,10 +5,15 @@
 #include <algorithm>
 #include <set>
 
+#include "core/support/fold_ways.h"
 #include "core/support/order_job.h"
 
 namespace foldyard {
 namespace {
+
+using test::kHalf;
+using test::kOpen;
+using test::kOpenEndToEnd;
 
 TEST(BatchCase, TellsClothsKindsAndLines) {
   const Job job = test::order_job();
@@ -21,7 +26,7 @@ TEST(BatchCase, TellsClothsKindsAndLines) {
   EXPECT_EQ(c->kinds[0].priced, 2);
   ASSERT_EQ(c->kinds[0].quick, 3);
   EXPECT_EQ(std::vector<FoldWay>(ways.begin(), ways.begin() + 3),
-            (std::vector<FoldWay>{FoldWay{}, {FoldKind::open, 1, true, true}, {FoldKind::selvedge_to_selvedge, 2, false, true}}));
+            (std::vector<FoldWay>{kOpen, kOpenEndToEnd, kHalf}));
   // All that the table holds, each once.
   EXPECT_EQ(std::set<FoldWay>(ways.begin(), ways.end()).size(), ways.size());
   EXPECT_TRUE(std::any_of(ways.begin(), ways.end(), [](const FoldWay& way) { return way.kind == FoldKind::quarters; }));
@@ -77,7 +82,7 @@ TEST(BatchCase, CutsAnotherWayWhereOpenClothIsTooDeep) {
   job.table.depth = job.table.reach = Length::mm(800);
   const Result<BatchCase> c = batch_case(job);
   ASSERT_FALSE(c->kinds[0].ways.empty());
-  EXPECT_EQ(c->kinds[0].ways[0], (FoldWay{FoldKind::selvedge_to_selvedge, 2, false, true}));
+  EXPECT_EQ(c->kinds[0].ways[0], kHalf);
 }
 
 TEST(BatchCase, RefusesWhatItCannotPlan) {

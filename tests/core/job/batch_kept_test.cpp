@@ -3,6 +3,8 @@
 #include <gtest/gtest.h>
 
 #include "core/support/dice.h"
+#include "core/support/few_rounds.h"
+#include "core/support/fold_ways.h"
 #include "core/support/order_job.h"
 #include "inspect/inspect_batch.h"
 #include "job/check_job.h"
@@ -12,18 +14,15 @@
 namespace foldyard {
 namespace {
 
+using test::few_rounds;
+using test::kHalf;
+
 // A body and the rest left, 960 long: with its allowance 1 m of roll.
 KeptLength one_body(const std::string& roll, std::int64_t count) {
   return {roll, count, Length::mm(960), {}, {},
           {{NodeKind::cut, Direction::along, Length::mm(10)}, {},
            {NodeKind::cut, Direction::along, Length::mm(460)},
            {NodeKind::cut, Direction::across, Length::mm(900)}, {NodeKind::take, Direction::along, {}, 0}, {}, {}}};
-}
-
-BatchBudget few_rounds() {
-  BatchBudget budget;
-  budget.rounds = 20;
-  return budget;
 }
 
 void expect_sound(const Job& job, const Result<BatchPlan>& plan) {
@@ -54,27 +53,27 @@ TEST(BatchKept, RefusesMoreThanFindRoom) {
 TEST(BatchKept, TakesTwoWaysOnOneRoll) {
   Job job = test::order_job();
   KeptLength folded = one_body("moss 2", 1);
-  folded.way = {FoldKind::selvedge_to_selvedge, 2, false, true};
+  folded.way = kHalf;
   folded.lines = {Length::mm(700)};
   folded.steps = {{}};
   job.order.kept = {one_body("moss 2", 1), folded};
-  expect_sound(job, plan_batch(job, few_rounds()));
+  expect_sound(job, plan_batch(job, few_rounds(20)));
 }
 
 TEST(BatchKept, StaysInThePlanWhateverItCosts) {
   Job job = test::order_job();
   job.order.kept = {one_body("sand 1", 2), one_body("moss 2", 1)};
-  expect_sound(job, plan_batch(job, few_rounds()));
+  expect_sound(job, plan_batch(job, few_rounds(20)));
 }
 
 // What is cut of a plan is kept: planned again, it costs what it did or less.
 TEST(BatchKept, KeepsWhatWasPlanned) {
   Job job = test::order_job();
-  const Result<BatchPlan> first = plan_batch(job, few_rounds());
+  const Result<BatchPlan> first = plan_batch(job, few_rounds(20));
   ASSERT_TRUE(first);
   for (const Plan& roll : first->rolls)
     for (int i = 0; i < std::ssize(roll.lengths); ++i) job.order.kept.push_back(kept_length(job, roll, i));
-  const Result<BatchPlan> again = plan_batch(job, few_rounds());
+  const Result<BatchPlan> again = plan_batch(job, few_rounds(20));
   expect_sound(job, again);
   EXPECT_EQ(again->cost, first->cost);
   EXPECT_EQ(again->filled, first->filled);
@@ -85,7 +84,7 @@ TEST(BatchKept, KeepsWhatNoPieceNeeds) {
   Job job = test::order_job();
   job.order.lines = {{1, 1, 0, {}, 0, {}}};  // a pouch: no body
   job.order.kept = {one_body("moss 1", 2)};
-  const Result<BatchPlan> plan = plan_batch(job, few_rounds());
+  const Result<BatchPlan> plan = plan_batch(job, few_rounds(20));
   expect_sound(job, plan);
 }
 
@@ -115,7 +114,7 @@ TEST(BatchKept, StandsWithAllElseThatIsSetByHand) {
   for (unsigned seed = 1; seed <= 30; ++seed) {
     Job job = order_by_dice(seed);
     if (check_job(job)) continue;
-    const Result<BatchPlan> first = plan_batch(job, few_rounds());
+    const Result<BatchPlan> first = plan_batch(job, few_rounds(20));
     if (!first) {
       EXPECT_EQ(first.problem().sentence().find("does not pass inspection"), std::string::npos) << "seed " << seed;
       continue;
@@ -123,7 +122,7 @@ TEST(BatchKept, StandsWithAllElseThatIsSetByHand) {
     EXPECT_EQ(inspect_batch(job, *first), std::vector<std::string>()) << "seed " << seed;
     for (const Plan& roll : first->rolls)
       for (int i = 0; i < std::ssize(roll.lengths); i += 2) job.order.kept.push_back(kept_length(job, roll, i));
-    const Result<BatchPlan> again = plan_batch(job, few_rounds());
+    const Result<BatchPlan> again = plan_batch(job, few_rounds(20));
     ASSERT_TRUE(again) << "seed " << seed << ": " << again.problem().sentence();
     EXPECT_EQ(inspect_batch(job, *again), std::vector<std::string>()) << "seed " << seed;
     ++planned;

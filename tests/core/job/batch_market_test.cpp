@@ -8,12 +8,12 @@
 namespace foldyard {
 namespace {
 
-struct Setting {
+struct MarketSetting {
   Job job = test::order_job();
   Result<BatchCase> c = batch_case(job);
   OrderPrices prices;
 
-  Setting() {
+  MarketSetting() {
     prices.panel = {{500, 60, 0}, {0, 0, 90}};
     prices.rules = {{}, {}};
     prices.all_must = true;
@@ -36,7 +36,7 @@ TEST(BatchMarket, IsAClothInOneOfItsKinds) {
 }
 
 TEST(BatchMarket, OffersWhatSellsInEachCloth) {
-  const Setting s;
+  const MarketSetting s;
   const auto offers = s.offers(true);
   ASSERT_EQ(offers.size(), 2u);
   for (const auto& [way, pattern] : offers[0].lengths) EXPECT_EQ(copies_in(pattern, 3)[2], 0);
@@ -47,7 +47,7 @@ TEST(BatchMarket, OffersWhatSellsInEachCloth) {
 }
 
 TEST(BatchMarket, BoundsByAreaWhereNotAllIsKnown) {
-  const Setting s;
+  const MarketSetting s;
   const auto markets = markets_of(s.c->order);
   auto offers = s.offers(true);
   const auto exact = least_of_all(s.c->order, markets, offers, s.prices, 1'000'000, nullptr);
@@ -58,7 +58,7 @@ TEST(BatchMarket, BoundsByAreaWhereNotAllIsKnown) {
 }
 
 TEST(BatchMarket, RoundsThePricesOfAModel) {
-  const Setting s;
+  const MarketSetting s;
   OrderModel model(s.c->order, {1, 100, 1, 10});
   const LengthPool pool = {{0, 0, Length::mm(940), {3, 0, 0}, 1, {}, {}}, {0, 0, Length::mm(240), {0, 6, 0}, 1, {}, {}},
                            {0, 0, Length::mm(440), {0, 0, 4}, 1, {}, {}}};

@@ -2,19 +2,20 @@
 
 #include <gtest/gtest.h>
 
+#include "core/support/few_rounds.h"
 #include "core/support/order_job.h"
 
 namespace foldyard {
 namespace {
 
+using test::few_rounds;
+
 TEST(BatchSearch, BettersItsPlanAndKeepsItsBounds) {
   const Job job = test::order_job();
   const Result<BatchCase> c = batch_case(job);
   std::vector<OrderScore> scores;
-  BatchBudget budget;
-  budget.rounds = 60;
   BatchSearch* search = nullptr;
-  BatchSearch run(job, *c, budget, [&] { scores.push_back(search->score()); });
+  BatchSearch run(job, *c, few_rounds(60), [&] { scores.push_back(search->score()); });
   search = &run;
   run.run();
   ASSERT_FALSE(scores.empty());
@@ -31,9 +32,7 @@ TEST(BatchSearch, BoundsWhatCanBeFilledWhereClothIsShort) {
   Job job = test::order_job();
   job.order.lines[0].must = 400;
   const Result<BatchCase> c = batch_case(job);
-  BatchBudget budget;
-  budget.rounds = 20;
-  BatchSearch run(job, *c, budget, {});
+  BatchSearch run(job, *c, few_rounds(20), {});
   run.run();
   EXPECT_GT(run.score().filled, 0);
   EXPECT_GE(run.bounds().filled, run.score().filled);

@@ -2,10 +2,20 @@
 
 #include <gtest/gtest.h>
 
+#include "core/support/fold_ways.h"
+#include "core/support/lengths.h"
+
 namespace foldyard {
 namespace {
 
-Length mm(int n) { return Length::mm(n); }
+using test::kFanOf5;
+using test::kFlaps;
+using test::kHalf;
+using test::kOffCentre;
+using test::kPlainThirds;
+using test::kQuarters;
+using test::kThirds;
+using test::mm;
 
 std::string why(const FoldWay& way, const std::vector<int>& lines, int depth = 2000) {
   const Fabric fabric{mm(1500), mm(10), mm(1), Nap::none, ""};
@@ -14,15 +24,9 @@ std::string why(const FoldWay& way, const std::vector<int>& lines, int depth = 2
   return why_no_such_fold(fold, fabric, mm(depth), Unit::mm);
 }
 
-constexpr FoldWay kOffCentre{FoldKind::off_centre, 2, false, false};
-constexpr FoldWay kFlaps{FoldKind::both_edges_in, 3, false, false};
-constexpr FoldWay kThirds{FoldKind::fan, 3, false, false};
-constexpr FoldWay kFanOf5{FoldKind::fan, 5, false, false};
-constexpr FoldWay kQuarters{FoldKind::quarters, 4, false, false};
-
 TEST(WhyNoSuchFold, IsEmptyWhereFoldsCanLieSo) {
   EXPECT_EQ(why({}, {}), "");
-  EXPECT_EQ(why({FoldKind::selvedge_to_selvedge, 2, false, true}, {750}), "");
+  EXPECT_EQ(why(kHalf, {750}), "");
   EXPECT_EQ(why(kOffCentre, {235}), "");
   EXPECT_EQ(why(kFlaps, {300, 1100}), "");
   EXPECT_EQ(why(kThirds, {400, 1000}), "");
@@ -42,9 +46,9 @@ TEST(WhyNoSuchFold, HoldsLinesInsideTheWidthInOrder) {
 }
 
 TEST(WhyNoSuchFold, KnowsTheOnePlaceOfPlainWays) {
-  EXPECT_EQ(why({FoldKind::selvedge_to_selvedge, 2, false, true}, {700}),
+  EXPECT_EQ(why(kHalf, {700}),
             "it has one place, with the folds at 750 mm");
-  EXPECT_EQ(why({FoldKind::fan, 3, false, true}, {400, 1000}),
+  EXPECT_EQ(why(kPlainThirds, {400, 1000}),
             "it has one place, with the folds at 500 mm, 1000 mm");
 }
 

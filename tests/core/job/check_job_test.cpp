@@ -4,28 +4,22 @@
 
 #include <functional>
 
+#include "core/support/lengths.h"
 #include "core/support/roomy_job.h"
 #include "job/limits.h"
 
 namespace foldyard {
 namespace {
 
+using test::BothSides;
+using test::kUnit;
 using test::roomy_job;
+using test::umlauts;
 using test::where;
 
 TEST(CheckJob, LetsASoundJobPass) { EXPECT_EQ(where(roomy_job()), ""); }
 
-using Edit = std::function<void(Job&)>;
-
-// `good` is the last value that passes, `bad` the first that does not.
-struct LimitRow {
-  const char* name;
-  Edit good;
-  Edit bad;
-  const char* where;
-};
-
-class Limits : public testing::TestWithParam<LimitRow> {};
+class Limits : public testing::TestWithParam<BothSides> {};
 
 TEST_P(Limits, HoldOnBothSides) {
   Job good = roomy_job();
@@ -36,20 +30,18 @@ TEST_P(Limits, HoldOnBothSides) {
   EXPECT_EQ(where(bad), GetParam().where);
 }
 
-const Length kUnit = Length::units(1);
-
 template <class Access>
-LimitRow least(const char* name, Access access, Length limit, const char* field) {
+BothSides least(const char* name, Access access, Length limit, const char* field) {
   return {name, [=](Job& job) { access(job) = limit; },
           [=](Job& job) { access(job) = limit - kUnit; }, field};
 }
 template <class Access>
-LimitRow most(const char* name, Access access, Length limit, const char* field) {
+BothSides most(const char* name, Access access, Length limit, const char* field) {
   return {name, [=](Job& job) { access(job) = limit; },
           [=](Job& job) { access(job) = limit + kUnit; }, field};
 }
 template <class Access, class Value>
-LimitRow pair(const char* name, Access access, Value good, Value bad, const char* field) {
+BothSides pair(const char* name, Access access, Value good, Value bad, const char* field) {
   return {name, [=](Job& job) { access(job) = good; }, [=](Job& job) { access(job) = bad; },
           field};
 }
@@ -81,11 +73,6 @@ int& fan(Job& job) { return job.longest_fan; }
 std::string& job_name(Job& job) { return job.name; }
 
 // Of 80 characters, each of two bytes.
-std::string umlauts(int count) {
-  std::string text;
-  for (int i = 0; i < count; ++i) text += "ü";
-  return text;
-}
 
 void set_rolls(Job& job, std::size_t count) {
   job.rolls.assign(count, job.rolls[0]);
@@ -96,7 +83,7 @@ void set_panels(Job& job, std::size_t count) {
   for (std::size_t i = 0; i < count; ++i) job.panels[i].name = std::to_string(i);
 }
 
-const LimitRow kLimitRows[] = {
+const BothSides kJobLimits[] = {
     // The panel of 5 cm needs 8 cm of width with its two selvedges of 1.5 cm.
     pair("selvedge_takes_all", selvedge, Length::mm(675), Length::mm(700), "rolls[0].selvedge"),
     pair("width_least", width, Length::mm(80), Length::units(3199), "rolls[0].width"),
@@ -164,7 +151,7 @@ const LimitRow kLimitRows[] = {
      [](Job& job) { set_rolls(job, 3), job.rolls[2].name = "0"; }, "rolls[2].name"},
 };
 
-INSTANTIATE_TEST_SUITE_P(Rows, Limits, testing::ValuesIn(kLimitRows),
+INSTANTIATE_TEST_SUITE_P(Rows, Limits, testing::ValuesIn(kJobLimits),
                          [](const auto& row) { return std::string(row.param.name); });
 
 // 1 m × 100 m = 100 m² hold 1 000 000 panels of 1 cm × 1 cm.

@@ -16,7 +16,7 @@ Roll roll(const char* name, const char* cloth, const std::vector<std::string>& m
 }
 
 // 40 carriers, at least 6 of each cloth, no more than 12 printed.
-Job carriers() {
+Job carrier_order() {
   Job job = default_job();
   job.rolls = {roll("Moss 1", "moss", {"plain"}), roll("Moss 2", "moss", {"plain"}), roll("Fern", "", {"printed"})};
   job.panels = {{"body", Length::mm(450), Length::mm(900), false, true, Worth::whole(5)},
@@ -36,7 +36,7 @@ void cut_small(Job& job, std::int64_t hours) {
   job.pace.mark = job.pace.handle = Duration::ms(hours * 3'600'000 / 2 / 3 / 800'000 / 5);
 }
 
-const test::Damage kRows[] = {
+const test::Damage kOrderFaults[] = {
     {"as it is", [](Job&) {}, ""},
     {"other marks on one cloth", [](Job& j) { j.rolls[1].marks = {"printed"}; },
      "rolls[1].marks: the roll is of the cloth \"moss\" as \"Moss 1\" is, but has other marks; give rolls of one "
@@ -125,7 +125,7 @@ const test::Damage kRows[] = {
     {"no aims", [](Job& j) { j.order.aims.clear(); }, ""},
   };
 
-TEST(CheckOrder, SaysWhatCannotStandWhereAndWhatToDo) { test::expect_sentences(carriers(), kRows); }
+TEST(CheckOrder, SaysWhatCannotStandWhereAndWhatToDo) { test::expect_sentences(carrier_order(), kOrderFaults); }
 
 }  // namespace
 }  // namespace foldyard

@@ -3,10 +3,13 @@
 #include <gtest/gtest.h>
 
 #include "core/support/damages.h"
+#include "core/support/fold_ways.h"
 #include "core/support/order_job.h"
 
 namespace foldyard {
 namespace {
+
+using test::kOffCentre;
 
 // A length of 96 cm kept on the first roll: a body on the left, the rest left.
 Job with_kept() {
@@ -16,7 +19,7 @@ Job with_kept() {
   return job;
 }
 
-const test::Damage kRows[] = {
+const test::Damage kPinFaults[] = {
     {"as it is", [](Job&) {}, ""},
     {"a line kept on a roll", [](Job& j) { j.order.lines[0].roll = "moss 2"; }, ""},
     {"no such roll", [](Job& j) { j.order.lines[0].roll = "moss 9"; },
@@ -37,11 +40,11 @@ const test::Damage kRows[] = {
      "order.kept[0].cuts[1].take: it names no panel of the job; choose a panel."},
     {"a cut at the edge", [](Job& j) { j.order.kept[0].steps[0].at = Length(); },
      "order.kept[0].cuts[0].at: the cut lies outside its cloth; say where."},
-    {"folds without lines", [](Job& j) { j.order.kept[0].way = {FoldKind::off_centre, 2, false, false}; },
+    {"folds without lines", [](Job& j) { j.order.kept[0].way = kOffCentre; },
      "order.kept[0].lines: the way has another number of folds; give each its place."},
 };
 
-TEST(CheckPins, SaysWhatCannotStand) { test::expect_sentences(with_kept(), kRows); }
+TEST(CheckPins, SaysWhatCannotStand) { test::expect_sentences(with_kept(), kPinFaults); }
 
 }  // namespace
 }  // namespace foldyard

@@ -5,31 +5,28 @@
 #include <functional>
 
 #include "cloth/length_estimate.h"
+#include "core/support/lengths.h"
+#include "core/support/measured.h"
 #include "core/support/roomy_job.h"
 #include "job/check_job.h"
 
 namespace foldyard {
 namespace {
 
+using test::BothSides;
+using test::JobEdit;
+using test::kUnit;
+using test::mm;
 using test::roomy_job;
+using test::some_diameters;
+using test::some_turns;
+using test::some_weight;
 using test::where;
 
 std::string what(const Job& job) {
   const auto problem = check_job(job);
   return problem ? problem->what : "";
 }
-
-// Outer 22 cm, tube 5 cm, 1 mm thick: about 36 m (length_estimate.h).
-ByDiameters some_diameters() {
-  return {{Length::mm(220), Length::mm(5)}, {Length::mm(50), Length::mm(1)},
-          {Length::mm(1), Length::units(32)}};
-}
-// 85 turns of a mean girth of 424 mm: about 36 m.
-ByTurns some_turns() {
-  return {{85, 1}, {Length::mm(220), Length::mm(5)}, {Length::mm(50), Length::mm(1)}};
-}
-// 18 kg of cloth of 350 g, 1.4 m wide: about 36.7 m.
-ByWeight some_weight() { return {{19'000, 50}, {1'000, 50}, {3'500, 100}}; }
 
 void set_measure(Job& job, const RollMeasure& measure) {
   Roll& roll = job.rolls[0];
@@ -38,17 +35,7 @@ void set_measure(Job& job, const RollMeasure& measure) {
   if (length) roll.length = length->least;
 }
 
-using Edit = std::function<void(Job&)>;
-
-// `good` is the last value that passes, `bad` the first that does not.
-struct Row {
-  const char* name;
-  Edit good;
-  Edit bad;
-  const char* where;
-};
-
-class RollLimits : public testing::TestWithParam<Row> {};
+class RollLimits : public testing::TestWithParam<BothSides> {};
 
 TEST_P(RollLimits, HoldOnBothSides) {
   Job good = roomy_job();
@@ -61,10 +48,8 @@ TEST_P(RollLimits, HoldOnBothSides) {
   EXPECT_FALSE(check_job(bad)->next.empty());
 }
 
-const Length kUnit = Length::units(1);
-
 template <class Measure, class Change>
-Edit measured(Measure measure, Change change) {
+JobEdit measured(Measure measure, Change change) {
   return [=](Job& job) {
     Measure changed = measure;
     change(changed);
@@ -72,33 +57,31 @@ Edit measured(Measure measure, Change change) {
   };
 }
 
-Edit diameters(std::function<void(ByDiameters&)> change) {
+JobEdit diameters(std::function<void(ByDiameters&)> change) {
   return measured(some_diameters(), change);
 }
-Edit turns(std::function<void(ByTurns&)> change) { return measured(some_turns(), change); }
-Edit weight(std::function<void(ByWeight&)> change) { return measured(some_weight(), change); }
+JobEdit turns(std::function<void(ByTurns&)> change) { return measured(some_turns(), change); }
+JobEdit weight(std::function<void(ByWeight&)> change) { return measured(some_weight(), change); }
 
-Edit flaw(Span along, Span across) {
+JobEdit flaw(Span along, Span across) {
   return [=](Job& job) { job.rolls[0].flaws = {{along, across, "stain"}}; };
 }
 
-Span mm(int from, int to) { return {Length::mm(from), Length::mm(to)}; }
-
-Edit repeat(Repeat repeat, Match match = Match::start) {
+JobEdit repeat(Repeat repeat, Match match = Match::start) {
   return [=](Job& job) {
     job.rolls[0].fabric.repeat = repeat;
     job.panels[0].match = match;
   };
 }
 
-Edit shrinkage(std::int64_t along, std::int64_t across) {
+JobEdit shrinkage(std::int64_t along, std::int64_t across) {
   return [=](Job& job) { job.rolls[0].fabric.shrinkage = {along, across}; };
 }
 
 const Length kNone;
 const Span kWide = mm(0, 1400);
 
-const Row kRows[] = {
+const BothSides kRollLimits[] = {
     {"outer_wider_than_the_tube", diameters([](auto& by) { by.outer.value = Length::mm(60); }),
      diameters([](auto& by) { by.outer.value = Length::mm(40); }), "rolls[0].measured.tube"},
     {"outer_least", turns([](auto& by) {
@@ -242,7 +225,7 @@ const Row kRows[] = {
     {"shrinkage_least", shrinkage(0, 0), shrinkage(0, -1), "rolls[0].shrinkage.across_percent"},
 };
 
-INSTANTIATE_TEST_SUITE_P(Rows, RollLimits, testing::ValuesIn(kRows),
+INSTANTIATE_TEST_SUITE_P(Rows, RollLimits, testing::ValuesIn(kRollLimits),
                          [](const auto& row) { return std::string(row.param.name); });
 
 TEST(CheckRoll, ReadsFlawsInAnyOrderWhereAsked) {

@@ -5,6 +5,7 @@
 #include <functional>
 
 #include "core/support/any_goods.h"
+#include "core/support/lengths.h"
 #include "job/check_job.h"
 #include "job/defaults.h"
 #include "job/limits.h"
@@ -13,11 +14,11 @@
 namespace foldyard {
 namespace {
 
-const Length kUnit = Length::units(1);
+using test::kUnit;
 
 // A bag of 30 × 35 × 12 cm with seams of 1 cm, hems of 3 cm and two handles:
 // its panel is 44 × 88 cm.
-Panel sample() {
+Panel sewn_bag() {
   Job job = default_job();
   Goods bag = test::goods_of(GoodsKind::one_piece_bag, Length::mm(300), Length::mm(350),
                              Length::mm(120), Length::mm(10), Length::mm(30));
@@ -28,14 +29,14 @@ Panel sample() {
 }
 
 TEST(CheckSewn, TakesItsCutSizeOneWayRoundOrTheOther) {
-  Panel panel = sample();
+  Panel panel = sewn_bag();
   EXPECT_FALSE(check_sewn(panel, Unit::cm));
   std::swap(panel.across, panel.along);
   EXPECT_FALSE(check_sewn(panel, Unit::cm));
 }
 
 TEST(CheckSewn, RefusesAnyOtherSize) {
-  Panel panel = sample();
+  Panel panel = sewn_bag();
   panel.along += kUnit * 320;
   const auto problem = check_sewn(panel, Unit::cm);
   ASSERT_TRUE(problem);
@@ -44,13 +45,13 @@ TEST(CheckSewn, RefusesAnyOtherSize) {
             "across and along out, or correct them or sewn.");
 }
 
-struct Row {
+struct SpoiltGoods {
   const char* where;
   std::function<void(Goods&)> spoil;
 };
 
 TEST(CheckSewn, HoldsSizesToTheirLimits) {
-  const Row rows[] = {
+  const SpoiltGoods rows[] = {
       {"sewn.width", [](Goods& g) { g.width = limits::kMostFinished + kUnit; }},
       {"sewn.height", [](Goods& g) { g.height = limits::kMostFinished + kUnit; }},
       {"sewn.depth", [](Goods& g) { g.depth = limits::kMostFinished + kUnit; }},
@@ -62,8 +63,8 @@ TEST(CheckSewn, HoldsSizesToTheirLimits) {
       {"sewn.overlap", [](Goods& g) { g.overlap = kUnit; }},
       {"sewn.width", [](Goods& g) { g.width = Length(); }},
   };
-  for (const Row& row : rows) {
-    Panel panel = sample();
+  for (const SpoiltGoods& row : rows) {
+    Panel panel = sewn_bag();
     row.spoil(panel.sewn->goods);
     const auto problem = check_sewn(panel, Unit::cm);
     ASSERT_TRUE(problem) << row.where;
@@ -86,7 +87,7 @@ TEST(CheckSewn, TakesSizesAtTheirLimits) {
 TEST(CheckSewn, IsAskedWhereAJobIsChecked) {
   Job job = default_job();
   add_roll(job, *cloth_kind("canvas"), Length::mm(20'000));
-  job.panels = {sample()};
+  job.panels = {sewn_bag()};
   EXPECT_FALSE(check_job(job));
   job.panels[0].sewn->goods.hem = Length::mm(20);
   const auto problem = check_job(job);

@@ -3,6 +3,7 @@
 #include <gtest/gtest.h>
 
 #include "core/support/cushions.h"
+#include "core/support/fold_ways.h"
 #include "inspect/inspect_hand.h"
 #include "inspect/inspect_plan.h"
 #include "job/hand_edit.h"
@@ -10,16 +11,16 @@
 namespace foldyard {
 namespace {
 
+using test::kHalf;
+
 // A seat is worth nine arms.
-Job cushions() {
+Job dear_cushions() {
   Job job = test::cushions();
   job.panels[0].worth = Worth::whole(9);
   return job;
 }
 
-constexpr FoldWay kHalf{FoldKind::selvedge_to_selvedge, 2, false, true};
-
-Result<Plan> with_at_least(const Job& job, const FoldWay& way, Aim aim, std::map<std::string, std::int64_t> least) {
+Result<Plan> counted_plan(const Job& job, const FoldWay& way, Aim aim, std::map<std::string, std::int64_t> least) {
   Hand hand;
   hand.at_least = std::move(least);
   Result<Plan> plan = CountedWay(job, 0, aim, way, hand, {}).run(24);
@@ -32,11 +33,11 @@ Result<Plan> with_at_least(const Job& job, const FoldWay& way, Aim aim, std::map
 }
 
 TEST(CountedWay, GivesAtLeastAsManyAsAreAskedFor) {
-  const Job job = cushions();
+  const Job job = dear_cushions();
   for (const Aim aim : {Aim::most_worth, Aim::worth_less_time})
     for (const FoldWay& way : {FoldWay{}, kHalf})
       for (const int arms : {5, 20, 33}) {
-        const auto plan = with_at_least(job, way, aim, {{"arm", arms}});
+        const auto plan = counted_plan(job, way, aim, {{"arm", arms}});
         ASSERT_TRUE(plan) << plan.problem().sentence();
         EXPECT_GE(plan->yield[1], arms);
       }
@@ -45,33 +46,33 @@ TEST(CountedWay, GivesAtLeastAsManyAsAreAskedFor) {
 // Arms are 300 × 400, the usable cloth 1480 wide, 4940 long less what each length
 // loses: no more than the area allows.
 TEST(CountedWay, RefusesWhatCannotBeHadAndSaysHowManyCan) {
-  const Job job = cushions();
-  const auto plan = with_at_least(job, {}, Aim::most_worth, {{"arm", 900}});
+  const Job job = dear_cushions();
+  const auto plan = counted_plan(job, {}, Aim::most_worth, {{"arm", 900}});
   ASSERT_FALSE(plan);
   const std::string words = plan.problem().sentence();
   EXPECT_EQ(words.find("open: there is no way to get 900 of arm from this roll: at most "), 0u) << words;
   EXPECT_NE(words.find(", proved."), std::string::npos) << words;
   // Just so many can be had.
   const int most = std::stoi(words.substr(words.find("at most ") + 8));
-  const auto just = with_at_least(job, {}, Aim::most_worth, {{"arm", most}});
+  const auto just = counted_plan(job, {}, Aim::most_worth, {{"arm", most}});
   ASSERT_TRUE(just);
   EXPECT_EQ(just->yield[1], most);
 }
 
 TEST(CountedWay, KeepsALimitBesidesWhatIsAskedFor) {
-  Job job = cushions();
+  Job job = dear_cushions();
   job.panels[0].at_most = 4;
-  const auto plan = with_at_least(job, {}, Aim::most_worth, {{"arm", 12}});
+  const auto plan = counted_plan(job, {}, Aim::most_worth, {{"arm", 12}});
   ASSERT_TRUE(plan) << plan.problem().sentence();
   EXPECT_LE(plan->yield[0], 4);
   EXPECT_GE(plan->yield[1], 12);
   job.panels[1].at_most = 3;
-  EXPECT_EQ(with_at_least(job, {}, Aim::most_worth, {{"arm", 4}}).problem().what,
+  EXPECT_EQ(counted_plan(job, {}, Aim::most_worth, {{"arm", 4}}).problem().what,
             "4 of arm are asked for, but the job wants at most 3");
 }
 
 TEST(CountedWay, StopsWhenItIsCancelled) {
-  const Job job = cushions();
+  const Job job = dear_cushions();
   std::atomic<bool> stop = true;
   Hand hand;
   hand.at_least["arm"] = 20;
@@ -82,7 +83,7 @@ TEST(CountedWay, StopsWhenItIsCancelled) {
 TEST(CountedWay, SaysWhatWasAskedForWhereNothingIsFound) {
   Hand hand;
   hand.at_least = {{"seat", 4}, {"arm", 22}};
-  Job job = cushions();
+  Job job = dear_cushions();
   job.rolls[0].length = Length::mm(2'500);
   const Result<Plan> plan = CountedWay(job, 0, Aim::most_worth, {}, hand, {}).run(0);
   ASSERT_FALSE(plan);

@@ -2,6 +2,8 @@
 
 #include <gtest/gtest.h>
 
+#include "core/support/cushions.h"
+#include "core/support/fold_ways.h"
 #include "inspect/inspect_plan.h"
 #include "job/defaults.h"
 #include "job/plan_roll.h"
@@ -9,21 +11,20 @@
 namespace foldyard {
 namespace {
 
+using test::kHalf;
+
 // Cloth 1500 with selvedges of 10 takes three carriers across; a length of 1800
 // is two rows of them.
-Job carriers() {
+Job carriers_off_the_fold() {
   Job job = default_job();
-  Fabric fabric = default_fabric();
-  fabric.width = Length::mm(1500);
-  fabric.selvedge = Length::mm(10);
-  job.rolls = {{"grey", fabric, Length::mm(2000)}};
+  job.rolls = {test::cushion_cloth("grey", Length::mm(2000))};
   job.panels = {{"carrier", Length::mm(450), Length::mm(900), false, false, Worth::whole(3)}};
   return job;
 }
 
 TEST(CutBack, LeavesWholeTakesUncut) {
-  const Job job = carriers();
-  const auto plan = plan_roll(job, 0, {FoldKind::selvedge_to_selvedge, 2, false, true}, Aim::most_worth);
+  const Job job = carriers_off_the_fold();
+  const auto plan = plan_roll(job, 0, kHalf, Aim::most_worth);
   ASSERT_TRUE(plan);
   const Pattern& whole = plan->patterns.front();
   const auto copies = copies_in(whole, 1);
@@ -40,7 +41,7 @@ TEST(CutBack, LeavesWholeTakesUncut) {
 }
 
 TEST(CutBack, LeavesAPatternWithinTheLimitsAsItIs) {
-  const Job job = carriers();
+  const Job job = carriers_off_the_fold();
   const auto plan = plan_roll(job, 0, {}, Aim::most_worth);
   ASSERT_TRUE(plan);
   const auto same = cut_back(job, job.rolls[0], plan->patterns.front(), {kNoLimit});
@@ -50,7 +51,7 @@ TEST(CutBack, LeavesAPatternWithinTheLimitsAsItIs) {
 }
 
 TEST(CutBack, ReadsTheLimitsOfAJob) {
-  Job job = carriers();
+  Job job = carriers_off_the_fold();
   EXPECT_EQ(limits_of(job), std::vector<std::int64_t>{kNoLimit});
   job.panels[0].at_most = 4;
   EXPECT_EQ(limits_of(job), std::vector<std::int64_t>{4});

@@ -5,20 +5,20 @@
 namespace foldyard {
 namespace {
 
-struct Row {
+struct DecimalText {
   const char* name;
   const char* text;
   int places;
   std::optional<std::int64_t> value;  // none: refused
 };
 
-class ReadDecimal : public testing::TestWithParam<Row> {};
+class ReadDecimal : public testing::TestWithParam<DecimalText> {};
 
 TEST_P(ReadDecimal, GivesTheLastPlaceOrNothing) {
   EXPECT_EQ(read_decimal(GetParam().text, GetParam().places), GetParam().value);
 }
 
-const Row kRows[] = {
+const DecimalText kDecimalTexts[] = {
     {"whole", "7", 4, 70'000},           {"half", "7.5", 4, 75'000},
     {"all_places", "0.0001", 4, 1},      {"trailing_zero", "7.50", 4, 75'000},
     {"no_places", "12", 0, 12},          {"nine_digits", "999999999", 0, 999'999'999},
@@ -31,7 +31,7 @@ const Row kRows[] = {
     {"nan", "nan", 4, {}},
 };
 
-INSTANTIATE_TEST_SUITE_P(Rows, ReadDecimal, testing::ValuesIn(kRows),
+INSTANTIATE_TEST_SUITE_P(Rows, ReadDecimal, testing::ValuesIn(kDecimalTexts),
                          [](const auto& row) { return std::string(row.param.name); });
 
 TEST(WriteDecimal, LeavesNeedlessZerosOut) {

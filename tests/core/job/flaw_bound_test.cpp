@@ -2,12 +2,13 @@
 
 #include <gtest/gtest.h>
 
+#include "core/support/lengths.h"
 #include "job/defaults.h"
 
 namespace foldyard {
 namespace {
 
-Span mm(int from, int to) { return {Length::mm(from), Length::mm(to)}; }
+using test::mm;
 
 // A roll usable from 0 to 10 m, 1000 wide; lengths of 960 with 40 of allowance,
 // each worth 5.

@@ -2,6 +2,9 @@
 
 #include <gtest/gtest.h>
 
+#include "core/support/fold_ways.h"
+#include "core/support/lengths.h"
+#include "core/support/planned.h"
 #include "core/support/slow_holes.h"
 #include "core/support/slow_roll.h"
 #include "job/defaults.h"
@@ -10,12 +13,12 @@
 namespace foldyard {
 namespace {
 
+using test::aimed_worth;
 using test::Dice;
-
-constexpr FoldWay kOpen{FoldKind::open, 1, false, true};
-constexpr FoldWay kHalf{FoldKind::selvedge_to_selvedge, 2, false, true};
-
-Span mm(int from, int to) { return {Length::mm(from), Length::mm(to)}; }
+using test::kHalf;
+using test::kOpen;
+using test::mm;
+using test::planned;
 
 // 1000 of usable width, squared by 100 at each end, 40 of allowance: carriers
 // of 500 × 900 lie two abreast, pouches of 100 × 100 ten.
@@ -28,12 +31,6 @@ Job bags(int length, std::vector<Flaw> flaws) {
   job.panels = {{"carrier", Length::mm(500), Length::mm(900), false, true, Worth::whole(9)}};
   job.losses = {Length::mm(100), Length::mm(40), Length::mm(5), Length::mm(300), Length::mm(300)};
   return job;
-}
-
-Plan planned(const Job& job, const FoldWay& way = kOpen, Aim aim = Aim::most_worth) {
-  Result<Plan> plan = plan_roll(job, 0, way, aim);
-  EXPECT_TRUE(plan) << plan.problem().sentence();
-  return plan ? *plan : Plan{};
 }
 
 // Room for three lengths of 940: 100 … 2920.
@@ -141,8 +138,6 @@ Job without_flaws(Job job) {
   return job;
 }
 
-Worth value_of(const Plan& plan) { return plan.aim == Aim::most_worth ? plan.worth : plan.net; }
-
 // For every way and both aims (plan_roll inspects): flaws never gain, and the
 // bound holds. Only a panel that a ply gives by the way, which no search counts,
 // may put a plan above; then it is not called proved.
@@ -159,7 +154,7 @@ TEST(FlawedRoll, IsSoundAndNeverBetterThanTheRollWithoutFlaws) {
         if (!flawed) continue;
         ASSERT_TRUE(whole) << "seed " << seed + i;
         if (whole->proof.proved) {
-          ASSERT_TRUE(value_of(*flawed) <= value_of(*whole) || !flawed->proof.proved)
+          ASSERT_TRUE(aimed_worth(*flawed) <= aimed_worth(*whole) || !flawed->proof.proved)
               << way_key(way) << " seed " << seed + i;
         }
       }

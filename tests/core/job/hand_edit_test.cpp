@@ -2,13 +2,14 @@
 
 #include <gtest/gtest.h>
 
+#include "core/support/fold_ways.h"
 #include "job/defaults.h"
 
 namespace foldyard {
 namespace {
 
-constexpr FoldWay kThirds{FoldKind::fan, 3, false, false};
-constexpr FoldWay kOffCentre{FoldKind::off_centre, 2, false, false};
+using test::kOffCentre;
+using test::kThirds;
 
 TEST(Hand, IsEmptyWhereAllPinsAreTakenOut) {
   Hand hand = with_line({}, kThirds, 1, Length::mm(900));

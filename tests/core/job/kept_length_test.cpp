@@ -3,12 +3,18 @@
 #include <gtest/gtest.h>
 
 #include "core/inspect/sound_plans.h"
+#include "core/support/fold_ways.h"
 #include "core/support/order_job.h"
 #include "job/check_job.h"
 #include "job/plan_roll.h"
 
 namespace foldyard {
 namespace {
+
+using test::kFlaps;
+using test::kHalf;
+using test::kOpen;
+using test::kOpenEndToEnd;
 
 // The first length of the best plan of the order's first roll, folded this way.
 struct OnFirstRoll {
@@ -23,8 +29,7 @@ struct OnFirstRoll {
 };
 
 TEST(KeptLength, ComesBackAsTheSamePattern) {
-  for (const FoldWay& way : {FoldWay{}, FoldWay{FoldKind::selvedge_to_selvedge, 2, false, true},
-                             FoldWay{FoldKind::both_edges_in, 3, false, false}, FoldWay{FoldKind::open, 1, true, true}}) {
+  for (const FoldWay& way : {kOpen, kHalf, kFlaps, kOpenEndToEnd}) {
     const OnFirstRoll of(way);
     const KeptLength kept = kept_length(of.job, of.plan, 0, 2);
     EXPECT_EQ(kept.roll, "moss 1");
@@ -47,23 +52,23 @@ TEST(KeptLength, TellsAnotherLengthFromIt) {
   EXPECT_FALSE(is_cut_as(kept, of.pattern()));
 }
 
-struct Row {
+struct KeptFault {
   const char* name;
   void (*damage)(Job&, KeptLength&);
   const char* why;
 };
 
-const Row kRows[] = {
+const KeptFault kKeptFaults[] = {
     {"a panel grew", [](Job& j, KeptLength&) { for (Panel& p : j.panels) p.along += Length::mm(1); }, "a panel has another size now"},
     {"a shorter roll", [](Job& j, KeptLength&) { j.rolls[0].length = Length::mm(700); }, "the roll is too short for it"},
     {"a cut outside", [](Job&, KeptLength& k) { k.steps[0].at = Length::mm(9'000); }, "a cut lies outside its cloth"},
-    {"no such fold", [](Job&, KeptLength& k) { k.way = {FoldKind::selvedge_to_selvedge, 2, false, true}; },
+    {"no such fold", [](Job&, KeptLength& k) { k.way = kHalf; },
      "1 fold line is needed, and 0 given"},
     {"a short table", [](Job& j, KeptLength&) { j.table.length = Length::mm(100); }, "table"},
 };
 
 TEST(KeptLength, RefusesWhatCanNoLongerBeCutSo) {
-  for (const Row& row : kRows) {
+  for (const KeptFault& row : kKeptFaults) {
     OnFirstRoll of;
     KeptLength kept = kept_length(of.job, of.plan, 0);
     row.damage(of.job, kept);

@@ -9,7 +9,7 @@
 namespace foldyard {
 namespace {
 
-struct Setting {
+struct FinderSetting {
   Job job = test::order_job();
   Result<BatchCase> c = batch_case(job);
   BatchLengths lengths{job, *c};
@@ -19,7 +19,7 @@ struct Setting {
 // Three bodies of 450 × 900 side by side leave 30; three pockets of 230 × 200, which may
 // turn, need another 200 along, and find room beside nothing else.
 TEST(LastLength, HoldsAllInTheShortestLength) {
-  Setting s;
+  FinderSetting s;
   const auto bodies = s.find(0, 0, {3, 0, 0}, Length::mm(2'000));
   ASSERT_TRUE(bodies);
   EXPECT_EQ(s.lengths.pool()[static_cast<std::size_t>(*bodies)].size, Length::mm(940));
@@ -31,7 +31,7 @@ TEST(LastLength, HoldsAllInTheShortestLength) {
 }
 
 TEST(LastLength, SaysWhereNoneIsShortEnough) {
-  Setting s;
+  FinderSetting s;
   EXPECT_FALSE(s.find(0, 0, {3, 0, 0}, Length::mm(939)));
   EXPECT_TRUE(s.find(0, 0, {3, 0, 0}, Length::mm(940)));
   EXPECT_FALSE(s.find(0, 0, {3, 0, 0}, Length::mm(939)));  // known, and too long
@@ -41,7 +41,7 @@ TEST(LastLength, SaysWhereNoneIsShortEnough) {
 // Folded in half the cloth holds a body on the fold and one beside it twice; end to end
 // two lie over each other, behind the trim that opens the fold.
 TEST(LastLength, IsFoundForClothFoldedInHalfOrEndToEnd) {
-  Setting s;
+  FinderSetting s;
   const auto in_half = [] {
     Job job = test::order_job();
     job.table.depth = job.table.reach = Length::mm(800);
@@ -62,7 +62,7 @@ TEST(LastLength, IsFoundForClothFoldedInHalfOrEndToEnd) {
 
 // In thirds a front lies on each of three plies, 300 of 466 wide; in the joints are creases.
 TEST(LastLength, IsFoundUnderOtherWaysWhereItHoldsAll) {
-  Setting s;
+  FinderSetting s;
   const std::vector<FoldWay>& ways = s.c->kinds[0].ways;
   const auto thirds = std::find_if(ways.begin(), ways.end(), [](const FoldWay& w) { return w.kind == FoldKind::fan && w.legs == 3 && !w.end_to_end; });
   ASSERT_NE(thirds, ways.end());

@@ -2,15 +2,18 @@
 
 #include <gtest/gtest.h>
 
+#include "core/support/fold_ways.h"
 #include "core/support/order_job.h"
 #include "job/cut_back.h"
 
 namespace foldyard {
 namespace {
 
-const std::vector<FoldWay> kOpen = {FoldWay{}};
+using test::kHalf;
+using test::kOpen;
+using test::kOpenOnly;
 
-std::int64_t value_of(const Pattern& pattern, const std::vector<std::int64_t>& prices) {
+std::int64_t priced(const Pattern& pattern, const std::vector<std::int64_t>& prices) {
   const auto copies = copies_in(pattern, prices.size());
   std::int64_t value = 0;
   for (std::size_t p = 0; p < prices.size(); ++p) value += copies[p] * prices[p];
@@ -29,7 +32,7 @@ TEST(LengthPricer, PricesPanelsByTheirArea) {
 TEST(LengthPricer, GivesTheLengthsOfOnePanel) {
   const Job job = test::order_job();
   LengthPricer pricer(job, job.rolls[0], {5, 0, 0}, 40'000'000);
-  const auto lengths = pricer.lengths(kOpen);
+  const auto lengths = pricer.lengths(kOpenOnly);
   ASSERT_EQ(lengths.size(), 2u);
   EXPECT_EQ(lengths[0].length, Length::mm(900));
   EXPECT_EQ(lengths[0].value, 15);
@@ -41,13 +44,13 @@ TEST(LengthPricer, GivesTheLengthsOfOnePanel) {
 TEST(LengthPricer, WritesPatternsWorthWhatItSays) {
   const Job job = test::order_job();
   const std::vector<std::int64_t> prices = {500, 60, 0};
-  const std::vector<FoldWay> ways = {FoldWay{}, {FoldKind::selvedge_to_selvedge, 2, false, true}};
+  const std::vector<FoldWay> ways = {kOpen, kHalf};
   LengthPricer pricer(job, job.rolls[0], prices, 40'000'000);
   const auto lengths = pricer.lengths(ways);
   ASSERT_GT(lengths.size(), 10u);
   for (const PricedLength& l : lengths) {
     const Pattern pattern = pricer.pattern(l, ways);
-    EXPECT_GE(value_of(pattern, prices), l.value);
+    EXPECT_GE(priced(pattern, prices), l.value);
     EXPECT_EQ(pattern.length, l.length);
     EXPECT_EQ(pattern.fold.way, ways[static_cast<std::size_t>(l.way)]);
     EXPECT_LE(Wide(l.value), pricer.most_by_area(l.length));
@@ -82,7 +85,7 @@ TEST(LengthPricer, SellsNothingAtNoPrice) {
   const Job job = test::order_job();
   LengthPricer pricer(job, job.rolls[0], {0, 0, -3}, 40'000'000);
   EXPECT_FALSE(pricer.sells());
-  EXPECT_TRUE(pricer.lengths(kOpen).empty());
+  EXPECT_TRUE(pricer.lengths(kOpenOnly).empty());
   EXPECT_TRUE(pricer.bounding(false).empty());
 }
 

@@ -3,12 +3,15 @@
 #include <gtest/gtest.h>
 
 #include "core/support/cushions.h"
+#include "core/support/fold_ways.h"
 #include "job/sum_up.h"
 
 namespace foldyard {
 namespace {
 
 using test::few_cushions;
+using test::kHalf;
+using test::kOpen;
 
 TEST(BoundInWorth, IsTheGainWhereWorthIsCounted) {
   const Job job = few_cushions();
@@ -20,7 +23,7 @@ TEST(BoundInWorth, IsTheGainWhereWorthIsCounted) {
 // A plan's own value, as a bound, is never less than its net worth.
 TEST(BoundInWorth, HoldsForThePlanThatReachesIt) {
   const Job job = few_cushions();
-  for (const FoldWay& way : {FoldWay{}, FoldWay{FoldKind::selvedge_to_selvedge, 2, false, true}}) {
+  for (const FoldWay& way : {kOpen, kHalf}) {
     const LimitedCase c(job, 0, Aim::worth_less_time, way, {});
     RollPlanner planner(job, 0, Aim::worth_less_time, {});
     const auto plan = planner.plan(way);

@@ -2,33 +2,33 @@
 
 #include <gtest/gtest.h>
 
+#include "core/support/cushions.h"
+#include "core/support/fold_ways.h"
 #include "inspect/inspect_plan.h"
 #include "job/defaults.h"
 
 namespace foldyard {
 namespace {
 
+using test::kHalf;
+using test::kOffCentre;
+using test::kOpen;
+
 Result<Plan> plan_alone(const Job& job, Aim aim, const FoldWay& way) {
   RollPlanner free(job, 0, aim, {});
   return LimitedPlanner(job, 0, aim, {}, free).plan(way);
 }
 
-constexpr FoldWay kHalf{FoldKind::selvedge_to_selvedge, 2, false, true};
-
-Job cushions(std::optional<std::int64_t> seats, std::optional<std::int64_t> arms) {
-  Job job = default_job();
-  Fabric fabric = default_fabric();
-  fabric.width = Length::mm(1500);
-  fabric.selvedge = Length::mm(10);
-  job.rolls = {{"grey", fabric, Length::mm(5000)}};
-  job.panels = {{"seat", Length::mm(450), Length::mm(900), false, true, Worth::whole(3), seats},
-                {"arm", Length::mm(300), Length::mm(400), true, true, Worth::whole(1), arms}};
+Job limited_cushions(std::optional<std::int64_t> seats, std::optional<std::int64_t> arms) {
+  Job job = test::cushions();
+  job.panels[0].at_most = seats;
+  job.panels[1].at_most = arms;
   return job;
 }
 
 TEST(LimitedPlanner, GivesThePlanWithoutLimitsWhereItKeepsWithinThem) {
   for (const Aim aim : {Aim::most_worth, Aim::worth_less_time}) {
-    const Job free = cushions({}, {}), loose = cushions(1000, 1000);
+    const Job free = limited_cushions({}, {}), loose = limited_cushions(1000, 1000);
     const auto plan = plan_alone(free, aim, kHalf);
     const auto same = plan_alone(loose, aim, kHalf);
     ASSERT_TRUE(plan);
@@ -38,7 +38,7 @@ TEST(LimitedPlanner, GivesThePlanWithoutLimitsWhereItKeepsWithinThem) {
 }
 
 TEST(LimitedPlanner, KeepsLimitsUnderEveryWayAndAim) {
-  const Job job = cushions(5, 9);
+  const Job job = limited_cushions(5, 9);
   SearchBudget little;
   little.steps = 1'000'000;
   for (const Aim aim : {Aim::most_worth, Aim::worth_less_time}) {
@@ -56,10 +56,10 @@ TEST(LimitedPlanner, KeepsLimitsUnderEveryWayAndAim) {
 
 // One planner for many ways gives each the plan that a fresh one gives it.
 TEST(LimitedPlanner, PlansNoWayDifferentlyAfterAnother) {
-  const Job job = cushions(5, {});
+  const Job job = limited_cushions(5, {});
   RollPlanner free(job, 0, Aim::most_worth, {});
   LimitedPlanner shared(job, 0, Aim::most_worth, {}, free);
-  for (const FoldWay& way : {kHalf, FoldWay{}, FoldWay{FoldKind::off_centre, 2, false, false}}) {
+  for (const FoldWay& way : {kHalf, kOpen, kOffCentre}) {
     const auto one = shared.plan(way), alone = plan_alone(job, Aim::most_worth, way);
     ASSERT_TRUE(one);
     ASSERT_TRUE(alone);
@@ -69,8 +69,8 @@ TEST(LimitedPlanner, PlansNoWayDifferentlyAfterAnother) {
 
 // A panel of which none is wanted is as one that is not there.
 TEST(LimitedPlanner, LeavesOutWhatIsNotWanted) {
-  const auto none = plan_alone(cushions({}, 0), Aim::most_worth, FoldWay{});
-  Job without = cushions({}, {});
+  const auto none = plan_alone(limited_cushions({}, 0), Aim::most_worth, FoldWay{});
+  Job without = limited_cushions({}, {});
   without.panels.pop_back();
   const auto alone = plan_alone(without, Aim::most_worth, FoldWay{});
   ASSERT_TRUE(none);
@@ -81,7 +81,7 @@ TEST(LimitedPlanner, LeavesOutWhatIsNotWanted) {
 
 // Net worth of a limited plan: no other aim's plan within the limits has more.
 TEST(LimitedPlanner, WeighsTimeWithinLimits) {
-  const Job job = cushions(6, 11);
+  const Job job = limited_cushions(6, 11);
   for (const FoldWay& way : {FoldWay{}, kHalf}) {
     const auto by_net = plan_alone(job, Aim::worth_less_time, way);
     const auto by_worth = plan_alone(job, Aim::most_worth, way);

@@ -2,28 +2,26 @@
 
 #include <gtest/gtest.h>
 
+#include "core/support/cushions.h"
 #include "inspect/inspect_plan.h"
 #include "job/defaults.h"
 
 namespace foldyard {
 namespace {
 
-Job carriers(std::int64_t most) {
+Job few_carriers(std::int64_t most) {
   Job job = default_job();
-  Fabric fabric = default_fabric();
-  fabric.width = Length::mm(1500);
-  fabric.selvedge = Length::mm(10);
-  job.rolls = {{"grey", fabric, Length::mm(4000)}};
+  job.rolls = {test::cushion_cloth("grey", Length::mm(4000))};
   job.panels = {{"carrier", Length::mm(450), Length::mm(900), false, true, Worth::whole(3), most}};
   return job;
 }
 
 // Patterns of a plan without limits, laid again within them.
 TEST(LimitedPool, LaysPatternsWithinTheLimits) {
-  const auto whole = plan_roll(carriers(1000), 0, {}, Aim::most_worth);
+  const auto whole = plan_roll(few_carriers(1000), 0, {}, Aim::most_worth);
   ASSERT_TRUE(whole);
   for (std::int64_t most : {0, 1, 4, 7}) {
-    const Job job = carriers(most);
+    const Job job = few_carriers(most);
     const LimitedCase c(job, 0, Aim::most_worth, FoldWay{}, {});
     LimitedPool pool(c);
     for (const Pattern& p : whole->patterns) pool.add(p);
@@ -39,8 +37,8 @@ TEST(LimitedPool, LaysPatternsWithinTheLimits) {
 }
 
 TEST(LimitedCase, CountsAPlanAsItsAimDoes) {
-  const Job job = carriers(5);
-  const auto plan = plan_roll(carriers(1000), 0, {}, Aim::worth_less_time);
+  const Job job = few_carriers(5);
+  const auto plan = plan_roll(few_carriers(1000), 0, {}, Aim::worth_less_time);
   ASSERT_TRUE(plan);
   const LimitedCase by_worth(job, 0, Aim::most_worth, FoldWay{}, {});
   EXPECT_EQ(by_worth.value_of(*plan), plan->worth.parts() * by_worth.scale);

@@ -3,16 +3,19 @@
 #include <gtest/gtest.h>
 
 #include "core/support/cushions.h"
+#include "core/support/fold_ways.h"
 #include "inspect/inspect_plan.h"
 
 namespace foldyard {
 namespace {
 
 using test::few_cushions;
+using test::kHalf;
+using test::kOpen;
 
 TEST(LimitedWay, ProvesAPlanThatCutsAllThatIsWanted) {
   const Job job = few_cushions();
-  for (const FoldWay& way : {FoldWay{}, FoldWay{FoldKind::selvedge_to_selvedge, 2, false, true}}) {
+  for (const FoldWay& way : {kOpen, kHalf}) {
     const auto plan = LimitedWay(job, 0, Aim::most_worth, way, {}, {}).run(10);
     ASSERT_TRUE(plan) << way_key(way);
     EXPECT_EQ(plan->yield, (std::vector<std::int64_t>{7, 5}));
@@ -24,7 +27,7 @@ TEST(LimitedWay, ProvesAPlanThatCutsAllThatIsWanted) {
 TEST(LimitedWay, FoldsNothingThatGivesMoreThanIsWanted) {
   Job job = few_cushions();
   for (Panel& p : job.panels) p.on_fold = false, p.at_most = 1;
-  const auto plan = LimitedWay(job, 0, Aim::most_worth, {FoldKind::selvedge_to_selvedge, 2, false, true}, {}, {}).run(10);
+  const auto plan = LimitedWay(job, 0, Aim::most_worth, kHalf, {}, {}).run(10);
   ASSERT_FALSE(plan);
   EXPECT_EQ(plan.problem().what, "within the limits on copies no panel can be cut so");
 }

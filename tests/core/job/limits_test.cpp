@@ -14,16 +14,22 @@
 #include <regex>
 #include <set>
 
+#include "core/support/measured.h"
+#include "core/support/roomy_job.h"
 #include "job/check_job.h"
 #include "job/defaults.h"
 
 namespace foldyard {
 namespace {
 
+using test::about;
+using test::umlauts;
+using test::where;
+
 constexpr std::int64_t kNoEnd = std::numeric_limits<std::int64_t>::min();  // there is none to try
 
 // set puts a figure, in the unit of the limit, into a job.
-struct Row {
+struct LimitRow {
   const char* limit;
   const char* where;
   std::int64_t least;
@@ -32,7 +38,7 @@ struct Row {
 };
 
 // A wide, thin roll and a small panel; one product of it, one webbing, one line.
-Job roomy_job() {
+Job wide_job() {
   Job job = default_job();
   job.rolls = {{"Oak", default_fabric(), Length::mm(40'000)}};
   job.rolls[0].fabric.width = Length::mm(9'000);
@@ -45,14 +51,13 @@ Job roomy_job() {
   return job;
 }
 
-
 #define LENGTH_ROW(limit, where, ...) \
-  Row { #limit, where, limits::limit.least.units(), limits::limit.most.units(), [](Job& j, std::int64_t n) { const Length v = Length::units(n); __VA_ARGS__; } }
+  LimitRow { #limit, where, limits::limit.least.units(), limits::limit.most.units(), [](Job& j, std::int64_t n) { const Length v = Length::units(n); __VA_ARGS__; } }
 #define NUMBER_ROW(limit, where, ...) \
-  Row { #limit, where, limits::limit.least, limits::limit.most, [](Job& j, std::int64_t v) { __VA_ARGS__; } }
+  LimitRow { #limit, where, limits::limit.least, limits::limit.most, [](Job& j, std::int64_t v) { __VA_ARGS__; } }
 // Up to so many.
 #define LIST_ROW(limit, where, ...) \
-  Row { #limit, where, kNoEnd, static_cast<std::int64_t>(limits::limit), [](Job& j, std::int64_t n) { const auto v = static_cast<std::size_t>(n); __VA_ARGS__; } }
+  LimitRow { #limit, where, kNoEnd, static_cast<std::int64_t>(limits::limit), [](Job& j, std::int64_t n) { const auto v = static_cast<std::size_t>(n); __VA_ARGS__; } }
 
 template <class Named>
 void fill(std::vector<Named>& list, std::size_t count) {
@@ -60,16 +65,8 @@ void fill(std::vector<Named>& list, std::size_t count) {
   for (std::size_t i = 0; i < count; ++i) list[i].name = std::to_string(i);
 }
 
-std::string umlauts(std::size_t count) {
-  std::string text;
-  for (; count > 0; --count) text += "ü";
-  return text;
-}
-
-ByDiameters diameters() {
-  return {{Length::mm(220), Length()}, {Length::mm(50), Length()}, {Length::mm(1), Length()}};
-}
-ByTurns turns() { return {{85, 0}, {Length::mm(220), Length()}, {Length::mm(50), Length()}}; }
+ByDiameters diameters() { return {about(220), about(50), about(1)}; }
+ByTurns turns() { return {{85, 0}, about(220), about(50)}; }
 ByWeight weight() { return {{19'000, 0}, {1'000, 0}, {3'500, 0}}; }
 
 Goods& sewn(Job& job) {
@@ -82,7 +79,7 @@ KeptLength& kept(Job& job) {
   return job.order.kept[0];
 }
 
-const Row kRows[] = {
+const LimitRow kLimitRows[] = {
     LIST_ROW(kMostRolls, "rolls", fill(j.rolls, v)),
     LIST_ROW(kMostPanels, "panels", fill(j.panels, v)),
     LIST_ROW(kLongestName, "rolls[0].name", j.rolls[0].name = umlauts(v)),
@@ -123,9 +120,9 @@ const Row kRows[] = {
     NUMBER_ROW(kGramsOrNone, "rolls[0].measured.tube_give", auto by = weight(); by.tube.give = v; j.rolls[0].measured = by),
     NUMBER_ROW(kSquareMetreGrams, "rolls[0].measured.per_square_metre", auto by = weight(); by.per_square_metre.value = v; j.rolls[0].measured = by),
     NUMBER_ROW(kSquareMetreGive, "rolls[0].measured.per_square_metre_give", auto by = weight(); by.per_square_metre.give = v; j.rolls[0].measured = by),
-    Row{"kMostFinished", "panels[0].sewn.height", kNoEnd, limits::kMostFinished.units(), [](Job& j, std::int64_t n) { sewn(j).height = Length::units(n); }},
-    Row{"kMostTurning", "panels[0].sewn.hem", kNoEnd, limits::kMostTurning.units(), [](Job& j, std::int64_t n) { sewn(j).hem = Length::units(n); }},
-    Row{"kMostHandles", "panels[0].sewn.handles", kNoEnd, limits::kMostHandles, [](Job& j, std::int64_t n) { sewn(j).handles = static_cast<int>(n); }},
+    LimitRow{"kMostFinished", "panels[0].sewn.height", kNoEnd, limits::kMostFinished.units(), [](Job& j, std::int64_t n) { sewn(j).height = Length::units(n); }},
+    LimitRow{"kMostTurning", "panels[0].sewn.hem", kNoEnd, limits::kMostTurning.units(), [](Job& j, std::int64_t n) { sewn(j).hem = Length::units(n); }},
+    LimitRow{"kMostHandles", "panels[0].sewn.handles", kNoEnd, limits::kMostHandles, [](Job& j, std::int64_t n) { sewn(j).handles = static_cast<int>(n); }},
     LIST_ROW(kMostProducts, "products", fill(j.products, v)),
     LIST_ROW(kMostWebbings, "webbing", fill(j.webbings, v)),
     LIST_ROW(kMostEnds, "webbing[0].ends", j.webbings[0].ends.assign(v, Length::mm(5))),
@@ -156,23 +153,25 @@ const Row kRows[] = {
     LENGTH_ROW(kWebbingCut, "webbing[0].ends[0]", j.webbings[0].ends = {v}),
     LENGTH_ROW(kWebbingLoss, "webbing[0].loss", j.webbings[0].loss = v),
 };
+#undef LENGTH_ROW
+#undef NUMBER_ROW
+#undef LIST_ROW
 
-std::string where_after(const Row& row, std::int64_t value) {
-  Job job = roomy_job();
+std::string where_after(const LimitRow& row, std::int64_t value) {
+  Job job = wide_job();
   row.set(job, value);
-  const auto problem = check_job(job);
-  return problem ? problem->where : "";
+  return where(job);
 }
 
 TEST(EveryLimit, HoldAtTheirEndsAndNotBeyond) {
-  for (const Row& row : kRows) {
+  for (const LimitRow& row : kLimitRows) {
     EXPECT_NE(where_after(row, row.most), row.where) << row.limit << " at its most";
     EXPECT_EQ(where_after(row, row.most + 1), row.where) << row.limit << " beyond its most";
     if (row.least == kNoEnd) continue;
     EXPECT_NE(where_after(row, row.least), row.where) << row.limit << " at its least";
     EXPECT_EQ(where_after(row, row.least - 1), row.where) << row.limit << " below its least";
   }
-  std::cout << std::size(kRows) << " limits, both sides\n";
+  std::cout << std::size(kLimitRows) << " limits, both sides\n";
 }
 
 // Three are of sums of several fields: check_job_test.cpp, check_order_test.cpp.
@@ -180,7 +179,7 @@ TEST(EveryLimit, AreAllTriedHere) {
   std::ifstream file(FOLDYARD_SOURCE_DIR "/core/job/limits.h");
   const std::string header{std::istreambuf_iterator<char>(file), {}};
   std::set<std::string> tried{"kMostCuttingHours", "kMostPanelsOnRoll", "kMostSittings"};
-  for (const Row& row : kRows) tried.insert(row.limit);
+  for (const LimitRow& row : kLimitRows) tried.insert(row.limit);
   static const std::regex kName(R"(constexpr (?:\w|:)+ (k\w+))");
   std::size_t count = 0;
   for (std::sregex_iterator it(header.begin(), header.end(), kName), end; it != end; ++it, ++count)

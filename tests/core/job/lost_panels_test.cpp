@@ -2,12 +2,13 @@
 
 #include <gtest/gtest.h>
 
+#include "core/support/lengths.h"
 #include "job/defaults.h"
 
 namespace foldyard {
 namespace {
 
-Span mm(int from, int to) { return {Length::mm(from), Length::mm(to)}; }
+using test::mm;
 
 // Cloth of 1000 with selvedges of 10; two lengths of 200 with 41 units of
 // allowance, the ends squared by 100. Two panels side by side.

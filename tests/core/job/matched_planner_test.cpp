@@ -8,6 +8,9 @@
 #include <map>
 
 #include "core/support/dice.h"
+#include "core/support/fold_ways.h"
+#include "core/support/lengths.h"
+#include "core/support/planned.h"
 #include "core/support/slow_matched.h"
 #include "inspect/inspect_plan.h"
 #include "job/defaults.h"
@@ -15,11 +18,11 @@
 namespace foldyard {
 namespace {
 
-Length mm(int n) { return Length::mm(n); }
-
-constexpr FoldWay kOpen{};
-constexpr FoldWay kHalf{FoldKind::selvedge_to_selvedge, 2, false, true};
-constexpr FoldWay kEndToEnd{FoldKind::open, 1, true, true};
+using test::kHalf;
+using test::kOpen;
+using test::kOpenEndToEnd;
+using test::mm;
+using test::planned;
 
 // Seats of 450 × 500 that begin at the start of a repeat of 640 along, three side
 // by side on 1400 of usable cloth.
@@ -36,12 +39,6 @@ Job seats() {
   job.losses.squaring = mm(20);
   job.losses.allowance = mm(20);
   return job;
-}
-
-Plan planned(const Job& job, const FoldWay& way) {
-  const auto plan = plan_roll(job, 0, way, Aim::most_worth);
-  EXPECT_TRUE(plan) << way_name(way) << ": " << plan.problem().what;
-  return plan ? *plan : Plan{};
 }
 
 // Repeats begin at 100, 740, … 4580; the last seat that ends before 4980 − 10 (half
@@ -69,18 +66,18 @@ TEST(MatchedPlanner, FoldsClothThatRepeatsAlongAlongTheRoll) {
 }
 
 TEST(MatchedPlanner, SaysWhyAFoldBreaksTheMatch) {
-  const auto end_to_end = plan_roll(seats(), 0, kEndToEnd, Aim::most_worth);
+  const auto end_to_end = plan_roll(seats(), 0, kOpenEndToEnd, Aim::most_worth);
   ASSERT_FALSE(end_to_end);
   EXPECT_NE(end_to_end.problem().what.find("end to end the pattern runs the other way along"),
             std::string::npos);
   Job job = seats();
   job.panels.push_back({"pouch", mm(200), mm(300), true, true, Worth::parts(1000)});
-  const Plan others = planned(job, kEndToEnd);
+  const Plan others = planned(job, kOpenEndToEnd);
   EXPECT_EQ(others.yield[0], 0);
   EXPECT_GT(others.yield[1], 0);
   EXPECT_NE(others.proof.note.find("left out"), std::string::npos);
   job.rolls[0].fabric.repeat = {{}, mm(500), {}, mm(30), false};
-  EXPECT_GT(planned(job, kEndToEnd).yield[0], 0);
+  EXPECT_GT(planned(job, kOpenEndToEnd).yield[0], 0);
   EXPECT_EQ(planned(job, kHalf).yield[0], 0);
 }
 

@@ -2,17 +2,14 @@
 
 #include <gtest/gtest.h>
 
+#include "core/support/few_rounds.h"
 #include "core/support/order_job.h"
 #include "inspect/inspect_batch.h"
 
 namespace foldyard {
 namespace {
 
-BatchBudget few_rounds() {
-  BatchBudget budget;
-  budget.rounds = 40;
-  return budget;
-}
+using test::few_rounds;
 
 std::vector<std::string> found_in(const Job& job, const Result<BatchPlan>& plan) {
   return plan ? inspect_batch(job, *plan) : std::vector<std::string>{plan.problem().sentence()};

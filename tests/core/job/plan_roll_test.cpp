@@ -5,6 +5,8 @@
 #include <chrono>
 #include <thread>
 
+#include "core/support/cushions.h"
+#include "core/support/fold_ways.h"
 #include "core/support/slow_roll.h"
 #include "core/support/way_title.h"
 #include "inspect/inspect_plan.h"
@@ -14,11 +16,13 @@
 namespace foldyard {
 namespace {
 
+using test::kHalf;
+using test::kOpen;
+using test::kOpenEndToEnd;
+using test::kPlainQuarters;
 using test::SmallRoll;
 
 constexpr int kFine = 60;
-constexpr FoldWay kOpen{};
-constexpr FoldWay kHalf{FoldKind::selvedge_to_selvedge, 2, false, true};
 
 std::int64_t worth_of(const Result<Plan>& plan) { return plan ? plan->worth.parts() : 0; }
 
@@ -119,14 +123,9 @@ TEST_P(SmallJobs, NetNoLessWhereTimeIsWeighed) {
 
 INSTANTIATE_TEST_SUITE_P(PlanRoll, SmallJobs, testing::ValuesIn(all_ways(6)), test::way_title);
 
-Job cushions() {
-  Job job = default_job();
-  job.unit = Unit::mm;
-  Fabric fabric = default_fabric();
-  fabric.width = Length::mm(1500);
-  fabric.selvedge = Length::mm(10);
-  job.rolls = {{"blue", fabric, Length::mm(5000)}};
-  job.panels = {{"seat", Length::mm(450), Length::mm(900), false, true, Worth::whole(3)}};
+Job blue_seats() {
+  Job job = test::blue_cushions();
+  job.panels.pop_back();
   return job;
 }
 
@@ -136,16 +135,16 @@ std::string refusal(const Job& job, const FoldWay& way) {
 }
 
 TEST(PlanRoll, RefusesOneWayClothEndToEnd) {
-  Job job = cushions();
+  Job job = blue_seats();
   job.rolls[0].fabric.nap = Nap::one_way;
-  EXPECT_NE(refusal(job, {FoldKind::open, 1, true, true}).find("one-way"), std::string::npos);
+  EXPECT_NE(refusal(job, kOpenEndToEnd).find("one-way"), std::string::npos);
   EXPECT_EQ(refusal(job, kHalf), "");
 }
 
 // On railroaded cloth the nap runs across: a fold along the roll turns it, one
 // across the roll does not.
 TEST(PlanRoll, RefusesOneWayRailroadedClothFoldedAlongTheRoll) {
-  Job job = cushions();
+  Job job = blue_seats();
   job.rolls[0].fabric.nap = Nap::one_way;
   job.rolls[0].fabric.railroaded = true;
   for (const FoldWay& way : all_ways(5)) {
@@ -154,13 +153,13 @@ TEST(PlanRoll, RefusesOneWayRailroadedClothFoldedAlongTheRoll) {
         << way_name(way) << ": " << why;
   }
   EXPECT_EQ(refusal(job, kOpen), "");
-  EXPECT_EQ(refusal(job, {FoldKind::open, 1, true, true}), "");
+  EXPECT_EQ(refusal(job, kOpenEndToEnd), "");
 }
 
 // Usable 1480: three of 480 need 1440, three of 480 / 0.97 = 494.85 mm need
 // 1484.5 and only two fit.
 TEST(PlanRoll, CutsPanelsLargerOnClothThatShrinks) {
-  Job job = cushions();
+  Job job = blue_seats();
   job.panels[0].across = Length::mm(480);
   const auto plan = plan_roll(job, 0, kOpen, Aim::most_worth);
   job.rolls[0].fabric.shrinkage.across = 300;
@@ -173,18 +172,17 @@ TEST(PlanRoll, CutsPanelsLargerOnClothThatShrinks) {
 }
 
 TEST(PlanRoll, RefusesMorePliesThanTheCutterTakes) {
-  Job job = cushions();
+  Job job = blue_seats();
   job.cutter = {Length::mm(25), 3};
-  const FoldWay quarters{FoldKind::quarters, 4, false, true};
-  EXPECT_NE(refusal(job, quarters).find("4 plies"), std::string::npos);
+  EXPECT_NE(refusal(job, kPlainQuarters).find("4 plies"), std::string::npos);
   EXPECT_EQ(refusal(job, kHalf), "");
   // By height: four plies of 1 mm are 4 mm.
   job.cutter = {Length::mm(3), 12};
-  EXPECT_NE(refusal(job, quarters).find("stack of 4 mm"), std::string::npos);
+  EXPECT_NE(refusal(job, kPlainQuarters).find("stack of 4 mm"), std::string::npos);
 }
 
 TEST(PlanRoll, RefusesClothDeeperThanTheTable) {
-  Job job = cushions();
+  Job job = blue_seats();
   job.table.depth = Length::mm(1499);
   EXPECT_NE(refusal(job, kOpen).find("deeper"), std::string::npos);
   EXPECT_EQ(refusal(job, kHalf), "");
@@ -196,7 +194,7 @@ TEST(PlanRoll, RefusesClothDeeperThanTheTable) {
 }
 
 TEST(PlanRoll, RefusesWhereNoPanelFits) {
-  Job job = cushions();
+  Job job = blue_seats();
   job.panels[0].across = Length::mm(1481);
   EXPECT_EQ(refusal(job, kOpen), "no panel fits");
   job.panels[0].across = Length::mm(1480);
@@ -206,13 +204,13 @@ TEST(PlanRoll, RefusesWhereNoPanelFits) {
 }
 
 TEST(PlanRoll, RefusesARollThatItsEndLossesTakeWhole) {
-  Job job = cushions();
+  Job job = blue_seats();
   job.rolls[0].length = job.losses.squaring * 2 + job.losses.allowance;
   EXPECT_NE(refusal(job, kOpen).find("no longer than"), std::string::npos);
 }
 
 TEST(PlanRoll, RefusesWhatIsNotWorthItsTime) {
-  Job job = cushions();
+  Job job = blue_seats();
   job.panels[0].worth = Worth::parts(1);
   const auto plan = plan_roll(job, 0, kOpen, Aim::worth_less_time);
   ASSERT_FALSE(plan);
@@ -223,7 +221,7 @@ TEST(PlanRoll, RefusesWhatIsNotWorthItsTime) {
 // lift of 60 and a cross-cut of 60 + 30: 462 s for 300. Five in one lay take
 // 312 + 60 + 450 = 822 s for 1500: 678 s are left.
 TEST(PlanRoll, StacksLengthsThatDoNotPayAlone) {
-  Job job = cushions();
+  Job job = blue_seats();
   job.table.length = Length::mm(1000);
   job.panels[0].worth = Worth::whole(1);
   job.pace = {};
@@ -237,7 +235,7 @@ TEST(PlanRoll, StacksLengthsThatDoNotPayAlone) {
 }
 
 TEST(PlanRoll, ProvesASmallJobAndSaysSo) {
-  const auto plan = plan_roll(cushions(), 0, kHalf, Aim::most_worth);
+  const auto plan = plan_roll(blue_seats(), 0, kHalf, Aim::most_worth);
   ASSERT_TRUE(plan);
   EXPECT_TRUE(plan->proof.proved);
   EXPECT_EQ(plan->proof.bound, plan->worth);
@@ -247,7 +245,7 @@ TEST(PlanRoll, ProvesASmallJobAndSaysSo) {
 }
 
 TEST(PlanRoll, BoundsWhatItCannotProve) {
-  Job job = cushions();
+  Job job = blue_seats();
   for (int i = 0; i < 6; ++i)
     job.panels.push_back({"p", Length::mm(203 + 17 * i), Length::mm(307 + 13 * i), true, true,
                           Worth::whole(1)});
@@ -264,14 +262,14 @@ TEST(CompareWays, HasPlansEvenWhenItIsStoppedAtOnce) {
   const std::atomic<bool> stopped = true;
   SearchBudget budget;
   budget.cancelled = &stopped;
-  const Comparison whole = compare_ways(cushions(), 0, Aim::most_worth);
-  const Comparison c = compare_ways(cushions(), 0, Aim::most_worth, budget);
+  const Comparison whole = compare_ways(blue_seats(), 0, Aim::most_worth);
+  const Comparison c = compare_ways(blue_seats(), 0, Aim::most_worth, budget);
   EXPECT_EQ(c.ranking.size(), whole.ranking.size());
   for (const int i : c.ranking) {
     const Plan& plan = *c.ways[static_cast<std::size_t>(i)].plan;
     EXPECT_FALSE(plan.proof.proved);
     EXPECT_NE(plan.proof.note.find("stopped"), std::string::npos);
-    EXPECT_EQ(inspect_plan(cushions(), plan), std::vector<std::string>());
+    EXPECT_EQ(inspect_plan(blue_seats(), plan), std::vector<std::string>());
     EXPECT_GE(plan.proof.bound, whole.ways[static_cast<std::size_t>(i)].plan->worth);
   }
 }
@@ -281,7 +279,7 @@ TEST(CompareWays, RefusesWhatItWasStoppedBeforeWhereNobodyWaits) {
   const std::atomic<bool> stopped = true;
   SearchBudget budget;
   budget.cancelled = budget.unwanted = &stopped;
-  const Comparison c = compare_ways(cushions(), 0, Aim::most_worth, budget);
+  const Comparison c = compare_ways(blue_seats(), 0, Aim::most_worth, budget);
   EXPECT_TRUE(c.ranking.empty());
   for (const WayResult& way : c.ways)
     EXPECT_EQ(way.refused, "planning was stopped before this way") << way_name(way.way);
@@ -291,10 +289,10 @@ TEST(CompareWays, CountsTheWaysAsTheyAreDone) {
   SearchProgress progress;
   SearchBudget budget;
   budget.progress = &progress;
-  const Comparison c = compare_ways(cushions(), 0, Aim::most_worth, budget);
+  const Comparison c = compare_ways(blue_seats(), 0, Aim::most_worth, budget);
   EXPECT_EQ(progress.total, std::ssize(c.ways));
   EXPECT_EQ(progress.done, std::ssize(c.ways));
-  const Comparison same = compare_ways(cushions(), 0, Aim::most_worth);
+  const Comparison same = compare_ways(blue_seats(), 0, Aim::most_worth);
   for (std::size_t i = 0; i < c.ways.size(); ++i) EXPECT_EQ(c.ways[i].plan, same.ways[i].plan);
 }
 
@@ -302,7 +300,7 @@ TEST(PlanRoll, CountsItsStages) {
   SearchProgress progress;
   SearchBudget budget;
   budget.progress = &progress;
-  ASSERT_TRUE(plan_roll(cushions(), 0, kHalf, Aim::most_worth, budget));
+  ASSERT_TRUE(plan_roll(blue_seats(), 0, kHalf, Aim::most_worth, budget));
   EXPECT_GT(progress.total, 1);
   EXPECT_EQ(progress.done, progress.total);
 }
@@ -310,7 +308,7 @@ TEST(PlanRoll, CountsItsStages) {
 // Stopped anywhere, what there is is sound, and nothing is called proved that
 // the whole search does not reach.
 TEST(CompareWays, GivesSoundPlansWheneverItIsStopped) {
-  const Comparison whole = compare_ways(cushions(), 0, Aim::most_worth);
+  const Comparison whole = compare_ways(blue_seats(), 0, Aim::most_worth);
   for (const int ms : {1, 2, 5, 10, 20, 50}) {
     std::atomic<bool> stopped = false;
     SearchBudget budget;
@@ -319,11 +317,11 @@ TEST(CompareWays, GivesSoundPlansWheneverItIsStopped) {
       std::this_thread::sleep_for(std::chrono::milliseconds(ms));
       stopped = true;
     });
-    const Comparison c = compare_ways(cushions(), 0, Aim::most_worth, budget);
+    const Comparison c = compare_ways(blue_seats(), 0, Aim::most_worth, budget);
     stop.join();
     for (std::size_t i = 0; i < c.ways.size(); ++i) {
       if (!c.ways[i].plan) continue;
-      EXPECT_EQ(inspect_plan(cushions(), *c.ways[i].plan), std::vector<std::string>());
+      EXPECT_EQ(inspect_plan(blue_seats(), *c.ways[i].plan), std::vector<std::string>());
       if (c.ways[i].plan->proof.proved) {
         EXPECT_EQ(*c.ways[i].plan, *whole.ways[i].plan);
       }
@@ -332,7 +330,7 @@ TEST(CompareWays, GivesSoundPlansWheneverItIsStopped) {
 }
 
 TEST(CompareWays, RanksByTheAimAndKeepsRefusals) {
-  Job job = cushions();
+  Job job = blue_seats();
   job.rolls[0].fabric.nap = Nap::one_way;
   const Comparison all = compare_ways(job, 0, Aim::most_worth);
   EXPECT_EQ(all.ways.size(), all_ways(job.longest_fan).size());
@@ -347,7 +345,7 @@ TEST(CompareWays, RanksByTheAimAndKeepsRefusals) {
 }
 
 TEST(CompareWays, BoundsEveryWayByOpenCloth) {
-  const Comparison all = compare_ways(cushions(), 0, Aim::most_worth);
+  const Comparison all = compare_ways(blue_seats(), 0, Aim::most_worth);
   ASSERT_TRUE(all.ways[0].plan);
   for (const WayResult& result : all.ways)
     if (result.plan) {
@@ -356,7 +354,7 @@ TEST(CompareWays, BoundsEveryWayByOpenCloth) {
 }
 
 TEST(CompareWays, FindsAFrontierThatNoPlanBeats) {
-  const Comparison all = compare_ways(cushions(), 0, Aim::most_worth);
+  const Comparison all = compare_ways(blue_seats(), 0, Aim::most_worth);
   const auto plan = [&](int i) -> const Plan& { return *all.ways[static_cast<std::size_t>(i)].plan; };
   ASSERT_FALSE(all.frontier.empty());
   for (const int f : all.frontier)
@@ -367,7 +365,7 @@ TEST(CompareWays, FindsAFrontierThatNoPlanBeats) {
 }
 
 TEST(CompareWays, PlansEachWayAsPlanRollDoes) {
-  const Job job = cushions();
+  const Job job = blue_seats();
   for (const Aim aim : {Aim::most_worth, Aim::worth_less_time})
     for (const WayResult& result : compare_ways(job, 0, aim).ways) {
       const auto alone = plan_roll(job, 0, result.way, aim);
@@ -386,7 +384,7 @@ SearchBudget scarce(const Job& job, Aim aim) {
 }
 
 TEST(CompareWays, GivesTheSamePlansWhereMemoryIsScarce) {
-  const Job job = cushions();
+  const Job job = blue_seats();
   for (const Aim aim : {Aim::most_worth, Aim::worth_less_time}) {
     const Comparison whole = compare_ways(job, 0, aim), alone = compare_ways(job, 0, aim, scarce(job, aim));
     EXPECT_EQ(alone.ranking, whole.ranking);
@@ -395,7 +393,7 @@ TEST(CompareWays, GivesTheSamePlansWhereMemoryIsScarce) {
 }
 
 TEST(PlanRoll, LeavesOutPlacesWhereMemoryIsScarce) {
-  const Job job = cushions();
+  const Job job = blue_seats();
   SearchBudget budget;
   budget.bytes = 1'000;
   const auto whole = plan_roll(job, 0, kHalf, Aim::most_worth), few = plan_roll(job, 0, kHalf, Aim::most_worth, budget);

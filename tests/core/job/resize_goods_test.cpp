@@ -3,6 +3,7 @@
 #include <gtest/gtest.h>
 
 #include "core/support/any_goods.h"
+#include "core/support/lengths.h"
 #include "goods/cut_size.h"
 #include "job/check_job.h"
 #include "job/defaults.h"
@@ -11,11 +12,11 @@
 namespace foldyard {
 namespace {
 
-Length mm(std::int64_t n) { return Length::mm(n); }
+using test::mm;
 
 // A lined bag (30 × 35 × 12 cm, seams 1 cm, hem 3 cm): panels of 44 × 88 and
 // 44 × 84 cm; then a cushion cover.
-Job sample() {
+Job bag_and_cushion() {
   Job job = default_job();
   add_roll(job, *cloth_kind("canvas"), mm(20'000));
   EXPECT_FALSE(add_goods(job, "Bag",
@@ -30,7 +31,7 @@ Job sample() {
 }
 
 TEST(ResizeGoods, MovesTheGoodsAndAllTheirPanels) {
-  const Job job = sample();
+  const Job job = bag_and_cushion();
   const auto next = resize_goods(job, 0, mm(460), mm(900));
   ASSERT_TRUE(next) << next.problem().sentence();
   EXPECT_EQ(next->panels[0].sewn->goods.width, mm(320));
@@ -44,7 +45,7 @@ TEST(ResizeGoods, MovesTheGoodsAndAllTheirPanels) {
 }
 
 TEST(ResizeGoods, LeavesAJobOfTheSameSizeAsItIs) {
-  const Job job = sample();
+  const Job job = bag_and_cushion();
   for (int i : {0, 2}) {
     const Panel& panel = job.panels[static_cast<std::size_t>(i)];
     EXPECT_EQ(resize_goods(job, i, panel.across, panel.along).value(), job);
@@ -52,7 +53,7 @@ TEST(ResizeGoods, LeavesAJobOfTheSameSizeAsItIs) {
 }
 
 TEST(ResizeGoods, KeepsATurnedPanelTurned) {
-  Job job = sample();
+  Job job = bag_and_cushion();
   std::swap(job.panels[0].across, job.panels[0].along);  // 88 × 44 cm
   EXPECT_TRUE(lies_turned(job.panels[0]));
   EXPECT_FALSE(lies_turned(job.panels[1]));
@@ -64,7 +65,7 @@ TEST(ResizeGoods, KeepsATurnedPanelTurned) {
 }
 
 TEST(ResizeGoods, RefusesAPanelThatFollowsFromAnother) {
-  const Job job = sample();
+  const Job job = bag_and_cushion();
   const auto lining = resize_goods(job, 1, mm(440), mm(850));
   ASSERT_FALSE(lining);
   EXPECT_EQ(lining.problem().where, "panels[1].along");
@@ -74,7 +75,7 @@ TEST(ResizeGoods, RefusesAPanelThatFollowsFromAnother) {
 }
 
 TEST(ResizeGoods, RefusesWhatNoGoodsHave) {
-  const auto narrow = resize_goods(sample(), 0, mm(140), mm(880));
+  const auto narrow = resize_goods(bag_and_cushion(), 0, mm(140), mm(880));
   ASSERT_FALSE(narrow);
   EXPECT_EQ(narrow.problem().where, "panels[0].across");
 }

@@ -4,6 +4,9 @@
 
 #include <thread>
 
+#include "core/support/cushions.h"
+#include "core/support/fold_ways.h"
+#include "core/support/planned.h"
 #include "core/support/slow_roll.h"
 #include "core/support/way_title.h"
 #include "inspect/inspect_hand.h"
@@ -14,23 +17,13 @@
 namespace foldyard {
 namespace {
 
-constexpr FoldWay kOffCentre{FoldKind::off_centre, 2, false, false};
-constexpr FoldWay kThirds{FoldKind::fan, 3, false, false};
-
-Job cushions() {
-  Job job = default_job();
-  job.unit = Unit::mm;
-  Fabric fabric = default_fabric();
-  fabric.width = Length::mm(1500);
-  fabric.selvedge = Length::mm(10);
-  job.rolls = {{"blue", fabric, Length::mm(5000)}};
-  job.panels = {{"seat", Length::mm(450), Length::mm(900), false, true, Worth::whole(3)},
-                {"arm", Length::mm(300), Length::mm(400), true, true, Worth::whole(1)}};
-  return job;
-}
+using test::aimed_worth;
+using test::blue_cushions;
+using test::kOffCentre;
+using test::kThirds;
 
 TEST(RollDesk, GivesWhatTheDoorsGive) {
-  const Job job = cushions();
+  const Job job = blue_cushions();
   for (const Aim aim : {Aim::most_worth, Aim::worth_less_time}) {
     RollDesk desk(job, 0, aim);
     for (const FoldWay& way : all_ways(5)) {
@@ -44,10 +37,6 @@ TEST(RollDesk, GivesWhatTheDoorsGive) {
     EXPECT_EQ(kept.ranking, fresh.ranking);
     EXPECT_EQ(kept.frontier, fresh.frontier);
   }
-}
-
-std::int64_t value_of(const Plan& plan) {
-  return plan.aim == Aim::most_worth ? plan.worth.parts() : plan.net.parts();
 }
 
 class EveryDesk : public testing::TestWithParam<FoldWay> {
@@ -79,7 +68,7 @@ TEST_P(EveryDesk, GivesAtTheBestFoldsWhatIsBest) {
     const auto at = desk.at(best->patterns[0].fold);
     ASSERT_TRUE(at) << at.problem().sentence();
     EXPECT_EQ(at->patterns[0].fold, best->patterns[0].fold);
-    EXPECT_GE(value_of(*at) + 1, value_of(*best));
+    EXPECT_GE(aimed_worth(*at) + 1, aimed_worth(*best));
     EXPECT_EQ(inspect_plan(job, *at), std::vector<std::string>());
   });
 }
@@ -123,7 +112,7 @@ TEST_P(EveryDesk, SnapsToTheFoldsOfTheBestPlan) {
 INSTANTIATE_TEST_SUITE_P(RollDesk, EveryDesk, testing::ValuesIn(all_ways(6)), test::way_title);
 
 TEST(RollDesk, SnapsToHalfACarrierFromTheSelvedge) {
-  RollDesk desk(cushions(), 0, Aim::most_worth);
+  RollDesk desk(blue_cushions(), 0, Aim::most_worth);
   const std::vector<Length> places = desk.snaps(kOffCentre, 0);
   EXPECT_TRUE(std::binary_search(places.begin(), places.end(), Length::mm(235)));
   EXPECT_TRUE(desk.snaps(kOffCentre, 1).empty());
@@ -133,7 +122,7 @@ TEST(RollDesk, SnapsToHalfACarrierFromTheSelvedge) {
 // Thirds with 450 to fold: moving the first line takes the second along, so
 // that the inner leg stays the longest.
 TEST(RollDesk, TakesTheOtherLinesAlong) {
-  RollDesk desk(cushions(), 0, Aim::most_worth);
+  RollDesk desk(blue_cushions(), 0, Aim::most_worth);
   const FoldPlan thirds{kThirds, {Length::mm(500), Length::mm(1000)}, levels_of(kThirds)};
   for (const int place : {200, 350, 460}) {
     const FoldPlan moved = desk.snapped(thirds, 0, Length::mm(place));
@@ -142,7 +131,7 @@ TEST(RollDesk, TakesTheOtherLinesAlong) {
 }
 
 TEST(RollDesk, RefusesFoldsThatCannotLieSo) {
-  RollDesk desk(cushions(), 0, Aim::most_worth);
+  RollDesk desk(blue_cushions(), 0, Aim::most_worth);
   const auto plan = desk.at({kThirds, {Length::mm(700), Length::mm(1000)}, {0, 1, 2}});
   ASSERT_FALSE(plan);
   EXPECT_EQ(plan.problem().sentence(),
@@ -150,7 +139,7 @@ TEST(RollDesk, RefusesFoldsThatCannotLieSo) {
 }
 
 TEST(RollDesk, RefusesAWayThatIsNotAllowed) {
-  Job job = cushions();
+  Job job = blue_cushions();
   job.rolls[0].fabric.nap = Nap::one_way;
   RollDesk desk(job, 0, Aim::most_worth);
   const auto plan = desk.at({{FoldKind::off_centre, 2, true, false}, {Length::mm(235)}, {1, 0}});
@@ -159,7 +148,7 @@ TEST(RollDesk, RefusesAWayThatIsNotAllowed) {
 }
 
 TEST(RollDesk, RefusesFoldsPutByHandWherePanelsMatchAPattern) {
-  Job job = cushions();
+  Job job = blue_cushions();
   job.rolls[0].fabric.repeat.along = Length::mm(320);
   job.panels[0].match = Match::start;
   RollDesk desk(job, 0, Aim::most_worth);
@@ -169,7 +158,7 @@ TEST(RollDesk, RefusesFoldsPutByHandWherePanelsMatchAPattern) {
 }
 
 TEST(RollDesk, ProvesOnlyWhatLiesAtTheseFolds) {
-  RollDesk desk(cushions(), 0, Aim::most_worth);
+  RollDesk desk(blue_cushions(), 0, Aim::most_worth);
   const auto plan = desk.at({kOffCentre, {Length::mm(300)}, {1, 0}});
   ASSERT_TRUE(plan);
   EXPECT_TRUE(plan->proof.proved);
@@ -177,12 +166,12 @@ TEST(RollDesk, ProvesOnlyWhatLiesAtTheseFolds) {
 }
 
 TEST(RollDesk, IsTheBestWhereNothingIsSet) {
-  RollDesk desk(cushions(), 0, Aim::most_worth);
+  RollDesk desk(blue_cushions(), 0, Aim::most_worth);
   EXPECT_EQ(*desk.within(kOffCentre, {}), *desk.best(kOffCentre));
 }
 
 TEST(RollDesk, KeepsToThePinnedLineAndToTheLength) {
-  const Job job = cushions();
+  const Job job = blue_cushions();
   RollDesk desk(job, 0, Aim::most_worth);
   Hand hand = with_line({}, kOffCentre, 0, Length::mm(300));
   hand.length = Length::mm(930);
@@ -197,7 +186,7 @@ TEST(RollDesk, KeepsToThePinnedLineAndToTheLength) {
 // Of a fan with one line pinned not every fold is searched: the bound is that of
 // the way, which the plan may reach.
 TEST(RollDesk, SaysWhatTheBoundSpeaksOf) {
-  RollDesk desk(cushions(), 0, Aim::most_worth);
+  RollDesk desk(blue_cushions(), 0, Aim::most_worth);
   const auto best = desk.best(kThirds);
   const auto same = desk.within(kThirds, with_line({}, kThirds, 0, best->patterns[0].fold.lines[0]));
   ASSERT_TRUE(same);
@@ -210,7 +199,7 @@ TEST(RollDesk, SaysWhatTheBoundSpeaksOf) {
 }
 
 TEST(RollDesk, SetsNothingByHandWherePanelsMatchAPattern) {
-  Job job = cushions();
+  Job job = blue_cushions();
   job.rolls[0].fabric.repeat.along = Length::mm(320);
   job.panels[0].match = Match::start;
   RollDesk desk(job, 0, Aim::most_worth);
@@ -223,17 +212,17 @@ TEST(RollDesk, MakesItsTablesAgainAfterACancel) {
   std::atomic<bool> cancelled = true;
   SearchBudget budget;
   budget.cancelled = &cancelled;
-  RollDesk desk(cushions(), 0, Aim::most_worth, budget);
+  RollDesk desk(blue_cushions(), 0, Aim::most_worth, budget);
   const auto stopped = desk.best(kOffCentre);
   EXPECT_FALSE(stopped && stopped->proof.proved);
   cancelled = false;
-  const auto plan = desk.best(kOffCentre), fresh = plan_roll(cushions(), 0, kOffCentre, Aim::most_worth);
+  const auto plan = desk.best(kOffCentre), fresh = plan_roll(blue_cushions(), 0, kOffCentre, Aim::most_worth);
   ASSERT_TRUE(plan);
   EXPECT_EQ(*plan, *fresh);
 }
 
 TEST(RollDesk, ServesSeveralThreadsAtOnce) {
-  RollDesk desk(cushions(), 0, Aim::most_worth);
+  RollDesk desk(blue_cushions(), 0, Aim::most_worth);
   const std::vector<FoldWay> ways = all_ways(5);
   std::vector<std::optional<Plan>> plans(ways.size());
   std::vector<std::thread> threads;
@@ -244,7 +233,7 @@ TEST(RollDesk, ServesSeveralThreadsAtOnce) {
     });
   for (std::thread& thread : threads) thread.join();
   for (std::size_t i = 0; i < ways.size(); ++i) {
-    const auto alone = plan_roll(cushions(), 0, ways[i], Aim::most_worth);
+    const auto alone = plan_roll(blue_cushions(), 0, ways[i], Aim::most_worth);
     ASSERT_EQ(plans[i].has_value(), static_cast<bool>(alone));
     if (alone) {
       EXPECT_EQ(*plans[i], *alone) << way_key(ways[i]);

@@ -3,23 +3,25 @@
 #include <gtest/gtest.h>
 
 #include "core/support/cushions.h"
+#include "core/support/fold_ways.h"
 #include "inspect/inspect_plan.h"
 #include "job/defaults.h"
 
 namespace foldyard {
 namespace {
 
-Job cushions() {
+using test::kHalf;
+using test::kOpenEndToEnd;
+
+Job cushions_of_two_rolls() {
   Job job = test::cushions();
   job.rolls = {test::cushion_cloth("grey", Length::mm(3000)), test::cushion_cloth("blue")};
   return job;
 }
 
-constexpr FoldWay kHalf{FoldKind::selvedge_to_selvedge, 2, false, true};
-
 // One planner for many ways gives each the plan that a fresh one gives it.
 TEST(RollPlanner, PlansNoWayDifferentlyAfterAnother) {
-  const Job job = cushions();
+  const Job job = cushions_of_two_rolls();
   for (const Aim aim : {Aim::most_worth, Aim::worth_less_time}) {
     RollPlanner shared(job, 1, aim, {});
     for (const FoldWay& way : all_ways(5)) {
@@ -33,7 +35,7 @@ TEST(RollPlanner, PlansNoWayDifferentlyAfterAnother) {
 }
 
 TEST(RollPlanner, PlansTheRollThatIsAskedFor) {
-  const Job job = cushions();
+  const Job job = cushions_of_two_rolls();
   const auto plan = RollPlanner(job, 0, Aim::most_worth, {}).plan(kHalf);
   ASSERT_TRUE(plan);
   EXPECT_EQ(plan->roll, 0);
@@ -56,7 +58,7 @@ TEST(RollPlanner, FindsRoomForPanelsOnATableOfManyPlaces) {
 }
 
 TEST(RollPlanner, StacksNoMoreThanTheCutterTakes) {
-  Job job = cushions();
+  Job job = cushions_of_two_rolls();
   job.cutter = {Length::mm(4), 12};  // two plies of 1 mm a length: two lengths
   const auto plan = RollPlanner(job, 1, Aim::most_worth, {}).plan(kHalf);
   ASSERT_TRUE(plan);
@@ -69,7 +71,7 @@ TEST(RollPlanner, StacksNoMoreThanTheCutterTakes) {
 }
 
 TEST(RollPlanner, CutsNoLengthThatTheTableCannotHold) {
-  Job job = cushions();
+  Job job = cushions_of_two_rolls();
   job.table.length = Length::mm(900);
   for (const bool end_to_end : {false, true}) {
     const FoldWay way{FoldKind::selvedge_to_selvedge, 2, end_to_end, true};
@@ -83,10 +85,10 @@ TEST(RollPlanner, CutsNoLengthThatTheTableCannotHold) {
 }
 
 TEST(RollPlanner, NamesTheReasonOfARefusal) {
-  Job job = cushions();
+  Job job = cushions_of_two_rolls();
   job.rolls[0].fabric.nap = Nap::one_way;
   const auto plan =
-      RollPlanner(job, 0, Aim::most_worth, {}).plan({FoldKind::open, 1, true, true});
+      RollPlanner(job, 0, Aim::most_worth, {}).plan(kOpenEndToEnd);
   ASSERT_FALSE(plan);
   EXPECT_EQ(plan.problem().where, "open, end to end");
   EXPECT_NE(plan.problem().what.find("one-way"), std::string::npos);

@@ -2,6 +2,10 @@
 
 #include <gtest/gtest.h>
 
+#include "core/support/cushions.h"
+#include "core/support/fold_ways.h"
+#include "core/support/lengths.h"
+#include "core/support/planned.h"
 #include "core/support/slow_roll.h"
 #include "core/support/way_title.h"
 #include "inspect/inspect_hand.h"
@@ -13,22 +17,14 @@
 namespace foldyard {
 namespace {
 
-constexpr FoldWay kOffCentre{FoldKind::off_centre, 2, false, false};
-constexpr FoldWay kFlaps{FoldKind::both_edges_in, 3, false, false};
-
-Length mm(int n) { return Length::mm(n); }
-
-Job cushions() {
-  Job job = default_job();
-  job.unit = Unit::mm;
-  Fabric fabric = default_fabric();
-  fabric.width = mm(1500);
-  fabric.selvedge = mm(10);
-  job.rolls = {{"blue", fabric, mm(5000)}};
-  job.panels = {{"seat", mm(450), mm(900), false, true, Worth::whole(3)},
-                {"arm", mm(300), mm(400), true, true, Worth::whole(1)}};
-  return job;
-}
+using test::aimed_worth;
+using test::blue_cushions;
+using test::kFlaps;
+using test::kHalf;
+using test::kOffCentre;
+using test::kOpen;
+using test::kOpenEndToEnd;
+using test::mm;
 
 Hand length_of(Length length) {
   Hand hand;
@@ -36,17 +32,15 @@ Hand length_of(Length length) {
   return hand;
 }
 
-std::int64_t value_of(const Plan& plan) { return plan.aim == Aim::most_worth ? plan.worth.parts() : plan.net.parts(); }
-
 TEST(RollWithin, IsThePlanOfTheWayWhereNothingIsSet) {
-  const Job job = cushions();
+  const Job job = blue_cushions();
   RollPlanner planner(job, 0, Aim::most_worth, {});
   EXPECT_EQ(planner.plan_within(kOffCentre, {})->worth, planner.plan(kOffCentre)->worth);
 }
 
 // Seats are 900 long; of 960 the last 60 are cut off with one cut more.
 TEST(RollWithin, CutsTheRestOffALengthThatIsLongerThanItsPanels) {
-  const Job job = cushions();
+  const Job job = blue_cushions();
   RollPlanner planner(job, 0, Aim::most_worth, {});
   const auto exact = planner.plan_within({}, length_of(mm(900))), longer = planner.plan_within({}, length_of(mm(930)));
   ASSERT_TRUE(exact);
@@ -59,23 +53,22 @@ TEST(RollWithin, CutsTheRestOffALengthThatIsLongerThanItsPanels) {
 }
 
 TEST(RollWithin, RefusesALengthThatCannotBe) {
-  const Job job = cushions();
+  const Job job = blue_cushions();
   RollPlanner planner(job, 0, Aim::most_worth, {});
   EXPECT_EQ(planner.plan_within({}, length_of(mm(200))).problem().sentence(), "open: no panel fits lengths of 200 mm.");
   const auto longer = planner.plan_within({}, length_of(mm(6000)));
   ASSERT_FALSE(longer);
   EXPECT_NE(longer.problem().what.find("longer than the"), std::string::npos);
-  EXPECT_FALSE(planner.plan_within({FoldKind::open, 1, true, true}, length_of(mm(1000) + Length::units(1))));
+  EXPECT_FALSE(planner.plan_within(kOpenEndToEnd, length_of(mm(1000) + Length::units(1))));
 }
 
 TEST(RollWithin, RefusesALineThatCannotLieThere) {
-  const Job job = cushions();
+  const Job job = blue_cushions();
   RollPlanner planner(job, 0, Aim::most_worth, {});
   const auto plan = planner.plan_within(kFlaps, with_line({}, kFlaps, 0, mm(900)));
   ASSERT_FALSE(plan);
   EXPECT_EQ(plan.problem().what, "the folds cannot lie so with the pinned lines where they are");
-  const FoldWay half{FoldKind::selvedge_to_selvedge, 2, false, true};
-  EXPECT_EQ(planner.plan_within(half, with_line({}, half, 0, mm(700))).problem().what,
+  EXPECT_EQ(planner.plan_within(kHalf, with_line({}, kHalf, 0, mm(700))).problem().what,
             "it has one place, with the folds at 750 mm");
 }
 
@@ -115,10 +108,10 @@ TEST_P(EveryHand, KeepsToWhatIsSet) {
     EXPECT_EQ(inspect_plan(job, *plan), std::vector<std::string>());
     EXPECT_EQ(inspect_hand(job, *plan, hand), std::vector<std::string>());
     if (best->aim == Aim::most_worth) {
-      EXPECT_LE(value_of(*plan), value_of(*best));
+      EXPECT_LE(aimed_worth(*plan), aimed_worth(*best));
     }
     if (best->patterns.size() == 1) {
-      EXPECT_GE(value_of(*plan) + 1, value_of(*best));
+      EXPECT_GE(aimed_worth(*plan) + 1, aimed_worth(*best));
     }
   });
 }
@@ -138,7 +131,7 @@ std::int64_t slow_worth_of_length(const test::SmallRoll& r, const FoldWay& way, 
 TEST(RollWithin, GivesOfOneLengthWhatSlowFoldingGivesOpenAndInHalf) {
   const unsigned first = test::first_seed();
   int compared = 0;
-  for (const FoldWay& way : {FoldWay{}, FoldWay{FoldKind::selvedge_to_selvedge, 2, false, true}})
+  for (const FoldWay& way : {kOpen, kHalf})
     for (unsigned seed = first; seed < first + 120 && !HasFailure(); ++seed) {
       const test::SmallRoll r = test::throw_small_roll(seed, true);
       if (!test::folds_evenly(r.cloth, way)) continue;

@@ -2,12 +2,15 @@
 
 #include <gtest/gtest.h>
 
+#include "core/support/fold_ways.h"
+#include "core/support/lengths.h"
 #include "job/defaults.h"
 
 namespace foldyard {
 namespace {
 
-Length mm(int n) { return Length::mm(n); }
+using test::kHalf;
+using test::mm;
 
 // Two lays, one of two lengths of 900 with two seats each, one of a single
 // length of 300 with a pouch.
@@ -94,7 +97,7 @@ TEST_F(TwoLays, TakeTheTimeOfEveryStep) {
   const auto s = [](std::int64_t n) { return Duration::seconds(n); };
   // Each step a power of ten of seconds, so each count is a digit.
   job_.pace = {s(1), s(10), s(100), s(1000), s(10000), 0, s(100000), 0, Worth::whole(36)};
-  plan_.way = {FoldKind::selvedge_to_selvedge, 2, false, true};
+  plan_.way = kHalf;
   for (Pattern& each : plan_.patterns) each.fold.way = plan_.way;
   lay_along(job_, plan_);
   sum_up(job_, plan_);

@@ -4,16 +4,17 @@
 
 #include <algorithm>
 
+#include "core/support/fold_ways.h"
+#include "core/support/lengths.h"
 #include "job/defaults.h"
 #include "job/plan_roll.h"
 
 namespace foldyard {
 namespace {
 
-constexpr FoldWay kOpen{};
-constexpr FoldWay kHalf{FoldKind::selvedge_to_selvedge, 2, false, true};
-
-Length inches(int n) { return Length::inches64(64 * n); }
+using test::inches;
+using test::kHalf;
+using test::kOpen;
 
 Job job_of(Length width, Length selvedge, Length length, std::vector<Panel> panels) {
   Job job = default_job();

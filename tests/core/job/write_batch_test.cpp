@@ -3,6 +3,7 @@
 #include <gtest/gtest.h>
 
 #include "batch/order_pieces.h"
+#include "core/support/fold_ways.h"
 #include "core/support/order_job.h"
 #include "inspect/inspect_batch.h"
 #include "job/length_pricer.h"
@@ -10,20 +11,21 @@
 namespace foldyard {
 namespace {
 
-const std::vector<FoldWay> kOpen = {FoldWay{}};
+using test::kOpenOnly;
 
 // Lengths of three bodies, of six bodies and of pockets, cut from the rolls as asked.
-struct Setting {
+struct WriterSetting {
   Job job;
   Result<BatchCase> c;
   BatchLengths lengths;
   OrderState state;
 
-  explicit Setting(Job j) : job(std::move(j)), c(batch_case(job)), lengths(job, *c), state(empty_state(c->order)) {
+  explicit WriterSetting(Job j)
+      : job(std::move(j)), c(batch_case(job)), lengths(job, *c), state(empty_state(c->order)) {
     for (const std::vector<std::int64_t>& prices : {std::vector<std::int64_t>{1, 0, 0}, {0, 1, 0}}) {
       LengthPricer pricer(job, c->kinds[0].cloth, prices, 40'000'000);
-      for (const PricedLength& l : pricer.lengths(kOpen))
-        if (lengths.pool().size() < 3) lengths.add(0, 0, pricer.pattern(l, kOpen));
+      for (const PricedLength& l : pricer.lengths(kOpenOnly))
+        if (lengths.pool().size() < 3) lengths.add(0, 0, pricer.pattern(l, kOpenOnly));
     }
   }
   void cut(int roll, int length) {
@@ -39,7 +41,7 @@ struct Setting {
 };
 
 TEST(WriteBatch, WritesASoundPlan) {
-  Setting s(test::order_job());
+  WriterSetting s(test::order_job());
   s.cut(0, 0);
   s.cut(0, 1);
   s.cut(0, 2);
@@ -61,7 +63,7 @@ TEST(WriteBatch, WritesASoundPlan) {
 TEST(WriteBatch, CutsOutWhereAStretchIsLeft) {
   Job job = test::order_job();
   job.rolls[0].flaws = {{{Length::mm(2'000), Length::mm(2'100)}, {Length::mm(500), Length::mm(600)}, "stain"}};
-  Setting s(job);
+  WriterSetting s(job);
   s.cut(0, 1);  // 1840 in the 1900 before the flaw
   s.cut(0, 0);
   const BatchPlan plan = s.written();
@@ -73,7 +75,7 @@ TEST(WriteBatch, CutsOutWhereAStretchIsLeft) {
 TEST(WriteBatch, HoldsNoMoreInALayThanTheCutterTakes) {
   Job job = test::order_job();
   job.cutter.most_plies = 2;
-  Setting s(job);
+  WriterSetting s(job);
   for (int n = 0; n < 5; ++n) s.cut(0, 0);
   const BatchPlan plan = s.written();
   EXPECT_EQ(inspect_batch(s.job, plan), std::vector<std::string>());

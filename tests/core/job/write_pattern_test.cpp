@@ -4,10 +4,16 @@
 
 #include <algorithm>
 
+#include "core/support/fold_ways.h"
+#include "core/support/lengths.h"
+
 namespace foldyard {
 namespace {
 
-Length mm(int n) { return Length::mm(n); }
+using test::kHalf;
+using test::kOpenEndToEnd;
+using test::mm;
+using test::mm_rect;
 
 Job job_of_cloth() {
   Job job;
@@ -23,13 +29,11 @@ CutNode node(Rect rect) {
   return n;
 }
 
-Rect rect(int a, int b, int c, int d) { return {{mm(a), mm(b)}, {mm(c), mm(d)}}; }
-
 // Folded in half to 750: cut at 225 and 675, both lower parts taken.
 CutTree half_tree() {
   CutTree tree;
-  tree.nodes = {node(rect(0, 750, 0, 900)), node(rect(0, 225, 0, 900)), node(rect(225, 750, 0, 900)),
-                node(rect(225, 675, 0, 900)), node(rect(675, 750, 0, 900))};
+  tree.nodes = {node(mm_rect(0, 750, 0, 900)), node(mm_rect(0, 225, 0, 900)), node(mm_rect(225, 750, 0, 900)),
+                node(mm_rect(225, 675, 0, 900)), node(mm_rect(675, 750, 0, 900))};
   for (const int cut : {0, 2}) {
     CutNode& n = tree.nodes[static_cast<std::size_t>(cut)];
     n.kind = NodeKind::cut;
@@ -45,7 +49,7 @@ CutTree half_tree() {
 }
 
 Pattern half_pattern(const Job& job) {
-  const FoldPlan fold{{FoldKind::selvedge_to_selvedge, 2, false, true}, {mm(750)}, {1, 0}};
+  const FoldPlan fold{kHalf, {mm(750)}, {1, 0}};
   return write_pattern(job, job.rolls[0], fold, mm(900), half_tree());
 }
 
@@ -53,9 +57,9 @@ TEST(WritePattern, FindsEachPanelFoldedAndFlat) {
   const Pattern p = half_pattern(job_of_cloth());
   ASSERT_EQ(p.panels.size(), 3u);
   // On the fold: 750 ± 225. Through both plies: 750 − 675 … − 225 and mirrored.
-  EXPECT_EQ(p.panels[0], (PlacedPanel{0, false, true, rect(525, 975, 0, 900), rect(0, 225, 0, 900)}));
-  EXPECT_EQ(p.panels[1].flat, rect(75, 525, 0, 900));
-  EXPECT_EQ(p.panels[2].flat, rect(975, 1425, 0, 900));
+  EXPECT_EQ(p.panels[0], (PlacedPanel{0, false, true, mm_rect(525, 975, 0, 900), mm_rect(0, 225, 0, 900)}));
+  EXPECT_EQ(p.panels[1].flat, mm_rect(75, 525, 0, 900));
+  EXPECT_EQ(p.panels[2].flat, mm_rect(975, 1425, 0, 900));
   EXPECT_FALSE(p.panels[1].on_fold);
   EXPECT_EQ(p.worth, Worth::whole(9));
 }
@@ -78,10 +82,10 @@ TEST(WritePattern, PartsRestsFromSelvedges) {
   const auto has = [&](RestKind kind, Rect flat) {
     return std::count(p.rests.begin(), p.rests.end(), Rest{kind, flat}) == 1;
   };
-  EXPECT_TRUE(has(RestKind::selvedge, rect(0, 10, 0, 900)));
-  EXPECT_TRUE(has(RestKind::offcut, rect(10, 75, 0, 900)));
-  EXPECT_TRUE(has(RestKind::offcut, rect(1425, 1490, 0, 900)));
-  EXPECT_TRUE(has(RestKind::selvedge, rect(1490, 1500, 0, 900)));
+  EXPECT_TRUE(has(RestKind::selvedge, mm_rect(0, 10, 0, 900)));
+  EXPECT_TRUE(has(RestKind::offcut, mm_rect(10, 75, 0, 900)));
+  EXPECT_TRUE(has(RestKind::offcut, mm_rect(1425, 1490, 0, 900)));
+  EXPECT_TRUE(has(RestKind::selvedge, mm_rect(1490, 1500, 0, 900)));
 }
 
 TEST(WritePattern, KeepsARestThatIsLargeEnough) {
@@ -105,8 +109,8 @@ TEST(WritePattern, CoversTheClothOnce) {
 TEST(WritePattern, FoldsEndToEndAtHalf) {
   const Job job = job_of_cloth();
   CutTree tree;
-  tree.nodes = {node(rect(0, 1500, 0, 450))};
-  const FoldPlan fold{{FoldKind::open, 1, true, true}, {}, {0}};
+  tree.nodes = {node(mm_rect(0, 1500, 0, 450))};
+  const FoldPlan fold{kOpenEndToEnd, {}, {0}};
   const Pattern p = write_pattern(job, job.rolls[0], fold, mm(900), tree);
   EXPECT_EQ(p.folded_along, mm(450));
   EXPECT_EQ(p.plies, 2);
@@ -117,11 +121,11 @@ TEST(WritePattern, FoldsEndToEndAtHalf) {
 TEST(WithRestBeyond, CutsTheRestOffFirst) {
   const CutTree tree = half_tree(), longer = with_rest_beyond(tree, mm(960));
   ASSERT_EQ(longer.nodes.size(), tree.nodes.size() + 2);
-  EXPECT_EQ(longer.nodes[0].rect, rect(0, 750, 0, 960));
+  EXPECT_EQ(longer.nodes[0].rect, mm_rect(0, 750, 0, 960));
   EXPECT_EQ(longer.nodes[0].direction, Direction::across);
   EXPECT_EQ(longer.nodes[0].at, mm(900));
   EXPECT_EQ(longer.nodes[1].first, tree.nodes[0].first + 1);
-  EXPECT_EQ(longer.nodes[static_cast<std::size_t>(longer.nodes[0].second)].rect, rect(0, 750, 900, 960));
+  EXPECT_EQ(longer.nodes[static_cast<std::size_t>(longer.nodes[0].second)].rect, mm_rect(0, 750, 900, 960));
   EXPECT_EQ(with_rest_beyond(tree, mm(900)), tree);
 }
 

@@ -3,15 +3,15 @@
 #include <gtest/gtest.h>
 
 #include "core/support/dice.h"
+#include "core/support/fold_ways.h"
 #include "job/defaults.h"
 
 namespace foldyard {
 namespace {
 
 using test::Dice;
-
-constexpr FoldWay kOpen{};
-constexpr FoldWay kHalf{FoldKind::selvedge_to_selvedge, 2, false, true};
+using test::kHalf;
+using test::kOpen;
 
 Panel panel(const std::string& name, int across, int along, int worth) {
   Panel p;

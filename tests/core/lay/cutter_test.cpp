@@ -2,10 +2,12 @@
 
 #include <gtest/gtest.h>
 
+#include "core/support/lengths.h"
+
 namespace foldyard {
 namespace {
 
-Length tenths(std::int64_t n) { return Length::units(n * 32); }  // of a millimetre
+using test::tenths;
 
 const Length k25mm = Length::mm(25);
 

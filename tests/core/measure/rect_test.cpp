@@ -2,10 +2,12 @@
 
 #include <gtest/gtest.h>
 
+#include "core/support/lengths.h"
+
 namespace foldyard {
 namespace {
 
-Span mm(std::int64_t from, std::int64_t to) { return {Length::mm(from), Length::mm(to)}; }
+using test::mm;
 
 TEST(Span, ThatOnlyTouchesDoesNotOverlap) {
   EXPECT_FALSE(mm(0, 10).overlaps(mm(10, 20)));

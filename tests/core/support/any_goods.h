@@ -4,12 +4,9 @@
 
 #include "goods/sewn.h"
 #include "core/support/dice.h"
+#include "core/support/lengths.h"
 
 namespace foldyard::test {
-
-inline Length tenths(std::int64_t n) { return Length::units(n * 32); }  // of a millimetre
-inline Length sixteenths(std::int64_t n) { return Length::inches64(n * 4); }  // of an inch
-inline Length inches(std::int64_t n) { return Length::inches64(n * 64); }
 
 inline Goods goods_of(GoodsKind kind, Length width, Length height, Length depth, Length seam,
                       Length hem) {

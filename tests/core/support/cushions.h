@@ -22,6 +22,14 @@ inline Job cushions() {
   return job;
 }
 
+// The same from a blue roll, with texts in millimetres.
+inline Job blue_cushions() {
+  Job job = cushions();
+  job.unit = Unit::mm;
+  job.rolls = {cushion_cloth("blue")};
+  return job;
+}
+
 // At most 7 seats and 5 arms.
 inline Job few_cushions() {
   Job job = cushions();

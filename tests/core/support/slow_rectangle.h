@@ -26,6 +26,7 @@ struct SlowAim {
 
   std::int64_t cut(int travel) const { return per_cut + per_unit * travel; }
 };
+inline constexpr SlowAim kWorthFirst{true, 1000, 1};
 
 // gain of one copy, cost for all copies together.
 struct SlowCell {

@@ -4,6 +4,9 @@
 // A line of pieces of panel 0 from either cloth, one of two of panel 1 from the
 // first. Lengths of 10 and of 6 units, and an allowance of none.
 
+#include <gtest/gtest.h>
+
+#include "batch/order_pieces.h"
 #include "batch/order_state.h"
 
 namespace foldyard::test {
@@ -31,6 +34,17 @@ inline LengthPool small_pool() {
   return {{0, 0, Length::units(10), {3, 0}, 1, each, lay},
           {0, 0, Length::units(6), {1, 2}, 1, each, lay},
           {0, 1, Length::units(12), {3, 3}, 2, each, lay}};
+}
+
+// Of its panels, in any unit.
+inline const std::vector<std::int64_t> kAreas = {4, 3};
+
+// Two lengths of 6 from the first roll, and the pieces of the second line that they make.
+inline OrderState two_of_six(const OrderCase& order, const LengthPool& pool) {
+  OrderState state = empty_state(order);
+  for (int n = 0; n < 2; ++n) EXPECT_TRUE(cut_from(order.rolls[0], state.rolls[0], pool, 1));
+  state.pieces = pieces_from(order, yield_of(order, state, pool), state.pieces);
+  return state;
 }
 
 }  // namespace foldyard::test

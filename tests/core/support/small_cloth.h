@@ -13,6 +13,9 @@
 
 namespace foldyard::test {
 
+// A fold trim and a flap of a unit, and a table on which any cloth lies.
+inline constexpr FoldLimits kDeepTable{Length::units(1), Length::units(1), Length::units(2000)};
+
 struct SmallCase {
   std::vector<Panel> panels;
   SlowCloth cloth;

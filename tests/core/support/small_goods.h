@@ -33,6 +33,11 @@ inline std::vector<SlowShape> slow_shapes(const std::vector<Panel>& panels, bool
   return shapes;
 }
 
+// Of panel 0, which may be cut on the fold.
+inline Shape shape(std::int64_t across, std::int64_t along, std::int64_t gain) {
+  return {Length::units(across), Length::units(along), 0, false, true, gain};
+}
+
 // The same for the search.
 inline std::vector<Shape> shapes_with_worth(const std::vector<Panel>& panels, Nap nap) {
   Fabric fabric;
