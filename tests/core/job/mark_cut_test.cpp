@@ -9,6 +9,7 @@
 #include "job/kept_length.h"
 #include "job/limits.h"
 #include "job/yield_range.h"
+#include "measure/index.h"
 
 namespace foldyard {
 namespace {
@@ -107,6 +108,25 @@ TEST(MarkCut, KeepsAnEstimatedRollThatMayHoldMore) {
   EXPECT_FALSE(check_job(*next)) << check_job(*next)->sentence();
   // Nothing is sure to be left: nothing is planned on it until it is measured.
   EXPECT_TRUE(is_estimated(marked(next).rolls[0]));
+}
+
+// Nothing can be left by its figures: a roll of which no more is known than that it stays.
+TEST(MarkCut, ForgetsTheFiguresOfARollThatIsCutToItsEnd) {
+  SoundBatch batch = four_lays();
+  guess_length(batch.job);
+  Roll& blue = batch.job.rolls[0];
+  blue.measured = ByDiameters{{Length::mm(100), {}}, {Length::mm(50), {}}, {Length::mm(1), {}}};
+  blue.length = estimate_of(blue)->least;
+  for (Plan& plan : batch.plan.rolls) {
+    plan.remnant_kept = false;
+    plan.lengths[1].on_roll.to = batch.job.rolls[ix(plan.roll)].length;
+  }
+  const Result<Job> next = mark_cut(batch.job, batch.plan, all_cut(batch.plan, "Monday"));
+  ASSERT_EQ(marked(next).rolls.size(), 1u);
+  EXPECT_EQ(marked(next).rolls[0].name, "blue");
+  EXPECT_EQ(marked(next).rolls[0].length, kLeastLeft);
+  EXPECT_FALSE(marked(next).rolls[0].measured);
+  EXPECT_FALSE(check_job(*next)) << check_job(*next)->sentence();
 }
 
 TEST(MarkCut, SquaresTheFreeEndOnce) {
