@@ -89,6 +89,15 @@ TEST(Refused, AreFiguresThatSayNothing) {
   EXPECT_FALSE(corrected(ByDiameters{about(238), about(50), about(1)}, Length(), Length::mm(1400)));
 }
 
+TEST(Refused, IsNoCorrectionByALengthThatWasNotFound) {
+  const RollMeasure measures[] = {test::some_diameters(), test::some_turns(), test::some_weight()};
+  for (const RollMeasure& measure : measures) {
+    const Result<RollMeasure> next = corrected(measure, Length(), Length::mm(1400));
+    ASSERT_FALSE(next) << measure.index();
+    EXPECT_EQ(next.problem().where, "length") << measure.index();
+  }
+}
+
 TEST(Refused, IsNoRollOfTheLongestLength) {
   EXPECT_TRUE(thickness_of_roll(about(1200), about(50), {kLongest, Length()}));
 }

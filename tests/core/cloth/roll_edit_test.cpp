@@ -46,6 +46,17 @@ TEST(WithWidth, EstimatesTheLengthByWeightAnew) {
   EXPECT_EQ(with_width(roll, Length()).length, Length::mm(20'000));
 }
 
+// At a width of 1 mm the same cloth would be 28 km long, and wider than a kilometre there is none.
+TEST(WithWidth, LeavesTheLengthWhereTheFiguresGiveNone) {
+  Roll roll = a_roll();
+  roll.measured = ByWeight{{7'000, 0}, {0, 0}, {2'500, 0}};
+  for (const Length width : {Length::mm(1), kLongest + Length::units(1)}) {
+    EXPECT_EQ(with_width(roll, width).length, Length::mm(20'000));
+    EXPECT_EQ(with_width(roll, width).fabric.width, width);
+  }
+  EXPECT_LT(with_width(roll, Length::mm(28)).length, kLongest + Length::units(1));
+}
+
 TEST(WithLength, OfAMeasuredRollIsFound) {
   Roll roll = a_roll();
   EXPECT_FALSE(with_length(roll, Length::mm(5000)).is_found);

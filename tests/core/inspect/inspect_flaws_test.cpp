@@ -75,6 +75,19 @@ TEST(InspectFlaws, FindsEveryWrongListOfLostPanels) {
        {"Lost panel 3: it names no panel of a length."}},
       {"no such panel", stained, [](Sound& s) { s.plan.lost.push_back({1, 3, 0}); },
        {"Lost panel 3: it names no panel of a length."}},
+      {"a length before the first", stained,
+       [](Sound& s) { s.plan.lost.insert(s.plan.lost.begin(), {-1, 0, 0}); },
+       {"Lost panel 1: it names no panel of a length."}},
+      {"a panel before the first", stained, [](Sound& s) { s.plan.lost.push_back({1, -1, 0}); },
+       {"Lost panel 3: it names no panel of a length."}},
+      {"lengths out of order", stained,
+       [](Sound& s) {
+         s.plan.lost[1].length = 1;
+         std::swap(s.plan.lost[0], s.plan.lost[1]);
+       },
+       {"Length 2: panel 2 (carrier) is given as lost but touches no flaw.",
+        "Length 1: panel 2 (carrier) touches flaw 1 but counts as whole.",
+        "The lost panels are not given once each in the order of lengths and panels."}},
       {"out of order", stained, [](Sound& s) { std::swap(s.plan.lost[0], s.plan.lost[1]); },
        {"The lost panels are not given once each in the order of lengths and panels."}},
       {"twice", stained, [](Sound& s) { s.plan.lost.push_back({0, 1, 0}); },

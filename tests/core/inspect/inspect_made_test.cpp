@@ -11,6 +11,12 @@ TEST(InspectMade, HoldsEachLineAgainstWhatItAsks) {
         {"Pieces are made of a line or a cloth (red) that the job does not have."}},
        {"no such line", [](SoundBatch& b) { b.plan.made[1].line = 1; },
         {"Pieces are made of a line or a cloth (green) that the job does not have."}},
+       {"a line before the first", [](SoundBatch& b) { b.plan.made[0].line = -1; },
+        {"Pieces are made of a line or a cloth (blue) that the job does not have."}},
+       {"lack of no such line", [](SoundBatch& b) { b.plan.shortfalls = {{1, 1, "blue", {}}}; },
+        {"Something lacks of a line or a cloth (blue) that the job does not have."}},
+       {"lack of a line before the first", [](SoundBatch& b) { b.plan.shortfalls = {{-1, 1, "blue", {}}}; },
+        {"Something lacks of a line or a cloth (blue) that the job does not have."}},
        {"lack of no such cloth", [](SoundBatch& b) { b.plan.shortfalls = {{0, 1, "red", {}}}; },
         {"Something lacks of a line or a cloth (red) that the job does not have."}},
        {"out of order", [](SoundBatch& b) { std::swap(b.plan.made[0], b.plan.made[1]); },
@@ -41,6 +47,12 @@ TEST(InspectMade, WantsEveryLackSaid) {
                  {"Line 1 (bag): it lacks 1 pieces or more, of which 0 are said to lack."}},
                 {"of a mark", [](SoundBatch& b) { b.line().rules = {{"leafy", 4, {}}}; },
                  {"Line 1 (bag): it lacks 1 pieces or more, of which 0 are said to lack."}},
+                {"said to lack nothing",
+                 [](SoundBatch& b) {
+                   b.line().each_at_least = 4;
+                   b.plan.shortfalls = {{0, 0, "blue", {}}, {0, 1, "blue", {}}};
+                 },
+                 {"Line 1 (bag): a shortfall lacks nothing."}},
                 {"said without need", [](SoundBatch& b) { b.plan.shortfalls = {{0, 1, "blue", {}}}; },
                  {"Line 1 (bag): it is served and is said to lack 1 pieces."}}});
 }

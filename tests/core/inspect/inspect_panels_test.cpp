@@ -161,6 +161,31 @@ TEST(InspectPanels, FindsPanelsWhereNoneCanBe) {
   });
 }
 
+// A panel that is cut to an odd number of units cannot be the least even one.
+TEST(InspectPanels, FindsPanelsCutForTheWashToAnOddSize) {
+  Sound sound = quarters();
+  sound.roll().fabric.shrinkage = {300, 400};
+  sound.job.panels[0].across = Length::mm(432);
+  sound.job.panels[0].along = Length::mm(873);
+  placed(sound, 0).flat.along.to += Length::units(1);
+  const auto found = inspect_plan(sound.job, sound.plan);
+  ASSERT_FALSE(found.empty());
+  EXPECT_EQ(found.front(), "Pattern 1: panel 1 (carrier) is not cut to its size.");
+}
+
+// The ends meet at 900, from where the carrier reaches to the end of its ply.
+TEST(InspectPanels, FindsAPanelThatNoCutFreesFromTheEndFold) {
+  Sound sound = bare({test::kOpenEndToEnd, {}, {0}, 1500, 2, 1800});
+  cut_along(sound, 0, 10);
+  cut_along(sound, 2, 460);
+  take(sound, 3, 0, false, {{mm_rect(10, 460, 900, 1800)}});
+  list_cuts(sound);
+  fill_rests(sound);
+  settle(sound);
+  EXPECT_EQ(inspect_plan(sound.job, sound.plan),
+            std::vector<std::string>{"Pattern 1: panel 1 (carrier) ends on a fold edge, where no cut frees it."});
+}
+
 TEST(InspectPanels, FindsAPanelThatNoCutFreesFromTheFold) {
   const Sound sound = unfreed();
   EXPECT_EQ(

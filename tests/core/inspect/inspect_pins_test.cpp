@@ -1,6 +1,7 @@
 #include <gtest/gtest.h>
 
 #include "core/inspect/sound_batch.h"
+#include "inspect/inspect_batch.h"
 
 namespace foldyard {
 namespace {
@@ -52,6 +53,36 @@ TEST(InspectPins, FindsEachLengthThatIsKept) {
                    b.job.order.kept[0].length += Length::mm(1);
                  },
                  {"blue: a length that is kept 1 times is cut 0 times."}}});
+}
+
+// Of the first length of blue: cut at 225, taken, cut at 675, taken, left.
+TEST(InspectPins, FindsALengthOnlyWhereEveryStepIsTheSame) {
+  const std::vector<void (*)(KeptLength&)> changes{
+      [](KeptLength& k) { k.way.plain = !k.way.plain; },
+      [](KeptLength& k) { k.lines[0] += Length::mm(1); },
+      [](KeptLength& k) { k.steps.push_back({}); },
+      [](KeptLength& k) { k.steps.pop_back(); },
+      [](KeptLength& k) { k.steps[1].kind = NodeKind::leave; },
+      [](KeptLength& k) { k.steps[1].panel = 1; },
+      [](KeptLength& k) { k.steps[1].turned = true; },
+      [](KeptLength& k) { k.steps[2].direction = Direction::across; }};
+  for (std::size_t i = 0; i < changes.size(); ++i) {
+    SoundBatch batch = sound_batch();
+    batch.job.order.kept = {of_blue(batch, 2)};
+    EXPECT_EQ(inspect_batch(batch.job, batch.plan), std::vector<std::string>());
+    changes[i](batch.job.order.kept[0]);
+    EXPECT_EQ(inspect_batch(batch.job, batch.plan),
+              std::vector<std::string>{"blue: a length that is kept 2 times is cut 0 times."})
+        << i;
+  }
+}
+
+// What names cloths of its own may come from any roll of them.
+TEST(InspectPins, LeavesALiningOutOfWhatComesFromTheRollOfALine) {
+  SoundBatch batch = sound_batch();
+  batch.line().roll = "green";
+  batch.job.products[0].panels[0].from = {"blue", "leafy"};
+  EXPECT_EQ(inspect_batch(batch.job, batch.plan), std::vector<std::string>{"Line 1 (bag): blue may not serve."});
 }
 
 // Six bags of two carriers; three are of green, which is cut for six carriers.

@@ -110,6 +110,30 @@ TEST(InspectRoll, FindsLaysThatDoNotHoldTheirLengths) {
   });
 }
 
+// What is squared already is squared no more: both lengths lie 20 further to the free end, and
+// with both ends square the remnant reaches to the end of the roll.
+Sound squared_already(Squared squared) {
+  Sound s = selvedge_to_selvedge();
+  s.roll().squared = squared;
+  for (LengthOnRoll& length : s.plan.lengths)
+    length.on_roll = {length.on_roll.from - Length::mm(20), length.on_roll.to - Length::mm(20)};
+  s.plan.remnant.from = s.plan.remnant.from - Length::mm(20);
+  if (squared == Squared::both) s.plan.remnant.to = s.roll().length;
+  return s;
+}
+
+TEST(InspectRoll, PassesEndsThatAreSquareAlready) {
+  for (const Squared squared : {Squared::free_end, Squared::both}) {
+    Sound s = squared_already(squared);
+    EXPECT_EQ(inspect_plan(s.job, s.plan), std::vector<std::string>());
+    s.plan.remnant.to = squared == Squared::both ? s.roll().length - Length::mm(20) : s.roll().length;
+    EXPECT_EQ(inspect_plan(s.job, s.plan).size(), 1u);
+    s = squared_already(squared);
+    s.roll().squared = Squared::none;
+    EXPECT_EQ(inspect_plan(s.job, s.plan).front(), "Length 1: it begins at 0 mm on the roll and not at 20 mm.");
+  }
+}
+
 }  // namespace
 
 }  // namespace foldyard

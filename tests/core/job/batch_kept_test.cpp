@@ -16,6 +16,7 @@ namespace {
 
 using test::few_rounds;
 using test::kHalf;
+using test::kPlainFanOf5;
 
 // A body and the rest left, 960 long: with its allowance 1 m of roll.
 KeptLength one_body(const std::string& roll, std::int64_t count) {
@@ -86,6 +87,57 @@ TEST(BatchKept, KeepsWhatNoPieceNeeds) {
   job.order.kept = {one_body("moss 1", 2)};
   const Result<BatchPlan> plan = plan_batch(job, few_rounds(20));
   expect_sound(job, plan);
+}
+
+TEST(BatchKept, RefusesThemOnARollThatIsTooShortForAnyAndWhatCanNoLongerBeCut) {
+  Job job = test::order_job();
+  job.order.kept = {one_body("moss 2", 1)};
+  job.rolls[1].length = Length::mm(240);  // its squared ends and one allowance
+  EXPECT_EQ(batch_case(job).problem().sentence(),
+            "order.kept: lengths kept on \"moss 2\" find no room; let one of them go and plan again.");
+  job.rolls[1].length = Length::mm(1'199);  // a millimetre too short
+  const Result<BatchPlan> plan = plan_batch(job, few_rounds(1));
+  ASSERT_FALSE(plan);
+  EXPECT_EQ(plan.problem().sentence(),
+            "order.kept: the length kept on \"moss 2\" can no longer be cut so: the roll is too short for it; let it "
+            "go and plan again.");
+}
+
+// A fan of more legs than are folded now is folded still where it is kept.
+TEST(BatchKept, IsFoldedByAWayThatNoOtherLengthIs) {
+  Job job = test::order_job();
+  job.longest_fan = 3;
+  const std::size_t others = batch_case(job)->kinds[0].ways.size();
+  KeptLength fan = one_body("moss 2", 1);
+  fan.way = kPlainFanOf5;
+  fan.lines = {Length::mm(280), Length::mm(560), Length::mm(840), Length::mm(1'120)};
+  fan.steps = {{}};
+  job.order.kept = {fan, one_body("moss 2", 1), fan};
+  const Result<BatchCase> c = batch_case(job);
+  ASSERT_TRUE(c) << c.problem().sentence();
+  ASSERT_EQ(c->kinds[0].ways.size(), others + 1);
+  EXPECT_EQ(c->kinds[0].ways.back(), kPlainFanOf5);
+  EXPECT_EQ(c->kept[0].way, static_cast<int>(others));
+  EXPECT_EQ(c->kept[1].way, 0);
+  EXPECT_EQ(c->kept[2].way, c->kept[0].way);
+}
+
+TEST(BatchKept, RefusesThoseThatGiveMoreOfAPanelThanMayBeCut) {
+  Job job = test::order_job();
+  job.order.lines[0].must = 2;
+  job.panels[0].at_most = 2;
+  job.order.kept = {one_body("moss 1", 2)};
+  BatchBudget budget = few_rounds(1);
+  int told = 0;
+  budget.found = [&](const BatchPlan&) { ++told; };
+  expect_sound(job, plan_batch(job, budget));
+  EXPECT_GT(told, 0);
+  told = 0;
+  job.order.kept[0].count = 3;
+  EXPECT_EQ(plan_batch(job, budget).problem().sentence(),
+            "panels[0].at_most: the lengths that serve the order give 3 of body, and at most 2 may be cut; take the limit "
+            "off the panel, or let lengths go that are kept.");
+  EXPECT_EQ(told, 0);
 }
 
 // Orders by dice, with rolls left out or forced, a line kept on a roll, flaws, a repeat, panels

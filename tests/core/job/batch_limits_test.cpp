@@ -2,12 +2,17 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
+
 #include "batch/order_pieces.h"
+#include "core/support/fold_ways.h"
 #include "core/support/order_job.h"
 #include "job/length_pricer.h"
 
 namespace foldyard {
 namespace {
+
+using test::kHalf;
 
 // A length with more than one pocket, of which the order takes one.
 struct OneOfMany {
@@ -41,12 +46,53 @@ TEST(BatchLimits, LeavesSparePanelsUncut) {
   EXPECT_EQ(lengths.pool()[static_cast<std::size_t>(held.rolls[0].lengths[0].length)].size, lengths.pool()[0].size);
 }
 
+// All plies of a take are cut or left together: of three that are spare, two would be left with
+// one that is taken.
+TEST(BatchLimits, LeavesNoMoreUncutThanAreSpare) {
+  OneOfMany of;
+  of.job.panels[1].on_fold = false;
+  BatchLengths lengths(of.job, of.c);
+  const std::vector<std::int64_t> prices{0, 5, 0};
+  LengthPricer pricer(of.job, of.c.kinds[0].cloth, prices, 1'000'000);
+  const auto priced = pricer.lengths(std::vector<FoldWay>{kHalf});
+  ASSERT_FALSE(priced.empty());
+  const int way = static_cast<int>(std::find(of.c.kinds[0].ways.begin(), of.c.kinds[0].ways.end(), kHalf) - of.c.kinds[0].ways.begin());
+  const int length = lengths.add(0, way, pricer.pattern(priced.back(), {kHalf}));  // the longest
+  const std::int64_t many = lengths.pool()[0].yield[1];
+  ASSERT_GE(many, 6);
+  OrderState state = empty_state(of.c.order);
+  state.rolls[0].lengths = {{length, 0}};
+  for (const std::int64_t spare : {3, 4}) {
+    of.c.order.lines[0].must = many - spare;
+    of.job.panels[1].at_most = many - spare;
+    state.pieces = pieces_from(of.c.order, yield_of(of.c.order, state, lengths.pool()), empty_state(of.c.order).pieces);
+    const OrderState held = hold_limits(of.job, of.c, lengths, state);
+    EXPECT_EQ(yield_of(of.c.order, held, lengths.pool())[0][1], spare == 3 ? many : many - 4);
+  }
+}
+
+// Whatever is cut of it, a length stays on its roll.
+TEST(BatchLimits, StaysAsItIsWhereAllOfALengthIsSpare) {
+  OneOfMany of;
+  of.job.panels[1].at_most = 1;
+  BatchLengths lengths(of.job, of.c);
+  const std::vector<std::int64_t> prices{0, 5, 0};
+  LengthPricer pricer(of.job, of.c.kinds[0].cloth, prices, 1'000'000);
+  const int length = lengths.add(0, 0, pricer.pattern(pricer.lengths({FoldWay{}})[0], {FoldWay{}}));
+  OrderState state = empty_state(of.c.order);
+  state.rolls[0].lengths = {{length, 0}, {length, 0}};
+  const OrderState held = hold_limits(of.job, of.c, lengths, state);
+  EXPECT_EQ(held.rolls[0].lengths, state.rolls[0].lengths);
+}
+
 TEST(BatchLimits, CountsWhatIsOnHand) {
   OneOfMany of;
   of.job.order.lines[0].must = 5;
   of.job.panels[1].at_most = 3;
   ASSERT_TRUE(over_limit(of.job));
-  of.job.on_hand = {{1, "moss", {}, 2}};
+  of.job.on_hand = {{0, "moss", {}, 9}};  // another panel
+  ASSERT_TRUE(over_limit(of.job));
+  of.job.on_hand.push_back({1, "moss", {}, 2});
   EXPECT_FALSE(over_limit(of.job));
 }
 

@@ -3,10 +3,9 @@
 #include <gtest/gtest.h>
 
 #include "core/support/cushions.h"
-#include "core/support/fold_ways.h"
+#include "core/support/planned.h"
 #include "inspect/inspect_plan.h"
 #include "job/defaults.h"
-#include "job/plan_roll.h"
 
 namespace foldyard {
 namespace {
@@ -38,6 +37,20 @@ TEST(CutBack, LeavesWholeTakesUncut) {
       EXPECT_LE(less->cuts.size(), whole.cuts.size());
     }
   }
+}
+
+TEST(CutBack, DropsATakeThatGivesNoPanel) {
+  Job job = carriers_off_the_fold();
+  job.panels[0].across = Length::mm(200);  // three beside each other on each side of the fold
+  Pattern whole = test::planned(job, kHalf).patterns.front();
+  const PlacedPanel first = whole.panels.front();
+  ASSERT_NE(whole.panels.back().folded, first.folded);
+  std::erase_if(whole.panels, [&](const PlacedPanel& p) { return p.folded == first.folded; });
+  const auto less = cut_back(job, job.rolls[0], whole, {kNoLimit});
+  ASSERT_TRUE(less);
+  EXPECT_EQ(less->panels.size(), whole.panels.size());
+  whole.panels.clear();
+  EXPECT_FALSE(cut_back(job, job.rolls[0], whole, {kNoLimit}));
 }
 
 TEST(CutBack, LeavesAPatternWithinTheLimitsAsItIs) {

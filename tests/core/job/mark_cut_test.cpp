@@ -4,9 +4,12 @@
 
 #include "cloth/roll_estimate.h"
 #include "core/inspect/sound_batch.h"
+#include "core/support/lengths.h"
 #include "job/check_job.h"
 #include "job/kept_length.h"
+#include "job/limits.h"
 #include "job/yield_range.h"
+#include "measure/index.h"
 
 namespace foldyard {
 namespace {
@@ -107,6 +110,25 @@ TEST(MarkCut, KeepsAnEstimatedRollThatMayHoldMore) {
   EXPECT_TRUE(is_estimated(marked(next).rolls[0]));
 }
 
+// Nothing can be left by its figures: a roll of which no more is known than that it stays.
+TEST(MarkCut, ForgetsTheFiguresOfARollThatIsCutToItsEnd) {
+  SoundBatch batch = four_lays();
+  guess_length(batch.job);
+  Roll& blue = batch.job.rolls[0];
+  blue.measured = ByDiameters{{Length::mm(100), {}}, {Length::mm(50), {}}, {Length::mm(1), {}}};
+  blue.length = estimate_of(blue)->least;
+  for (Plan& plan : batch.plan.rolls) {
+    plan.remnant_kept = false;
+    plan.lengths[1].on_roll.to = batch.job.rolls[ix(plan.roll)].length;
+  }
+  const Result<Job> next = mark_cut(batch.job, batch.plan, all_cut(batch.plan, "Monday"));
+  ASSERT_EQ(marked(next).rolls.size(), 1u);
+  EXPECT_EQ(marked(next).rolls[0].name, "blue");
+  EXPECT_EQ(marked(next).rolls[0].length, kLeastLeft);
+  EXPECT_FALSE(marked(next).rolls[0].measured);
+  EXPECT_FALSE(check_job(*next)) << check_job(*next)->sentence();
+}
+
 TEST(MarkCut, SquaresTheFreeEndOnce) {
   const SoundBatch batch = four_lays();
   const Result<Job> first = mark_cut(batch.job, batch.plan, {"Monday", {0}});
@@ -195,6 +217,10 @@ TEST(MarkCut, MovesTheRepeatWithTheFreeEnd) {
   batch.job.rolls[0].fabric.repeat.start_along = Length::mm(30);
   // 30 − 930 is 900 before the new end: three repeats of 320 later it is at 60.
   EXPECT_EQ(marked(mark_cut(batch.job, batch.plan, {"Monday", {0}})).rolls[0].fabric.repeat.start_along, Length::mm(60));
+  // With a longer repeat the start lies behind the new end, by what is left of it.
+  batch.job.rolls[0].fabric.repeat.along = Length::mm(1'000);
+  batch.job.rolls[0].fabric.repeat.start_along = Length::mm(950);
+  EXPECT_EQ(marked(mark_cut(batch.job, batch.plan, {"Monday", {0}})).rolls[0].fabric.repeat.start_along, Length::mm(20));
 }
 
 TEST(MarkCut, RefusesWhatCannotBe) {
@@ -210,6 +236,78 @@ TEST(MarkCut, RefusesWhatCannotBe) {
             "4 panels are said to be spoilt of the 3 that were cut from blue; count them again.");
   EXPECT_EQ(says({"", {0}, {}, {{0, Length::mm(5'001)}}}),
             "\"blue\" is said to hold more than before it was cut; measure it again.");
+}
+
+TEST(MarkCut, RefusesALayBeforeTheFirstAndFewerThanNoneSpoilt) {
+  const SoundBatch batch = four_lays();
+  EXPECT_EQ(mark_cut(batch.job, batch.plan, {"", {-1}}).problem().sentence(), "the plan has no lay 0; it has 1 to 4.");
+  const Result<Job> fewer = mark_cut(batch.job, batch.plan, {"", {0}, {{0, "blue", {}, -1}}});
+  ASSERT_FALSE(fewer);
+  EXPECT_EQ(fewer.problem().next, say("count them again"));
+}
+
+TEST(MarkCut, HasNothingOnHandOfWhatWasSpoiltToTheLast) {
+  const SoundBatch batch = four_lays();
+  const CutReport report{"Monday", {0, 2}, {{0, "blue", {}, 3}, {0, "green", {}, 0}}};
+  const Result<Job> next = mark_cut(batch.job, batch.plan, report);
+  EXPECT_EQ(marked(next).on_hand, (std::vector<CutPanels>{{0, "green", {"leafy"}, 3}}));
+  const CutRecord& record = marked(next).history[0];
+  EXPECT_EQ(record.panels, marked(next).on_hand);
+  EXPECT_EQ(record.spoilt, (std::vector<CutPanels>{{0, "blue", {}, 3}}));
+}
+
+// The first panel of the second length touches a flaw.
+TEST(MarkCut, CountsNoPanelThatAFlawSpoils) {
+  SoundBatch batch = four_lays();
+  batch.job.rolls[0].flaws = {{test::mm(2'000, 2'010), test::mm(0, 50), "knot"}};
+  batch.plan.rolls[0].lost = {{1, 0, 0}};
+  EXPECT_EQ(marked(mark_cut(batch.job, batch.plan, {"", {0}})).on_hand[0].count, 3);
+  EXPECT_EQ(marked(mark_cut(batch.job, batch.plan, {"", {0, 1}})).on_hand[0].count, 5);
+}
+
+TEST(MarkCut, AddsOnlyToTheSamePanelOfTheSameCloth) {
+  SoundBatch batch = four_lays();
+  batch.job.on_hand = {{1, "blue", {}, 7}, {0, "green", {"leafy"}, 8}, {0, "blue", {}, 9}};
+  const Result<Job> next = mark_cut(batch.job, batch.plan, {"", {0}});
+  EXPECT_EQ(marked(next).on_hand,
+            (std::vector<CutPanels>{{1, "blue", {}, 7}, {0, "green", {"leafy"}, 8}, {0, "blue", {}, 12}}));
+}
+
+TEST(MarkCut, ForgetsTheOldestOfTooManyRecords) {
+  SoundBatch batch = four_lays();
+  for (std::size_t i = 0; i < limits::kMostRecords; ++i) batch.job.history.push_back({std::to_string(i), 1, {}});
+  const Result<Job> next = mark_cut(batch.job, batch.plan, {"Monday", {0}});
+  ASSERT_EQ(marked(next).history.size(), limits::kMostRecords);
+  EXPECT_EQ(marked(next).history.front().when, "1");
+  EXPECT_EQ(marked(next).history.back().when, "Monday");
+  EXPECT_EQ(marked(next).history.back().rolls.size(), 1u);
+}
+
+// One of two equal lengths is kept; what is kept on the other roll, or cut otherwise, stays.
+TEST(MarkCut, LetsGoOnlyOfWhatIsCut) {
+  SoundBatch batch = four_lays();
+  KeptLength other = kept_length(batch.job, batch.plan.rolls[0], 0);
+  other.steps[0].at += Length::mm(1);
+  const KeptLength green = kept_length(batch.job, batch.plan.rolls[1], 0);
+  batch.job.order.kept = {green, other, kept_length(batch.job, batch.plan.rolls[0], 0)};
+  const Result<Job> next = mark_cut(batch.job, batch.plan, {"Monday", {0, 1}});
+  EXPECT_EQ(marked(next).order.kept, (std::vector<KeptLength>{green, other}));
+}
+
+TEST(MarkCut, PutsNoRemnantOnTheShelfThatIsFlawedOrNarrowerThanTheRepeat) {
+  SoundBatch batch = four_lays();
+  batch.plan.rolls[0].patterns[0].rests = {{RestKind::remnant, {test::mm(700, 1'490), test::mm(100, 900)}}};
+  // The length begins at 20, its pattern 5 behind that; so the rest lies from 125 on.
+  batch.job.rolls[0].flaws = {{test::mm(115, 125), test::mm(700, 800), "stain"}};
+  const auto shelf = [&] { return marked(mark_cut(batch.job, batch.plan, {"", {0}})).rolls.size(); };
+  EXPECT_EQ(shelf(), 3u);
+  batch.job.rolls[0].flaws[0].along.to = Length::mm(126);
+  EXPECT_EQ(shelf(), 2u);
+  batch.job.rolls[0].flaws.clear();
+  batch.job.rolls[0].fabric.repeat.across = Length::mm(790);
+  EXPECT_EQ(shelf(), 3u);
+  batch.job.rolls[0].fabric.repeat.across = Length::mm(791);
+  EXPECT_EQ(shelf(), 2u);
 }
 
 TEST(MarkCut, LeavesAJobThatStands) {

@@ -2,7 +2,10 @@
 
 #include <gtest/gtest.h>
 
+#include <functional>
 #include <limits>
+#include <utility>
+#include <vector>
 
 namespace foldyard {
 namespace {
@@ -83,6 +86,102 @@ TEST(LpSolver, RefusesWhatIsNoNumber) {
   ASSERT_TRUE(later.solve());
   later.set_cost(x, nan);
   EXPECT_FALSE(later.solve());
+}
+
+// Least x + y with x + y ≥ 1, and a cost of 1; x is column 0, the sum is row 0.
+LpSolver small_model() {
+  LpSolver lp;
+  const int sum = lp.add_row(1, kNoLimit);
+  lp.add_column(1, 5, {{sum, 1}});
+  lp.add_column(1, 5, {{sum, 1}});
+  return lp;
+}
+
+TEST(LpSolver, RefusesEachNumberThatIsNotFinite) {
+  for (const double no_number : {std::numeric_limits<double>::quiet_NaN(), std::numeric_limits<double>::infinity(),
+                                 -std::numeric_limits<double>::infinity()}) {
+    const std::vector<std::function<void(LpSolver&)>> breaks{
+        [&](LpSolver& lp) { lp.add_row(no_number, 1); },
+        [&](LpSolver& lp) { lp.add_row(0, no_number); },
+        [&](LpSolver& lp) { lp.add_column(no_number, 1, {}); },
+        [&](LpSolver& lp) { lp.add_column(1, no_number, {}); },
+        [&](LpSolver& lp) { lp.add_column(1, 1, {{0, no_number}}); },
+        [&](LpSolver& lp) { lp.set_row(0, no_number, 1); },
+        [&](LpSolver& lp) { lp.set_row(0, 0, no_number); },
+        [&](LpSolver& lp) { lp.set_cost(0, no_number); },
+        [&](LpSolver& lp) { lp.set_most(0, no_number); }};
+    for (std::size_t i = 0; i < breaks.size(); ++i) {
+      LpSolver lp = small_model();
+      ASSERT_TRUE(lp.solve());
+      breaks[i](lp);
+      EXPECT_FALSE(lp.solve()) << no_number << " in way " << i;
+    }
+  }
+}
+
+TEST(LpSolver, RefusesLimitsThatCrossAndRowsAndColumnsThereAreNoneOf) {
+  const std::vector<std::function<void(LpSolver&)>> breaks{
+      [](LpSolver& lp) { lp.add_row(2, 1); },
+      [](LpSolver& lp) { lp.add_column(1, -1, {}); },
+      [](LpSolver& lp) { lp.add_column(1, 1, {{-1, 1}}); },
+      [](LpSolver& lp) { lp.add_column(1, 1, {{1, 1}}); },
+      [](LpSolver& lp) { lp.set_row(0, 2, 1); },
+      [](LpSolver& lp) { lp.set_row(-1, 0, 1); },
+      [](LpSolver& lp) { lp.set_row(1, 0, 1); },
+      [](LpSolver& lp) { lp.set_cost(-1, 1); },
+      [](LpSolver& lp) { lp.set_cost(2, 1); },
+      [](LpSolver& lp) { lp.set_most(0, -1); },
+      [](LpSolver& lp) { lp.set_most(-1, 1); },
+      [](LpSolver& lp) { lp.set_most(2, 1); }};
+  for (std::size_t i = 0; i < breaks.size(); ++i) {
+    LpSolver lp = small_model();
+    ASSERT_TRUE(lp.solve());
+    breaks[i](lp);
+    EXPECT_FALSE(lp.solve()) << "way " << i;
+  }
+}
+
+TEST(LpSolver, IsUnsoundFromThereOn) {
+  LpSolver lp = small_model();
+  ASSERT_TRUE(lp.solve());
+  lp.set_cost(7, 1);
+  EXPECT_FALSE(lp.solve());
+  lp.add_row(0, 1);
+  lp.add_column(1, 1, {{0, 1}});
+  lp.set_row(0, 1, 2);
+  lp.set_cost(0, 1);
+  lp.set_most(0, 1);
+  EXPECT_FALSE(lp.solve());
+  EXPECT_EQ(lp.cost(), 0);
+  EXPECT_EQ(lp.value(0), 0);
+  EXPECT_EQ(lp.price(0), 0);
+}
+
+TEST(LpSolver, HasNothingOfRowsAndColumnsThereAreNoneOf) {
+  LpSolver lp = small_model();
+  EXPECT_EQ(lp.value(0), 0);  // no answer yet
+  EXPECT_EQ(lp.price(0), 0);
+  ASSERT_TRUE(lp.solve());
+  EXPECT_NEAR(lp.value(0) + lp.value(1), 1, 1e-9);
+  EXPECT_NEAR(lp.price(0), 1, 1e-9);
+  EXPECT_EQ(lp.value(-1), 0);
+  EXPECT_EQ(lp.value(2), 0);
+  EXPECT_EQ(lp.price(-1), 0);
+  EXPECT_EQ(lp.price(1), 0);
+}
+
+TEST(LpSolver, KeepsItsModelWhenItIsMoved) {
+  LpSolver first = small_model();
+  ASSERT_TRUE(first.solve());
+  LpSolver second(std::move(first));
+  second.set_row(0, 3, kNoLimit);
+  ASSERT_TRUE(second.solve());
+  EXPECT_NEAR(second.cost(), 3, 1e-9);
+  LpSolver third;
+  third = std::move(second);
+  EXPECT_EQ(third.rows(), 1);
+  EXPECT_EQ(third.columns(), 2);
+  EXPECT_NEAR(third.cost(), 3, 1e-9);
 }
 
 TEST(LpSolver, SolvesTheSameTwice) {
