@@ -172,6 +172,115 @@ TEST(PlanBatch, AnswersAtOnceWhenStopped) {
   }
 }
 
+// Three carriers and two pouches: soon planned.
+Job small_order() {
+  Job job = test::order_job();
+  job.order.lines[0].must = 3;
+  job.order.lines[1].must = 2;
+  return job;
+}
+
+// After each better plan in turn: what is found so far stands, and its bounds hold for the best.
+TEST(PlanBatch, StandsWheneverItIsStopped) {
+  const Job job = small_order();
+  const auto best = plan_batch(job, few_rounds(5));
+  ASSERT_TRUE(best);
+  int told = 1;
+  for (int after = 1; told == after; ++after) {
+    std::atomic<bool> stopped = false;
+    BatchBudget budget = few_rounds(5);
+    budget.cancelled = &stopped;
+    told = 0;
+    budget.found = [&](const BatchPlan&) { stopped = ++told == after; };
+    const auto plan = plan_batch(job, budget);
+    ASSERT_EQ(found_in(job, plan), std::vector<std::string>()) << after;
+    EXPECT_GE(plan->filled_bound, best->filled) << after;
+    EXPECT_LE(plan->filled, best->filled_bound) << after;
+    EXPECT_GE(plan->cost, best->cost_bound) << after;
+    EXPECT_LE(plan->cost_bound, best->cost) << after;
+    EXPECT_TRUE(!plan->proved || plan->cost == best->cost) << after;
+  }
+}
+
+// Too few for any table: a sound plan, or none.
+TEST(PlanBatch, IsSoundOrNoneWithFewSteps) {
+  const Job job = small_order();
+  const auto best = plan_batch(job, few_rounds(5));
+  for (const std::int64_t steps : {0, 1, 1'000, 20'000}) {
+    BatchBudget budget = few_rounds(5);
+    budget.steps = steps;
+    const auto plan = plan_batch(job, budget);
+    if (plan) {
+      EXPECT_EQ(found_in(job, plan), std::vector<std::string>()) << steps;
+      EXPECT_LE(plan->cost_bound, best->cost) << steps;
+      EXPECT_GE(plan->filled_bound, best->filled) << steps;
+    } else {
+      EXPECT_EQ(plan.problem().what, "no panel of the order can be cut from any roll") << steps;
+    }
+  }
+}
+
+TEST(PlanBatch, CountsItsRounds) {
+  SearchProgress progress;
+  BatchBudget budget = few_rounds(5);
+  budget.progress = &progress;
+  const auto plan = plan_batch(small_order(), budget);
+  ASSERT_TRUE(plan);
+  EXPECT_EQ(progress.total, 5);
+  EXPECT_EQ(progress.done, plan->proved ? progress.done.load() : 5);
+}
+
+// No roll is cut, for nothing; so that no plan costs less.
+TEST(PlanBatch, ProvesAnOrderThatIsOnHandAlready) {
+  Job job = small_order();
+  job.order.lines[1].may = 0;
+  job.on_hand = {{0, "moss", {}, 3}, {1, "moss", {}, 6}, {2, "sand", {"printed"}, 4}};
+  const auto plan = plan_batch(job, few_rounds(5));
+  ASSERT_EQ(found_in(job, plan), std::vector<std::string>());
+  EXPECT_TRUE(plan->rolls.empty());
+  EXPECT_EQ(plan->cost, Worth());
+  EXPECT_TRUE(plan->proved);
+  EXPECT_EQ(made_of(*plan, 0, "moss"), 3);
+}
+
+// No body of 90 cm comes from 80 cm of sand, and one of each cloth is asked for.
+TEST(PlanBatch, BoundsTheCostWhereARuleCannotBeKept) {
+  Job job = small_order();
+  job.rolls[2].length = Length::mm(800);
+  job.order.lines[0].each_at_least = 1;
+  const auto plan = plan_batch(job, few_rounds(5));
+  ASSERT_EQ(found_in(job, plan), std::vector<std::string>());
+  EXPECT_EQ(made_of(*plan, 0, "moss"), 3);
+  ASSERT_EQ(plan->shortfalls.size(), 1u);
+  EXPECT_EQ(plan->shortfalls[0].cloth, "sand");
+  EXPECT_FALSE(plan->proved);
+  EXPECT_LE(plan->cost_bound, plan->cost);
+  EXPECT_GT(plan->cost_bound, Worth::parts(plan->cost.parts() / 2));
+}
+
+// Each width has lengths of its own.
+TEST(PlanBatch, CutsRollsOfTwoWidthsByLengthsOfTheirOwn) {
+  Job job = small_order();
+  job.rolls[2].fabric.width = Length::mm(700);
+  job.order.lines[0].each_at_least = 1;
+  const auto plan = plan_batch(job, few_rounds(1));
+  ASSERT_EQ(found_in(job, plan), std::vector<std::string>());
+  EXPECT_TRUE(plan->shortfalls.empty());
+  EXPECT_LE(plan->cost_bound, plan->cost);
+  EXPECT_GE(made_of(*plan, 0, "moss"), 1);
+  EXPECT_GE(made_of(*plan, 0, "sand"), 1);
+}
+
+TEST(PlanBatch, RefusesAnOrderThatNoRollIsWideEnoughFor) {
+  Job job = small_order();
+  for (Roll& roll : job.rolls) roll.fabric.width = Length::mm(200);
+  const auto plan = plan_batch(job, few_rounds(1));
+  ASSERT_FALSE(plan);
+  EXPECT_EQ(plan.problem().what, "no panel of the order can be cut from any roll");
+  job.order.lines.clear();
+  EXPECT_EQ(plan_batch(job, few_rounds(1)).problem().what, "nothing is asked for");
+}
+
 // The bound speaks of what is served: it lies near the plan's cost, though half is lacking.
 TEST(PlanBatch, BoundsTheCostOfWhatCanBeServed) {
   Job job = test::order_job();
@@ -193,6 +302,11 @@ TEST(PlanBatch, CutsNothingThatMustMatchFromClothThatRepeats) {
   EXPECT_EQ(found_in(job, plan), std::vector<std::string>());
   EXPECT_NE(plan->note.find("body must match the pattern of moss 1, so a batch cuts none of it there"), std::string::npos) << plan->note;
   for (const Plan& roll : plan->rolls) EXPECT_TRUE(roll.roll != 0 || roll.yield[0] == 0);
+  job.panels[1].match = Match::start;
+  const auto more = plan_batch(job, few_rounds(1));
+  EXPECT_EQ(found_in(job, more), std::vector<std::string>());
+  EXPECT_NE(more->note.find("so a batch cuts none of it there, and more of that kind"), std::string::npos) << more->note;
+  for (const Plan& roll : more->rolls) EXPECT_TRUE(roll.roll != 0 || roll.yield[0] + roll.yield[1] == 0);
 }
 
 TEST(PlanBatch, HoldsALimitOnCopies) {
