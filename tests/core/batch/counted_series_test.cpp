@@ -3,6 +3,7 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <atomic>
 #include <functional>
 
 #include "core/support/dice.h"
@@ -44,6 +45,30 @@ TEST(CountedSeries, SaysWhereItsStepsRanOut) {
   EXPECT_TRUE(cut_short.found);
   std::atomic<bool> stop = true;
   EXPECT_FALSE(best_counted_series(many, u(1000), {{4, 2}, {9, kNoMost}, {1, -1}}, {50'000, 1000, &stop}).complete);
+}
+
+// What is found before it is stopped is within the bounds, and is not called the best.
+TEST(CountedSeries, StaysWithinTheBoundsWhenItIsStopped) {
+  std::vector<LimitedEntry> many;
+  for (int i = 0; i < 40; ++i) many.push_back({u(50 + i), 100 + 7 * i % 31, i % 5, {i % 3, i % 2}});
+  const CountBounds bounds{{4, 2}, {9, kNoMost}, {1, -1}};
+  const CountedSeries whole = best_counted_series(many, u(1000), bounds);
+  ASSERT_TRUE(whole.complete);
+  ASSERT_GT(whole.steps, 4096);
+  const std::atomic<bool> stop = true;
+  for (const SeriesBudget& budget : {SeriesBudget{1'000'000, 300'000, &stop}, SeriesBudget{1'000'000, 20}, SeriesBudget{0, 20}}) {
+    const CountedSeries found = best_counted_series(many, u(1000), bounds, budget);
+    EXPECT_FALSE(found.complete);
+    EXPECT_LE(found.steps, 4096);
+    ASSERT_TRUE(found.found);
+    EXPECT_LE(found.gain, whole.gain);
+    std::vector<std::int64_t> copies{0, 0};
+    for (const int pick : found.picks)
+      for (std::size_t p = 0; p < 2; ++p) copies[p] += many[static_cast<std::size_t>(pick)].copies[p];
+    EXPECT_GE(copies[0], 4);
+    EXPECT_LE(copies[0], 9);
+    EXPECT_GE(copies[1], 2);
+  }
 }
 
 TEST(CountBounds, GiveBackWhatIsStillAllowedOrAskedFor) {

@@ -110,6 +110,34 @@ TEST(CutToLength, NeedsNoMoreThanTryingAll) {
   }
 }
 
+// What fills each place best as it comes needs a roll more than there has to be.
+TEST(CutToLength, CutsFromEndsAndRollsTogetherBetterThanOneByOne) {
+  struct Row {
+    int roll;
+    std::vector<std::pair<int, int>> wanted;  // length, count
+    std::vector<int> ends;
+    int fewest;  // by what is wanted beyond the ends, in rolls
+  };
+  const Row rows[] = {{51, {{15, 7}, {12, 6}, {7, 2}, {24, 5}}, {20, 42}, 5},          // 249 of 51
+                      {40, {{11, 2}, {14, 3}, {18, 2}, {7, 7}}, {17, 20}, 3},          // 112 of 40
+                      {44, {{15, 6}, {21, 4}, {9, 7}, {13, 6}}, {38, 32}, 6},          // 245 of 44
+                      {52, {{18, 7}, {8, 6}, {9, 3}}, {17, 49, 50}, 2}};               // 85 of 52
+  for (const Row& row : rows) {
+    std::vector<WantedLength> wanted;
+    std::vector<Length> ends;
+    for (const auto& [length, count] : row.wanted) wanted.push_back({Length::mm(length), count});
+    for (const int end : row.ends) ends.push_back(Length::mm(end));
+    const CutToLength at_once = cut_to_length(wanted, Length::mm(row.roll), {}, ends, 0);
+    expect_sound(at_once, wanted, Length::mm(row.roll), {}, ends);
+    EXPECT_EQ(at_once.rolls, row.fewest + 1);
+    EXPECT_FALSE(at_once.proved);
+    const CutToLength plan = cut_to_length(wanted, Length::mm(row.roll), {}, ends);
+    expect_sound(plan, wanted, Length::mm(row.roll), {}, ends);
+    EXPECT_EQ(plan.rolls, row.fewest);
+    EXPECT_TRUE(plan.proved);
+  }
+}
+
 // Published instances (tests/data/cutting-1d, each with its source at its head).
 void expect_fewest(const char* name, bool proved, int rounds) {
   const test::LengthInstance instance = test::read_length_instance(name);

@@ -3,6 +3,7 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <atomic>
 
 #include "core/support/dice.h"
 #include "core/support/lengths.h"
@@ -45,6 +46,41 @@ TEST(LimitedSeries, SaysWhereItsStepsRanOut) {
   const std::vector<LimitedEntry> two{{u(5), 5, 0, {1}}, {u(5), 3, 0, {0}}};
   EXPECT_FALSE(best_limited_series(two, u(10), {{1}, {0}}, 0, {1'000, 1'000, &stop}).complete);
   EXPECT_TRUE(best_limited_series(two, u(10), {{1}, {0}}, 0).complete);
+}
+
+// Forty panels of which a million may be cut are more than a search counts side by side.
+TEST(LimitedSeries, IsGoodButNotCalledBestWhereTooMuchIsToBeCounted) {
+  std::vector<LimitedEntry> entries;
+  for (int i = 0; i < 40; ++i) {
+    entries.push_back({u(30 + i), 60 + i, 0, std::vector<std::int64_t>(40, 0)});
+    entries.back().copies[static_cast<std::size_t>(i)] = 1;
+  }
+  const CopyLimits limits{std::vector<std::int64_t>(40, 1'000'000), std::vector<std::int64_t>(40, 0)};
+  const LimitedSeries found = best_limited_series(entries, u(300), limits, 0);
+  EXPECT_FALSE(found.complete);
+  EXPECT_EQ(found.gain, 10 * 60);  // ten of the densest
+  EXPECT_EQ(found.picks.size(), 10u);
+}
+
+// More entries than are put together one by one, and stopped by the count of its states or on the way.
+TEST(LimitedSeries, StaysWithinItsLimitsWhenItIsStopped) {
+  std::vector<LimitedEntry> many;
+  for (int i = 0; i < 450; ++i) many.push_back({u(50 + i % 97), 100 + 13 * i % 89, i % 4, {i % 3, i % 2}});
+  const CopyLimits limits{{9, 9}, {5, 5}};
+  const std::atomic<bool> stop = true;
+  for (const SeriesBudget& budget : {SeriesBudget{1'000'000, 10}, SeriesBudget{1'000'000, 300'000, &stop}}) {
+    const LimitedSeries found = best_limited_series(many, u(1000), limits, 0, budget);
+    EXPECT_FALSE(found.complete);
+    std::int64_t gain = 0, size = 0, first = 0, second = 0;
+    for (const int pick : found.picks) {
+      const LimitedEntry& e = many[static_cast<std::size_t>(pick)];
+      gain += e.gain, size += e.size.units(), first += e.copies[0], second += e.copies[1];
+    }
+    EXPECT_GT(gain, 0);
+    EXPECT_EQ(gain, found.gain);
+    EXPECT_LE(size, 1000);
+    EXPECT_LE(std::max(first, second), 9);
+  }
 }
 
 TEST(RestBound, IsExactWhereSizesShareAUnit) {

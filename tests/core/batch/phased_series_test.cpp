@@ -2,6 +2,7 @@
 
 #include <gtest/gtest.h>
 
+#include <atomic>
 #include <functional>
 #include <map>
 
@@ -90,6 +91,18 @@ TEST(PhasedSeries, AgreesWithTryingEverySeries) {
     ASSERT_EQ(s.gain, slow.first) << "round " << round;
     ASSERT_EQ(-s.cost, slow.second) << "round " << round;
   }
+}
+
+TEST(PhasedSeries, BoundsWhatItGainsWhenItIsStopped) {
+  const std::vector<PhasedEntry> entries{phased(50, 1, 0, 10), phased(14, 1, std::nullopt, 1), phased(33, 2, 7, 12)};
+  const PhasedSeries whole = best_phased_series(entries, {u(0), u(500)}, {u(64), u(10)}, 100'000);
+  ASSERT_TRUE(whole.proved);
+  const std::atomic<bool> stop = true, go_on = false;
+  const PhasedSeries stopped = best_phased_series(entries, {u(0), u(500)}, {u(64), u(10)}, 100'000, &stop);
+  EXPECT_FALSE(stopped.proved);
+  EXPECT_LE(stopped.gain, whole.gain);
+  EXPECT_GE(stopped.bound, whole.gain);
+  EXPECT_EQ(best_phased_series(entries, {u(0), u(500)}, {u(64), u(10)}, 100'000, &go_on).gain, whole.gain);
 }
 
 }  // namespace
