@@ -56,7 +56,8 @@ TEST(CountedSeries, StaysWithinTheBoundsWhenItIsStopped) {
   ASSERT_TRUE(whole.complete);
   ASSERT_GT(whole.steps, 4096);
   const std::atomic<bool> stop = true;
-  for (const SeriesBudget& budget : {SeriesBudget{1'000'000, 300'000, &stop}, SeriesBudget{1'000'000, 20}, SeriesBudget{0, 20}}) {
+  for (const SeriesBudget& budget :
+       {SeriesBudget{1'000'000, 300'000, &stop}, SeriesBudget{1'000'000, 20}, SeriesBudget{0, 20}}) {
     const CountedSeries found = best_counted_series(many, u(1000), bounds, budget);
     EXPECT_FALSE(found.complete);
     EXPECT_LE(found.steps, 4096);

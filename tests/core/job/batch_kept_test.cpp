@@ -135,8 +135,8 @@ TEST(BatchKept, RefusesThoseThatGiveMoreOfAPanelThanMayBeCut) {
   told = 0;
   job.order.kept[0].count = 3;
   EXPECT_EQ(plan_batch(job, budget).problem().sentence(),
-            "panels[0].at_most: the lengths that serve the order give 3 of body, and at most 2 may be cut; take the limit "
-            "off the panel, or let lengths go that are kept.");
+            "panels[0].at_most: the lengths that serve the order give 3 of body, and at most 2 may be cut; take the "
+            "limit off the panel, or let lengths go that are kept.");
   EXPECT_EQ(told, 0);
 }
 

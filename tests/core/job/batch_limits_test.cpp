@@ -56,7 +56,8 @@ TEST(BatchLimits, LeavesNoMoreUncutThanAreSpare) {
   LengthPricer pricer(of.job, of.c.kinds[0].cloth, prices, 1'000'000);
   const auto priced = pricer.lengths(std::vector<FoldWay>{kHalf});
   ASSERT_FALSE(priced.empty());
-  const int way = static_cast<int>(std::find(of.c.kinds[0].ways.begin(), of.c.kinds[0].ways.end(), kHalf) - of.c.kinds[0].ways.begin());
+  const std::vector<FoldWay>& ways = of.c.kinds[0].ways;
+  const int way = static_cast<int>(std::find(ways.begin(), ways.end(), kHalf) - ways.begin());
   const int length = lengths.add(0, way, pricer.pattern(priced.back(), {kHalf}));  // the longest
   const std::int64_t many = lengths.pool()[0].yield[1];
   ASSERT_GE(many, 6);

@@ -220,7 +220,8 @@ TEST(MarkCut, MovesTheRepeatWithTheFreeEnd) {
   // With a longer repeat the start lies behind the new end, by what is left of it.
   batch.job.rolls[0].fabric.repeat.along = Length::mm(1'000);
   batch.job.rolls[0].fabric.repeat.start_along = Length::mm(950);
-  EXPECT_EQ(marked(mark_cut(batch.job, batch.plan, {"Monday", {0}})).rolls[0].fabric.repeat.start_along, Length::mm(20));
+  const Result<Job> next = mark_cut(batch.job, batch.plan, {"Monday", {0}});
+  EXPECT_EQ(marked(next).rolls[0].fabric.repeat.start_along, Length::mm(20));
 }
 
 TEST(MarkCut, RefusesWhatCannotBe) {

@@ -305,7 +305,7 @@ TEST(PlanBatch, CutsNothingThatMustMatchFromClothThatRepeats) {
   job.panels[1].match = Match::start;
   const auto more = plan_batch(job, few_rounds(1));
   EXPECT_EQ(found_in(job, more), std::vector<std::string>());
-  EXPECT_NE(more->note.find("so a batch cuts none of it there, and more of that kind"), std::string::npos) << more->note;
+  EXPECT_NE(more->note.find("a batch cuts none of it there, and more of that kind"), std::string::npos) << more->note;
   for (const Plan& roll : more->rolls) EXPECT_TRUE(roll.roll != 0 || roll.yield[0] + roll.yield[1] == 0);
 }
 
