@@ -12,7 +12,7 @@ class OpenLayout : public FoldLayout {
   explicit OpenLayout(const Fabric& f) : FoldLayout(f, {0, 1, 0}) {}
   bool is_fixed() const override { return true; }
   Length middle(Length, Length) const override { return usable(); }
-  Length middle_start(Length) const override { return selvedge_; }
+  Length middle_start(Length, Length) const override { return selvedge_; }
   Length folded(Length, Length) const override { return width_; }
   std::vector<Length> lines(Length, Length) const override { return {}; }
 };
@@ -214,7 +214,9 @@ class DeepOddFan : public FanLayout {
   Length ends_;  // of both end legs together, usable
 };
 
-// n even: both ends lie on the right; the first leg long, the last short.
+// n even: both ends lie on the right; the first leg long, the last short. What does not
+// divide by n − 1 (less than n − 1 units) lengthens the last leg, or, where its selvedge would
+// then lie beyond the others, the legs are a unit longer and the first shorter.
 class EvenFan : public FanLayout {
  public:
   EvenFan(const Fabric& f, int n, bool mirrored, const FoldLimits& l)
@@ -224,10 +226,26 @@ class EvenFan : public FanLayout {
     return {std::max(limits_.flap, usable() + x - limits_.depth * (n_ - 1)), usable() / n_};
   }
   bool goes_under_right() const override { return true; }
+  Length middle_start(Length x, Length y) const override { return std::max(x, leg(x, y) - first(x, y)); }
+  Length middle(Length x, Length y) const override {
+    const Length covered = first(x, y) - y;  // by the first leg
+    return covered < Length() ? kNoRoom : std::min(FanLayout::middle(x, y), covered);
+  }
 
  protected:
-  Length leg(Length x, Length y) const override { return (usable() + x - y) / (n_ - 1); }
-  Length first(Length x, Length y) const override { return leg(x, y) - x; }
+  Length leg(Length x, Length y) const override {
+    return is_raised(x, y) ? even(x, y) + Length::units(1) : even(x, y);
+  }
+  Length first(Length x, Length y) const override {
+    return is_raised(x, y) ? usable() - y - leg(x, y) * (n_ - 2) : even(x, y) - x;
+  }
+
+ private:
+  Length even(Length x, Length y) const { return (usable() + x - y) / (n_ - 1); }
+  bool is_raised(Length x, Length y) const {
+    const Length over = usable() + x - y - even(x, y) * (n_ - 1);
+    return over > Length() && y + over + selvedge_ > even(x, y);
+  }
 };
 
 // n even, both ends as short as a flap may be: the inner legs may be cut under
@@ -281,13 +299,13 @@ class PlainOddFan : public PlainFan {
         ends_(ends) {}
   SizeRange left() const override { return {trim_, last()}; }
   SizeRange right(Length x) const override { return {trim_, std::min(first(), leg_ - x)}; }
-  Length middle_start(Length x) const override {
+  Length middle_start(Length x, Length) const override {
     return ends_.first ? std::max(x, leg_ - first()) : x;
   }
   Length middle(Length x, Length y) const override {
     if (x + y > leg_) return kNoRoom;
     const Length end = ends_.last ? std::min(leg_ - y, last()) : leg_ - y;
-    return std::max(end - middle_start(x), Length());
+    return std::max(end - middle_start(x, y), Length());
   }
 
  private:

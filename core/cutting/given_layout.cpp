@@ -27,13 +27,13 @@ class GivenLayout : public FoldLayout {
 
   SizeRange left() const override { return given_.left; }
   SizeRange right(Length) const override { return given_.right; }
-  Length middle_start(Length x) const override { return std::max(x, from_); }
+  Length middle_start(Length x, Length) const override { return std::max(x, from_); }
   Length folded(Length, Length) const override { return given_.whole; }
   std::vector<Length> lines(Length, Length) const override { return given_.lines; }
   Length middle(Length x, Length y) const override {
     if (x + y > given_.whole) return kNoRoom;
     if (shares_.plies == 0) return given_.whole - x - y;
-    const Length start = middle_start(x);
+    const Length start = middle_start(x, y);
     const Length end = std::min(given_.whole - y, covered_to(start));
     return end > start ? end - start : kNoRoom;
   }
@@ -65,7 +65,7 @@ class LayoutAt : public FoldLayout {
   Length middle(Length x, Length y) const override {
     return of_way_->lines(x, y) == lines_ ? of_way_->middle(x, y) : kNoRoom;
   }
-  Length middle_start(Length x) const override { return of_way_->middle_start(x); }
+  Length middle_start(Length x, Length y) const override { return of_way_->middle_start(x, y); }
   bool goes_under_left() const override { return of_way_->goes_under_left(); }
   bool goes_under_right() const override { return of_way_->goes_under_right(); }
   Length folded(Length x, Length y) const override { return of_way_->folded(x, y); }

@@ -21,7 +21,7 @@ class OfWay : public FoldLayout {
   SizeRange left() const override { return of_way_->left(); }
   SizeRange right(Length x) const override { return of_way_->right(x); }
   Length middle(Length x, Length y) const override { return of_way_->middle(x, y); }
-  Length middle_start(Length x) const override { return of_way_->middle_start(x); }
+  Length middle_start(Length x, Length y) const override { return of_way_->middle_start(x, y); }
   bool goes_under_left() const override { return of_way_->goes_under_left(); }
   bool goes_under_right() const override { return of_way_->goes_under_right(); }
   Length folded(Length x, Length y) const override { return of_way_->folded(x, y); }

@@ -4,7 +4,7 @@ namespace foldyard {
 
 StripsAt::StripsAt(const FoldLayout& l, const SizedStrip& left_strip, const SizedStrip& right_strip)
     : left(left_strip), right(right_strip), whole(l.folded(left.size, right.size)),
-      start(l.middle_start(left.size)), middle(l.middle(left.size, right.size)) {
+      start(l.middle_start(left.size, right.size)), middle(l.middle(left.size, right.size)) {
   if (l.goes_under_left()) {
     start = left.slit_at;
     middle += left.size - left.slit_at;

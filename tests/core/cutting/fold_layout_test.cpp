@@ -46,7 +46,7 @@ TEST(FoldLayout, OpenHasNoLinesAndAllUsableClothInTheMiddle) {
   ASSERT_EQ(list.size(), 1u);
   EXPECT_TRUE(list[0]->is_fixed());
   EXPECT_EQ(list[0]->middle({}, {}), mm(1480));
-  EXPECT_EQ(list[0]->middle_start({}), mm(10));
+  EXPECT_EQ(list[0]->middle_start({}, {}), mm(10));
   EXPECT_TRUE(list[0]->lines({}, {}).empty());
 }
 
@@ -78,6 +78,17 @@ TEST(FoldLayout, PlainThirdsAreThree) {
   EXPECT_EQ(list[0]->lines({}, {}), (std::vector<Length>{mm(500), mm(1000)}));
   EXPECT_EQ(list[0]->shares().plies, 3);
   EXPECT_EQ(list[3]->shares().plies, 1);
+}
+
+// 20 units between selvedges of 2, strips of 3: legs of 6 leave 2 over, which would put the
+// last selvedge beyond them; legs of 7 leave the first a unit short of its strip's end.
+TEST(FoldLayout, QuartersAreAUnitLongerWhereTheLastLegWouldStandOut) {
+  const Fabric fabric{Length::units(24), Length::units(2), kUnit, Nap::none, ""};
+  const auto list = layouts_of(kQuarters, fabric, {kUnit, kUnit, mm(1)});
+  const Length strip = Length::units(3);
+  EXPECT_EQ(list[0]->lines(strip, strip), (std::vector<Length>{Length::units(5), Length::units(12), Length::units(19)}));
+  EXPECT_EQ(list[0]->folded(strip, strip), Length::units(7));
+  EXPECT_EQ(list[0]->middle(strip, strip), Length());
 }
 
 TEST(FoldLayout, QuartersLieMirroredAndFansOfFourSixDoNot) {
@@ -123,7 +134,7 @@ class Promises : public testing::TestWithParam<FoldWay> {
       const auto pairs = [&](bool at_zero, int strip) {
         return at_zero ? fold.pairs(0, 0, strip) : fold.pairs(size, size - strip, size);
       };
-      const int from = static_cast<int>(layout.middle_start(Length::units(x)).units());
+      const int from = static_cast<int>(layout.middle_start(Length::units(x), Length::units(y)).units());
       const int a = flipped ? size - from - middle : from;
       return (s.left_pairs == 0 || x <= 0 || pairs(!flipped, x) == s.left_pairs) &&
              (s.right_pairs == 0 || y <= 0 || pairs(flipped, y) == s.right_pairs) &&
