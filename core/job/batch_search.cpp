@@ -166,7 +166,7 @@ void BatchSearch::price_out(Stage& stage) {
 
 std::vector<Offer> BatchSearch::offers_at(const Stage& stage, const OrderPrices& prices, bool for_bound, std::int64_t steps) const {
   Asking asking{job_, case_, prices, {}, stage.end_to_end, for_bound, steps, budget_.cancelled};
-  asking.most_panels = lengths_.room() / std::ssize(markets_);
+  asking.most_panels = lengths_.room() / std::max<std::int64_t>(1, std::ssize(markets_));
   for (int s = 0; s < std::ssize(order_.sources); ++s) asking.metre_prices.push_back(stage.model.metre_price(s));
   return offers_of(markets_, asking);
 }

@@ -2330,6 +2330,14 @@
         <source>plan fewer rolls or larger panels, or correct the seconds of the steps</source>
         <translation>weniger Rollen oder größere Teile planen oder die Sekunden der Arbeitsschritte berichtigen</translation>
     </message>
+    <message>
+        <source>side by side across all rolls lie more than %1 panels of all kinds</source>
+        <translation>nebeneinander liegen quer über alle Rollen mehr als %1 Teile aller Arten</translation>
+    </message>
+    <message>
+        <source>plan fewer rolls or fewer kinds of panels at once</source>
+        <translation>weniger Rollen oder weniger Arten von Teilen auf einmal planen</translation>
+    </message>
 </context>
 <context>
     <name>foldyard</name>

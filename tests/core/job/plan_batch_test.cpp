@@ -271,6 +271,14 @@ TEST(PlanBatch, CutsRollsOfTwoWidthsByLengthsOfTheirOwn) {
   EXPECT_GE(made_of(*plan, 0, "sand"), 1);
 }
 
+TEST(PlanBatch, RefusesAnOrderThatNoRollMayBeCutFor) {
+  Job job = small_order();
+  for (Roll& roll : job.rolls) roll.in_batch = InBatch::never;
+  const auto plan = plan_batch(job, few_rounds(5));
+  ASSERT_FALSE(plan);
+  EXPECT_EQ(plan.problem().where, "order");
+}
+
 TEST(PlanBatch, RefusesAnOrderThatNoRollIsWideEnoughFor) {
   Job job = small_order();
   for (Roll& roll : job.rolls) roll.fabric.width = Length::mm(200);
