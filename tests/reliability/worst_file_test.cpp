@@ -17,6 +17,7 @@
 #include "job/check_job.h"
 #include "job/defaults.h"
 #include "job/limits.h"
+#include "job/most_abreast.h"
 
 namespace foldyard::reliability {
 namespace {
@@ -127,15 +128,17 @@ Job fullest_job() {
     job.order.lines.push_back({static_cast<int>(i % limits::kMostProducts), limits::kPieces.most, limits::kPieces.most});
   job.on_hand.assign(limits::kMostOnHand, {0, job.rolls[0].name, {}, limits::kPieces.most});
   job.history.assign(limits::kMostRecords, {name("Cut ", 0), 1, {}});
+  for (Roll& roll : job.rolls)
+    if (most_abreast(job) > limits::kMostAbreast) roll.in_batch = InBatch::never;
   return job;
 }
 
 QByteArray fullest_file() {
   Job job = fullest_job();
   const QByteArray without = write_job(job);
-  const qint64 of_flaws = write_job([&] { Job one = job; one.rolls[0] = largest_roll(0, limits::kMostFlaws); return one; }()).size() - without.size();
+  const qint64 of_flaws = write_job([&] { Job one = job; one.rolls[0].flaws = largest_roll(0, limits::kMostFlaws).flaws; return one; }()).size() - without.size();
   for (std::size_t i = 0; i < static_cast<std::size_t>((kLargestJobFile - without.size()) / (of_flaws + 100)); ++i)
-    job.rolls[i] = largest_roll(i, limits::kMostFlaws);
+    job.rolls[i].flaws = largest_roll(i, limits::kMostFlaws).flaws;
   return write_job(job);
 }
 

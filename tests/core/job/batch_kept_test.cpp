@@ -163,7 +163,7 @@ Job order_by_dice(unsigned seed) {
 // Every plan passes the inspector, with some of its lengths kept too.
 TEST(BatchKept, StandsWithAllElseThatIsSetByHand) {
   int planned = 0;
-  for (unsigned seed = 1; seed <= 30; ++seed) {
+  for (unsigned seed = 1; seed <= 16; ++seed) {
     Job job = order_by_dice(seed);
     if (check_job(job)) continue;
     const Result<BatchPlan> first = plan_batch(job, few_rounds(20));
@@ -179,7 +179,7 @@ TEST(BatchKept, StandsWithAllElseThatIsSetByHand) {
     EXPECT_EQ(inspect_batch(job, *again), std::vector<std::string>()) << "seed " << seed;
     ++planned;
   }
-  EXPECT_GE(planned, 15);
+  EXPECT_GE(planned, 8);
 }
 
 }  // namespace
