@@ -9,6 +9,7 @@
 #include <iostream>
 
 #include "frames/sections.h"
+#include "language/language.h"
 
 int main(int count, char** words) {
   using namespace foldyard::frames;

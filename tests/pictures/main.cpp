@@ -8,6 +8,7 @@
 
 #include <iostream>
 
+#include "language/language.h"
 #include "pictures/studio.h"
 #include "window/cloth_style.h"
 
