@@ -17,9 +17,6 @@ bool must_match_on(const Roll& cloth, const Panel& panel) {
 
 constexpr std::int64_t kMostPanelsALength = 10'000;
 
-// The tables of one kind of cloth; those of some are made at once.
-constexpr std::int64_t kTableBytes = std::int64_t{48} << 20;
-
 // The longest that holds so many of the smallest panel; each panel lies on it.
 Length longest_of(const std::vector<Panel>& panels, Length width) {
   Area smallest = panels.front().area();
@@ -62,8 +59,7 @@ LengthPricer::LengthPricer(const Job& job, const Roll& cloth, const std::vector<
   const Length longest = longest_of(sold_.panels, cloth.fabric.usable_width());
   is_shortened_ = longest < std::min(job.table.length, cloth_to_cut(cloth, job.losses).size() - job.losses.allowance);
   sold_.table.length = std::min(job.table.length, longest);
-  planner_ = std::make_unique<RollPlanner>(sold_, 0, Aim::most_worth,
-                                           SearchBudget{steps, cancelled, nullptr, nullptr, kTableBytes});
+  planner_ = std::make_unique<RollPlanner>(sold_, 0, Aim::most_worth, SearchBudget{steps, cancelled});
 }
 
 bool LengthPricer::is_whole() const {
