@@ -33,7 +33,7 @@ std::set<int> rolls_in(const BatchPlan& plan, const std::vector<int>& lays) {
   std::set<int> rolls;
   for (const int lay : lays) {
     for (const StackedLength& length : plan.lays[ix(lay)].lengths)
-      rolls.insert(plan.rolls[ix(length.roll)].roll);
+      rolls.insert(plan_of(plan, length).roll);
   }
   return rolls;
 }

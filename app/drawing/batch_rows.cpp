@@ -13,22 +13,10 @@
 namespace foldyard {
 namespace {
 
-const Roll& roll_of(const BatchAnswer& a, const Plan& plan) { return roll_of(a.job, plan); }
-
-const Plan& plan_of(const BatchPlan& plan, const StackedLength& length) {
-  return plan.rolls[ix(length.roll)];
-}
-
-const Pattern& pattern_at(const Plan& roll, const StackedLength& length) {
-  const LengthOnRoll& on_roll = roll.lengths[ix(length.length)];
-  return roll.patterns[ix(roll.lays[ix(on_roll.lay)].pattern)];
-}
-
 Length height_of(const BatchAnswer& a, const BatchLay& lay) {
   Length height;
   for (const StackedLength& length : lay.lengths) {
-    const Plan& roll = plan_of(a.plan, length);
-    height += roll_of(a, roll).fabric.thickness * pattern_at(roll, length).plies;
+    height += roll_of(a.job, plan_of(a.plan, length)).fabric.thickness * pattern_of(a.plan, length).plies;
   }
   return height;
 }
@@ -42,7 +30,7 @@ QString gives(const BatchAnswer& a, const BatchLay& lay) {
 QStringList lay_row(const BatchAnswer& a, const BatchLay& lay, std::size_t number) {
   const Pattern& pattern = pattern_of(a.plan, lay);
   std::int64_t plies = 0;
-  for (const StackedLength& length : lay.lengths) plies += pattern_at(plan_of(a.plan, length), length).plies;
+  for (const StackedLength& length : lay.lengths) plies += pattern_of(a.plan, length).plies;
   return {QString::number(number),
           stack_words(a, lay),
           length_words(pattern.length, a.job.unit),
@@ -56,7 +44,7 @@ QStringList lay_row(const BatchAnswer& a, const BatchLay& lay, std::size_t numbe
 // "4 of 96 cm, 1 of 52 cm", in the order along the roll.
 QString lengths_words(const BatchAnswer& a, const Plan& plan) {
   std::map<Length, int, std::greater<>> counts;
-  for (int i = 0; i < std::ssize(plan.lengths); ++i) ++counts[pattern_at(plan, {0, i}).length];
+  for (const LengthOnRoll& length : plan.lengths) ++counts[pattern_of(plan, length).length];
   QStringList words;
   for (const auto& [length, count] : counts) words << tr("%1 of %2").arg(count).arg(length_words(length, a.job.unit));
   return words.join(QStringLiteral(", "));
@@ -71,8 +59,8 @@ QString left_words(const BatchAnswer& a, const Plan& plan) {
 // Remnants in the lengths of a roll, by size.
 std::map<std::pair<Length, Length>, int> remnants_in(const Plan& plan) {
   std::map<std::pair<Length, Length>, int> found;
-  for (int i = 0; i < std::ssize(plan.lengths); ++i) {
-    for (const Rest& rest : pattern_at(plan, {0, i}).rests) {
+  for (const LengthOnRoll& length : plan.lengths) {
+    for (const Rest& rest : pattern_of(plan, length).rests) {
       if (rest.kind == RestKind::remnant) ++found[{rest.flat.across.size(), rest.flat.along.size()}];
     }
   }
@@ -82,7 +70,7 @@ std::map<std::pair<Length, Length>, int> remnants_in(const Plan& plan) {
 }  // namespace
 
 const Pattern& pattern_of(const BatchPlan& plan, const BatchLay& lay) {
-  return pattern_at(plan_of(plan, lay.lengths[0]), lay.lengths[0]);
+  return pattern_of(plan, lay.lengths[0]);
 }
 
 QString stack_words(const BatchAnswer& a, const BatchLay& lay) {
@@ -91,7 +79,7 @@ QString stack_words(const BatchAnswer& a, const BatchLay& lay) {
     const int roll = lay.lengths[i].roll;
     int count = 0;
     for (; i < lay.lengths.size() && lay.lengths[i].roll == roll; ++i) ++count;
-    words << QStringLiteral("%1 × %2").arg(count).arg(text(roll_of(a, a.plan.rolls[ix(roll)]).name));
+    words << QStringLiteral("%1 × %2").arg(count).arg(text(roll_of(a.job, a.plan.rolls[ix(roll)]).name));
   }
   return words.join(QStringLiteral(", "));
 }
@@ -119,7 +107,7 @@ BatchTable rolls_table(const BatchAnswer& a) {
   BatchTable table{BatchTableKind::rolls, tr("Rolls"),
                    {tr("roll"), tr("lengths"), tr("folded"), tr("cut off"), tr("left on it")}, {}, {}};
   for (const Plan& plan : a.plan.rolls)
-    table.rows.push_back({text(roll_of(a, plan).name), lengths_words(a, plan), ways_words(plan),
+    table.rows.push_back({text(roll_of(a.job, plan).name), lengths_words(a, plan), ways_words(plan),
                           length_words(plan.remnant.from, a.job.unit), left_words(a, plan)});
   return table;
 }
@@ -128,7 +116,7 @@ BatchTable remnants_table(const BatchAnswer& a) {
   BatchTable table{BatchTableKind::remnants, tr("Remnants to keep"),
                    {tr("cloth"), tr("size"), tr("pieces"), tr("from")}, {}, {}};
   for (const Plan& plan : a.plan.rolls) {
-    const Roll& roll = roll_of(a, plan);
+    const Roll& roll = roll_of(a.job, plan);
     if (plan.remnant_kept)
       table.rows.push_back({text(cloth_of(roll)), size_words(roll.fabric.width, plan.remnant.size(), a.job.unit),
                             QStringLiteral("1"), text(roll.name)});

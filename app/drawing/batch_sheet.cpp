@@ -115,7 +115,7 @@ void BatchSheet::add_patterns() {
   int number = 0;
   for (const BatchLay& lay : answer_.plan.lays) {
     const auto same = std::find_if(groups.begin(), groups.end(), [&](const Group& group) {
-      return are_cut_alike(pattern_of(answer_.plan, {{group.first}}), pattern_of(answer_.plan, lay));
+      return are_cut_alike(pattern_of(answer_.plan, group.first), pattern_of(answer_.plan, lay));
     });
     const int size = static_cast<int>(lay.lengths.size());
     const QString words = lay_title(++number, stack_words(answer_, lay));

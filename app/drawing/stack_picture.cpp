@@ -9,6 +9,7 @@
 #include "drawing/palette.h"
 #include "drawing/words.h"
 #include "fold/plies.h"
+#include "job/roll_of.h"
 #include "language/tr.h"
 #include "measure/index.h"
 
@@ -19,10 +20,6 @@ constexpr double kCloth = 0.5;  // share of the width; the rest is for words
 constexpr int kMostStretch = 40;
 
 double units(Length length) { return static_cast<double>(length.units()); }
-
-const Plan& plan_of(const BatchPlan& plan, const StackedLength& length) { return plan.rolls[ix(length.roll)]; }
-
-const Pattern& pattern_at(const BatchPlan& plan, const StackedLength& length) { return pattern_of(plan, {{length}}); }
 
 double foot_height(const QPainter& painter) { return QFontMetricsF(painter.font()).height() + 4; }
 
@@ -51,8 +48,8 @@ StackData stack_data(const BatchAnswer& answer, int at) {
   StackData stack;
   stack.limit = answer.job.cutter.height;
   for (auto length = lay.lengths.rbegin(); length != lay.lengths.rend(); ++length) {
-    const Roll& roll = answer.job.rolls[ix(plan_of(answer.plan, *length).roll)];
-    const Pattern& pattern = pattern_at(answer.plan, *length);
+    const Roll& roll = roll_of(answer.job, plan_of(answer.plan, *length));
+    const Pattern& pattern = pattern_of(answer.plan, *length);
     const QString name = QString::fromStdString(roll.name);
     if (stack.bands.empty() || stack.bands.back().roll != name) stack.bands.push_back({name, roll.fabric.colour, 0, 0, {}});
     StackBand& band = stack.bands.back();

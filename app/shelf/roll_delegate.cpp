@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "fields/reading_order.h"
+#include "measure/write_length.h"
 #include "shelf/mark_signs.h"
 #include "shelf/swatch.h"
 #include "table/board_colours.h"
@@ -21,8 +22,8 @@ bool is_dark(const QPalette& palette) { return palette.window().color().lightnes
 QColor soft(const QPalette& palette) { return palette.color(QPalette::Mid); }
 
 // 10 cm, every fifth longer; or 6 in, every sixth: a yard.
-Length tick_step(Unit unit) { return is_metric(unit) ? Length::mm(100) : Length::inches64(6 * 64); }
-int long_tick(Unit unit) { return is_metric(unit) ? 5 : 6; }
+Length tick_step(Unit unit) { return is_imperial(unit) ? Length::inches64(6 * 64) : Length::mm(100); }
+int long_tick(Unit unit) { return is_imperial(unit) ? 6 : 5; }
 
 QString elided(const QFont& font, const QString& text, double width) {
   return QFontMetrics(font).elidedText(text, Qt::ElideRight, static_cast<int>(width));

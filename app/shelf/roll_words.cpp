@@ -14,7 +14,7 @@
 namespace foldyard {
 namespace {
 
-Length coarse(Unit unit) { return is_metric(unit) ? Length::mm(100) : Length::units(Length::kUnitsPerYard / 4); }
+Length coarse(Unit unit) { return is_imperial(unit) ? Length::units(Length::kUnitsPerYard / 4) : Length::mm(100); }
 Length down(Length length, Length step) { return length / step * step; }
 Length up(Length length, Length step) { return down(length + step - Length::units(1), step); }
 Length nearest(Length length, Length step) { return down(length + step / 2, step); }
@@ -48,11 +48,10 @@ QString how_known(const Roll& roll) {
 
 }  // namespace
 
-bool is_metric(Unit unit) { return unit == Unit::mm || unit == Unit::cm || unit == Unit::m; }
-Unit roll_unit(Unit unit) { return is_metric(unit) ? Unit::m : Unit::yard; }
+Unit roll_unit(Unit unit) { return is_imperial(unit) ? Unit::yard : Unit::m; }
 
 Length shown_length(const Roll& roll, Unit unit) {
-  const Length step = is_metric(unit) ? Length::mm(10) : Length::units(Length::kUnitsPerInch);
+  const Length step = is_imperial(unit) ? Length::units(Length::kUnitsPerInch) : Length::mm(10);
   return is_estimated(roll) && roll.length >= step ? down(roll.length, step) : roll.length;
 }
 
@@ -62,7 +61,7 @@ QString roll_length_words(const Roll& roll, Unit unit) {
   const Result<LengthEstimate> range = estimate_of(roll);
   if (!range) return length_words(roll.length, long_unit);
   const Length step = coarse(unit), least = down(range->least, step);
-  const QString from = is_metric(unit) ? local_numbers(QString::fromStdString(write_number(least, long_unit))) : length_words(least, long_unit);
+  const QString from = is_imperial(unit) ? length_words(least, long_unit) : local_numbers(QString::fromStdString(write_number(least, long_unit)));
   return tr("about %1 (%2 to %3)")
       .arg(length_words(nearest(range->likely, step), long_unit), from, length_words(up(range->most, step), long_unit));
 }

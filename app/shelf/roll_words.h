@@ -18,7 +18,6 @@ namespace foldyard {
 
 enum class RollMark { nap, railroaded, repeat, shrinkage, flaws };
 
-bool is_metric(Unit unit);
 // Metres or yards.
 Unit roll_unit(Unit unit);
 // Of its width, its selvedges and its repeat.

@@ -19,6 +19,7 @@
 #include "language/local_numbers.h"
 #include "language/spoken.h"
 #include "measure/index.h"
+#include "measure/write_length.h"
 
 namespace foldyard {
 namespace {
@@ -62,9 +63,7 @@ QLabel* wrapped(const char* kind) {
   return label;
 }
 
-bool is_metric(Unit unit) { return unit != Unit::inch && unit != Unit::yard; }
-
-Unit unit_of(const WorkshopLength& each, Unit unit) { return each.is_small ? (is_metric(unit) ? Unit::mm : Unit::inch) : unit; }
+Unit unit_of(const WorkshopLength& each, Unit unit) { return each.is_small ? (is_imperial(unit) ? Unit::inch : Unit::mm) : unit; }
 
 QString caution_words(const Job& job) {
   QStringList lines{spoken(height_caution(job))};

@@ -59,6 +59,7 @@ class FoldLayout {
   // Negative where the strips overlap; kNoRoom where the folds cannot lie so.
   static constexpr Length kNoRoom = Length::units(-(std::int64_t{1} << 40));
   virtual Length middle(Length x, Length y) const = 0;
+  // Where the middle begins, from the left rim.
   virtual Length middle_start(Length x, Length /*y*/) const { return x; }
   // The plies of the middle go on under the strip: where a strip is slit at
   // less than its size, the middle may begin there.

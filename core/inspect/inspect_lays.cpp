@@ -5,12 +5,6 @@ namespace foldyard::inspection {
 
 namespace {
 
-const Pattern& pattern_of(const BatchPlan& plan, const StackedLength& length) {
-  const Plan& roll = plan.rolls[ix(length.roll)];
-  const LengthOnRoll& on_roll = roll.lengths[ix(length.length)];
-  return roll.patterns[ix(roll.lays[ix(on_roll.lay)].pattern)];
-}
-
 const Fabric& fabric_of(const Job& job, const BatchPlan& plan, const StackedLength& length) {
   return job.rolls[ix(plan.rolls[ix(length.roll)].roll)].fabric;
 }

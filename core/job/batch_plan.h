@@ -34,6 +34,7 @@
 
 #include "job/order.h"
 #include "job/plan.h"
+#include "measure/index.h"
 #include "measure/words.h"
 
 namespace foldyard {
@@ -84,5 +85,13 @@ struct BatchPlan {
   std::int64_t lifts = 0;
   bool operator==(const BatchPlan&) const = default;
 };
+
+// The plan of the roll that a length comes from, and how the length is cut. REQUIRE a length of
+// a lay of this plan.
+inline const Plan& plan_of(const BatchPlan& plan, const StackedLength& length) { return plan.rolls[ix(length.roll)]; }
+inline const Pattern& pattern_of(const BatchPlan& plan, const StackedLength& length) {
+  const Plan& roll = plan_of(plan, length);
+  return pattern_of(roll, roll.lengths[ix(length.length)]);
+}
 
 }  // namespace foldyard

@@ -24,6 +24,7 @@ namespace foldyard {
 
 enum class Unit { mm, cm, m, inch, yard };
 
+// Of inches, else of metres.
 constexpr bool is_imperial(Unit unit) { return unit == Unit::inch || unit == Unit::yard; }
 
 std::string write_length(Length length, Unit unit);

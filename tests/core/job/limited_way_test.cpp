@@ -2,6 +2,7 @@
 
 #include <gtest/gtest.h>
 
+#include "core/support/borne_out.h"
 #include "core/support/cushions.h"
 #include "core/support/dice.h"
 #include "core/support/fold_ways.h"
@@ -110,14 +111,7 @@ TEST(LimitedWay, IsSoundWheneverItIsStopped) {
       return LimitedWay(job, 0, aim, kHalf, SearchBudget{100'000, stopped}, {}).run(12);
     };
     test::stop_at_moments(10, search, [&](const Result<Plan>& found, const Result<Plan>& whole) {
-      ASSERT_TRUE(whole);
-      if (!found) {
-        EXPECT_NE(found.problem().what.find("stopped"), std::string::npos) << found.problem().what;
-        return;
-      }
-      EXPECT_EQ(inspect_plan(job, *found), std::vector<std::string>());
-      EXPECT_GE(found->proof.bound.parts() + 1, aimed_worth(*whole));
-      EXPECT_TRUE(!found->proof.proved || aimed_worth(*found) + 1 >= aimed_worth(*whole));
+      test::expect_sound_or_stopped(job, found, whole);
     });
   }
 }
@@ -153,11 +147,7 @@ TEST(LimitedWay, ClaimsNoMoreOfFewStepsThanAllBearOut) {
     expect_limits_kept(job, few);
     if (!all || !few) continue;
     ++both;
-    EXPECT_LE(aimed_worth(*all), few->proof.bound.parts() + 1);
-    EXPECT_LE(aimed_worth(*few), all->proof.bound.parts() + 1);
-    if (few->proof.proved) {
-      EXPECT_GE(aimed_worth(*few) + 1, aimed_worth(*all));
-    }
+    test::expect_borne_out(*few, *all);
   }
   EXPECT_GT(both, 10);
 }

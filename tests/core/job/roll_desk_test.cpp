@@ -4,6 +4,7 @@
 
 #include <thread>
 
+#include "core/support/borne_out.h"
 #include "core/support/cushions.h"
 #include "core/support/fold_ways.h"
 #include "core/support/planned.h"
@@ -317,10 +318,7 @@ TEST_P(EveryDesk, ClaimsNoMoreOfFewStepsThanAllBearOut) {
     expect_within_sound(job, hand, few);
     expect_within_sound(job, hand, hasty.within(GetParam(), hand));
     if (!all || !few) continue;
-    EXPECT_LE(aimed_worth(*all), few->proof.bound.parts() + 1);
-    if (few->proof.proved) {
-      EXPECT_GE(aimed_worth(*few) + 1, aimed_worth(*all));
-    }
+    test::expect_borne_out(*few, *all);
   }
 }
 
