@@ -16,28 +16,37 @@ OrderLength BatchLengths::length_of(int kind, int way, const Pattern& pattern) c
   return length;
 }
 
-int BatchLengths::keep(int kind, int way, Pattern pattern) {
+int BatchLengths::keep(int kind, int way, const Pattern& pattern) {
   for (int i = 0; i < std::ssize(pool_); ++i) {
     const auto at = static_cast<std::size_t>(i);
     if (pool_[at].kind == kind && pool_[at].way == way && patterns_[at] == pattern) return i;
   }
   OrderLength length = length_of(kind, way, pattern);
   known_.try_emplace(Key{kind, way, length.size, length.yield}, static_cast<int>(pool_.size()));
-  return append(std::move(length), std::move(pattern));
+  return append(std::move(length), pattern);
 }
 
-int BatchLengths::append(OrderLength length, Pattern pattern) {
-  panels_ += std::ssize(pattern.panels);
+// The yield is kept twice, in the length and in its key.
+std::int64_t BatchLengths::bytes_of(const Pattern& pattern) const {
+  constexpr std::int64_t kEach = 2 * sizeof(OrderLength) + sizeof(Key) + sizeof(Pattern);
+  const auto bytes = [](const auto& list) { return static_cast<std::int64_t>(list.size() * sizeof(list.front())); };
+  return kEach + 2 * std::ssize(job_.panels) * static_cast<std::int64_t>(sizeof(std::int64_t)) + bytes(pattern.tree.nodes) +
+         bytes(pattern.cuts) + bytes(pattern.panels) + bytes(pattern.rests);
+}
+
+// A copy of the pattern takes no more than it needs.
+int BatchLengths::append(OrderLength length, const Pattern& pattern) {
+  bytes_ += bytes_of(pattern);
   pool_.push_back(std::move(length));
-  patterns_.push_back(std::move(pattern));
+  patterns_.push_back(pattern);
   return static_cast<int>(pool_.size()) - 1;
 }
 
-int BatchLengths::add(int kind, int way, Pattern pattern) {
+int BatchLengths::add(int kind, int way, const Pattern& pattern) {
   OrderLength length = length_of(kind, way, pattern);
   const auto [found, is_new] =
       known_.try_emplace(Key{kind, way, length.size, length.yield}, static_cast<int>(pool_.size()));
-  return is_new ? append(std::move(length), std::move(pattern)) : found->second;
+  return is_new ? append(std::move(length), pattern) : found->second;
 }
 
 const FoldWay& BatchLengths::way(int length) const {

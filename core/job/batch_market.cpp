@@ -7,6 +7,7 @@
 #include <set>
 #include <thread>
 
+#include "job/byte_gate.h"
 #include "job/length_pricer.h"
 #include "measure/index.h"
 
@@ -60,11 +61,12 @@ std::vector<int> asked_ways(const BatchKind& kind, const Asking& asking) {
   return ways;
 }
 
-Offer offer_of(const Market& market, const Asking& asking) {
+Offer offer_of(const Market& market, const Asking& asking, ByteGate& gate) {
   const BatchKind& kind = asking.batch.kinds[ix(market.kind)];
   LengthPricer pricer(asking.job, kind.cloth, asking.prices.panel[ix(market.cloth)], asking.steps, asking.cancelled);
   Offer offer;
   if (!pricer.sells()) return offer;
+  const ByteGate::Pass pass(gate, pricer.most_bytes());
   std::vector<PricedLength> priced = pricer.lengths(asked_ways(kind, asking), kind.ways);
   std::int64_t room = asking.most_panels;
   for (const PricedLength& l : worth_adding(priced, market, asking)) {
@@ -104,8 +106,9 @@ std::vector<Market> markets_of(const OrderCase& order) {
 std::vector<Offer> offers_of(const std::vector<Market>& markets, const Asking& asking) {
   std::vector<Offer> offers(markets.size());
   std::atomic<std::size_t> next = 0;
+  ByteGate gate(LengthPricer::kMostBytes);
   const auto work = [&] {
-    for (std::size_t i; (i = next++) < markets.size();) offers[i] = offer_of(markets[i], asking);
+    for (std::size_t i; (i = next++) < markets.size();) offers[i] = offer_of(markets[i], asking, gate);
   };
   std::vector<std::future<void>> others;
   for (unsigned n = std::min(4u, std::thread::hardware_concurrency()); n > 1; --n)

@@ -43,7 +43,7 @@ struct Asking {
   std::int64_t most_panels = std::int64_t{1} << 40;  // on all lengths of a market; one of few it may have
 };
 
-// In the order of the markets; searched by several threads, each on its own.
+// In the order of the markets; searched by several threads, as many at once as memory lets.
 std::vector<Offer> offers_of(const std::vector<Market>& markets, const Asking& asking);
 
 // The prices of a solved model, for these weights. may: of pieces beyond must.

@@ -129,7 +129,7 @@ void BatchSearch::add_by_area(const Market& market) {
     Pattern pattern = pricer.pattern(all[i - 1], of.ways);
     if (std::ssize(pattern.panels) > room) continue;
     room -= std::ssize(pattern.panels);
-    lengths_.add(market.kind, all[i - 1].way, std::move(pattern));
+    lengths_.add(market.kind, all[i - 1].way, pattern);
   }
 }
 

@@ -188,7 +188,7 @@ void LastLengthFinder::search_by_prices(int kind, int way, const std::vector<std
     if (needs[p] == 0) prices[p] = 0;
   for (int round = 0; round < kMostPrices && !known.length; ++round)
     if (std::optional<Pattern> found = at_prices(of, way, needs, most, prices))
-      known.length = lengths_.add(kind, way, *std::move(found));
+      known.length = lengths_.add(kind, way, *found);
 }
 
 // Of the lengths that sell for no less than the needs the first that holds them; where none

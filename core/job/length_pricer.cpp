@@ -59,7 +59,9 @@ LengthPricer::LengthPricer(const Job& job, const Roll& cloth, const std::vector<
   const Length longest = longest_of(sold_.panels, cloth.fabric.usable_width());
   is_shortened_ = longest < std::min(job.table.length, cloth_to_cut(cloth, job.losses).size() - job.losses.allowance);
   sold_.table.length = std::min(job.table.length, longest);
-  planner_ = std::make_unique<RollPlanner>(sold_, 0, Aim::most_worth, SearchBudget{steps, cancelled});
+  SearchBudget budget{steps, cancelled};
+  budget.bytes = kMostBytes;
+  planner_ = std::make_unique<RollPlanner>(sold_, 0, Aim::most_worth, budget);
 }
 
 bool LengthPricer::is_whole() const {

@@ -3,16 +3,17 @@
 // LengthPricer: what every length of one kind of cloth gives at the most when
 // each panel sells at a price, and the pattern that gives it.
 //
-// Panels of price 0 or less are not cut, nor, from cloth that repeats, those that must match. Lengths are those worth cutting: sums
-// along of the panels that sell (cutting/grid.h), up to the table's length and
-// the roll's. Copies are free of limits.
+// Panels of price 0 or less are not cut, nor, from cloth that repeats, those that must match.
+// Lengths are those worth cutting: sums along of the panels that sell (cutting/grid.h), up to
+// the table's length and the roll's. Copies are free of limits.
 //
 // bounding: lengths that bound those of every way, whether cloth may lie so or
 // not: open cloth bounds every fold (docs/method.md, section 2), and open cloth
 // folded end to end those that are folded so besides.
 //
 // A length holds at most about 10 000 panels: where more would lie on one, longer ones are
-// left out, except as the largest panel needs them.
+// left out, except as the largest panel needs them. Tables take kMostBytes: of larger ones
+// places are left out.
 //
 // is_whole: no place and no length was left out; else what is found can be cut, but more may be
 // had, and most_by_area() bounds them.
@@ -39,6 +40,8 @@ struct PricedLength {
 
 class LengthPricer {
  public:
+  static constexpr std::int64_t kMostBytes = std::int64_t{125} << 20;
+
   // REQUIRES job, cloth and ways to live as long as this.
   LengthPricer(const Job& job, const Roll& cloth, const std::vector<std::int64_t>& prices, std::int64_t steps,
                const std::atomic<bool>* cancelled = nullptr);
@@ -57,6 +60,8 @@ class LengthPricer {
   // Whether it may be cut so and find room on the table.
   bool may_cut(const FoldWay& way) const;
   bool sells() const { return !panels_.empty(); }
+  // What searching it may take.
+  std::int64_t most_bytes() const { return planner_ ? planner_->bytes_of_one() : 0; }
   bool is_whole() const;
   // No length of this size gives more.
   Wide most_by_area(Length length) const;

@@ -94,6 +94,7 @@ std::int64_t RollPlanner::bytes_of_all() const {
 // Up to three plies of a fold, in the middle and at both fold edges; it needs no more than half
 // of all kinds of tables.
 std::int64_t RollPlanner::bytes_of_one() const {
+  if (!tables_) return 0;
   return tables_->aim().worth_first ? tables_->most_bytes(3) : bytes_of_all() / 2;
 }
 

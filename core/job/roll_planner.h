@@ -37,6 +37,8 @@ class RollPlanner {
   // Whether the tables of all ways together take no more bytes than the budget has. Those of
   // one way never do: of large ones places are left out.
   bool may_share() const;
+  // What the tables of one way take at most.
+  std::int64_t bytes_of_one() const;
   // No plan of any way has more worth than this.
   Worth area_bound() const;
 
@@ -91,7 +93,6 @@ class RollPlanner {
   using Searches = std::vector<std::unique_ptr<StripSearch>>;  // by copies, from 1
 
   std::int64_t bytes_of_all() const;
-  std::int64_t bytes_of_one() const;
   FoldLimits fold_limits() const;
   FoldPlan fold_with(const FoldWay& way, const Hand& hand) const;
   Result<Choice> choice_within(const FoldWay& way, const Hand& hand) const;

@@ -30,19 +30,35 @@ TEST(BatchLengths, KeepsEachLengthOnceWithItsPattern) {
   EXPECT_EQ(lengths.way(0), FoldWay{});
 }
 
+// Of these bytes each panel takes a part.
 TEST(BatchLengths, HaveRoomForSoManyPanels) {
   const Job job = test::order_job();
   const Result<BatchCase> c = batch_case(job);
   BatchLengths lengths(job, *c);
   EXPECT_EQ(lengths.room(), BatchLengths::kMostPanels);
   Pattern pattern;
-  pattern.panels.resize(BatchLengths::kMostPanels - 1);
+  pattern.panels.resize(BatchLengths::kMostBytes / sizeof(PlacedPanel) / 2);
   lengths.add(0, 0, pattern);
+  const std::int64_t room = lengths.room();
+  EXPECT_NEAR(room, BatchLengths::kMostPanels / 2, 10);
   lengths.add(0, 0, pattern);  // the same again takes none
-  EXPECT_EQ(lengths.room(), 1);
+  EXPECT_EQ(lengths.room(), room);
   pattern.length = Length::mm(900);
   lengths.keep(0, 0, pattern);
   EXPECT_EQ(lengths.room(), 0);
+}
+
+// Each length takes something however few panels it has.
+TEST(BatchLengths, HaveRoomForSoManyLengths) {
+  const Job job = test::order_job();
+  const Result<BatchCase> c = batch_case(job);
+  BatchLengths lengths(job, *c);
+  for (int mm = 1; mm <= 1000; ++mm) {
+    Pattern pattern;
+    pattern.length = Length::mm(mm);
+    lengths.add(0, 0, pattern);
+  }
+  EXPECT_LT(lengths.room(), BatchLengths::kMostPanels - 1000);
 }
 
 }  // namespace
