@@ -95,5 +95,21 @@ TEST(BatchSearch, BoundsAnOrderWhoseRuleCannotBeKept) {
   EXPECT_LE(best.pieces[1][static_cast<std::size_t>(sand)], 3);
 }
 
+// Where cloth is short, rules or none, the bound on what is served is no more than it costs.
+TEST(BatchSearch, BoundsTheCostOfWhatItServesWhereClothIsShort) {
+  Job job = test::order_job();
+  job.rolls.pop_back();
+  job.rolls[0].length = job.rolls[1].length = Length::mm(1'500);
+  job.order.lines = {{0, 30, 0, {}, 0, {{"moss", 2, {}}}}};
+  const Result<BatchCase> c = batch_case(job);
+  ASSERT_TRUE(c) << c.problem().sentence();
+  BatchSearch run(job, *c, few_rounds(4), {});
+  run.run();
+  EXPECT_LT(run.score().filled, run.bounds().filled);
+  EXPECT_EQ(run.score().short_of_rules, 0);
+  ASSERT_TRUE(run.bounds().served_cost);
+  EXPECT_LE(*run.bounds().served_cost, run.score().cost);
+}
+
 }  // namespace
 }  // namespace foldyard
