@@ -135,5 +135,15 @@ TEST(OrderBound, ByDensityIsNothingForARollThatSellsNothing) {
   EXPECT_EQ(least_of_roll_by_density(test::case_roll(0, 40, 3), 0, Length(), OrderPrices()), 0);
 }
 
+// No cloth can be cut for the line: nothing is made of it, and its rules are given back.
+TEST(OrderBound, MakesNothingOfALineWithoutCloths) {
+  OrderCase order = test::small_case();
+  order.lines = {{100, 4, 0, {}, {{0, 1, {}}}, {{{1}, 2, kAnyNumber}, {{0}, 0, 3}}}};
+  OrderPrices prices;
+  prices.panel = {{10, 9}, {20, 7}};
+  prices.rules = {{{4, 0}, {0, 3}}};
+  EXPECT_EQ(static_cast<std::int64_t>(least_of_pieces(order, prices)), 4 * 2 - 3 * 3);
+}
+
 }  // namespace
 }  // namespace foldyard

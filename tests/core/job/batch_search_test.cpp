@@ -17,6 +17,7 @@ TEST(BatchSearch, BettersItsPlanAndKeepsItsBounds) {
   BatchSearch* search = nullptr;
   BatchSearch run(job, *c, few_rounds(60), [&] { scores.push_back(search->score()); });
   search = &run;
+  EXPECT_FALSE(run.is_proved());
   run.run();
   ASSERT_FALSE(scores.empty());
   for (std::size_t i = 1; i < scores.size(); ++i) EXPECT_TRUE(is_better(c->order, scores[i], scores[i - 1]));

@@ -82,6 +82,14 @@ TEST(MatchedPlanner, SaysWhyAFoldBreaksTheMatch) {
   EXPECT_EQ(planned(job, kHalf).yield[0], 0);
 }
 
+// A seat worth less than the time of cutting it is left where time is weighed.
+TEST(MatchedPlanner, CutsNothingThatIsNotWorthItsTime) {
+  Job job = seats();
+  job.panels[0].worth = Worth::parts(1);
+  EXPECT_FALSE(plan_roll(job, 0, kOpen, Aim::worth_less_time));
+  EXPECT_EQ(planned(job, kOpen).yield, (std::vector<std::int64_t>{7 * 3}));
+}
+
 // Where the pattern repeats both ways, it is the fold that decides which way it runs wrong.
 TEST(MatchedPlanner, NamesTheWayInWhichTheFoldTurnsThePattern) {
   Job job = seats();
