@@ -96,5 +96,18 @@ TEST(BatchMarket, BoundsNothingOnceItIsStopped) {
   EXPECT_FALSE(least_of_all(s.c->order, markets_of(s.c->order), s.offers(true), s.prices, 1'000'000, &stopped));
 }
 
+// Thousands of labels lie on a long length: without room the one that is offered all the same
+// is one of few.
+TEST(BatchMarket, OffersALengthOfFewPanelsWhereThereIsNoRoom) {
+  MarketSetting s;
+  s.job.panels[1].across = s.job.panels[1].along = Length::mm(40);
+  s.c = batch_case(s.job);
+  s.prices.panel = {{0, 60, 0}, {0, 60, 0}};
+  const Offer all = s.offers(false)[0], one = s.offers(false, 0)[0];
+  EXPECT_GT(panels_on(all), 1'000);
+  EXPECT_EQ(one.lengths.size(), 1u);
+  EXPECT_LE(panels_on(one), 1'000);
+}
+
 }  // namespace
 }  // namespace foldyard
