@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 #include <map>
 #include <numeric>
 
@@ -56,7 +57,7 @@ class Cutter1D {
     std::int64_t rolls = 0;
   };
 
-  bool is_proved() const { return has_plan_ && best_.rolls <= bound_; }
+  bool is_proved() const { return best_.rolls <= bound_; }
 
   void make_model() {
     for (const std::int64_t count : all_) model_.add_row(static_cast<double>(count), LpSolver::kNoLimit);
@@ -206,7 +207,7 @@ class Cutter1D {
 
   // The linear model of what is left says that no better plan comes of it.
   bool is_hopeless(const State& state) const {
-    return has_plan_ && state.rolls + static_cast<std::int64_t>(std::ceil(model_.cost() - 1e-6)) >= best_.rolls;
+    return state.rolls + static_cast<std::int64_t>(std::ceil(model_.cost() - 1e-6)) >= best_.rolls;
   }
 
   // Longest first, ends before rolls, each into the first that has room.
@@ -231,8 +232,7 @@ class Cutter1D {
   }
 
   void keep(const State& state) {
-    if (has_plan_ && state.rolls >= best_.rolls) return;
-    has_plan_ = true;
+    if (state.rolls >= best_.rolls) return;
     best_.rolls = state.rolls;
     best_.cuts.clear();
     std::map<Counts, std::int64_t, std::greater<>> rolls;
@@ -250,8 +250,7 @@ class Cutter1D {
   std::vector<BoundedFill> fills_;  // by place
   std::vector<Column> columns_;
   LpSolver model_;
-  CutToLength best_;
-  bool has_plan_ = false;
+  CutToLength best_{{}, std::numeric_limits<std::int64_t>::max(), 0, false};
   std::int64_t bound_ = 0;
 };
 

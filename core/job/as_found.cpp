@@ -16,7 +16,7 @@ Result<Job> as_found(const Job& job, int roll, Length found, bool correct) {
     return Problem{where, say("no roll is so long"), say("give %1", say(limits::kRollLength.in_words.data()))};
   if (correct) {
     const Result<RollMeasure> right = corrected(*cloth.measured, found + cloth.cut_since, cloth.fabric.width);
-    if (!right) return right.problem();
+    if (!right) return Problem{where, right.problem().what, right.problem().next};
     cloth.measured = *right;
   }
   cloth.length = found;

@@ -141,8 +141,7 @@ std::vector<std::int64_t> CountedWay::step_from(const std::vector<std::int64_t>&
     square += Wide(weight(p)) * over[p] * weight(p) * over[p];
   }
   if (square == 0) return prices;
-  const std::int64_t reached = plan_.lengths.empty() ? bound_ - std::abs(bound_) / 16 : value_;
-  const Wide stride = std::max<std::int64_t>(1, (bound_ - std::max(reached, bound_ - std::abs(bound_) / 16)) >> halvings);
+  const Wide stride = std::max<std::int64_t>(1, std::abs(bound_) / 16 >> halvings);
   for (const int panel : panels_) {
     const auto p = static_cast<std::size_t>(panel);
     const Wide moved = prices[p] + stride * (Wide(weight(p)) * weight(p) * over[p]) / square;
@@ -215,10 +214,9 @@ bool CountedWay::is_enough(const Plan& plan) const {
 void CountedWay::consider(const std::vector<std::pair<Pattern, std::int64_t>>& lengths) {
   if (lengths.empty()) return;
   Plan plan = laid(case_, lengths);
-  const std::int64_t value = case_.value_of(plan);
-  if (!is_enough(plan) || (!plan_.lengths.empty() && value <= value_)) return;
+  if (!is_enough(plan)) return;
+  value_ = case_.value_of(plan);
   plan_ = std::move(plan);
-  value_ = value;
 }
 
 Words CountedWay::asked_words() const {

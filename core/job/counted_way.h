@@ -52,7 +52,7 @@ class CountedWay {
   CountBounds bounds(const std::vector<std::int64_t>& prices) const;
   std::vector<std::int64_t> counted(const std::vector<std::int64_t>& by_panel) const;
   bool is_enough(const Plan& plan) const;
-  bool is_proved() const { return is_whole_ && !plan_.lengths.empty() && bound_ - value_ < case_.scale && bound_ >= value_; }
+  bool is_proved() const { return is_whole_ && bound_ - value_ < case_.scale && bound_ >= value_; }
   Words asked_words() const;
   Proof proof() const;
 

@@ -14,16 +14,14 @@ CutSize turned_if(bool turned, CutSize size) {
   return size;
 }
 
-// The panel with its goods and the size that follows from them.
-std::optional<Problem> follow(Panel& panel, const Goods& goods) {
+// The panel with its goods and the size that follows from them. REQUIRES goods that a body
+// can have; then its other pieces can.
+void follow(Panel& panel, const Goods& goods) {
   const bool turned = lies_turned(panel);
   panel.sewn->goods = goods;
-  const Result<CutSize> size = cut_size(*panel.sewn);
-  if (!size) return size.problem();
-  const CutSize lying = turned_if(turned, *size);
+  const CutSize lying = turned_if(turned, cut_size(*panel.sewn).value());
   panel.across = lying.across;
   panel.along = lying.along;
-  return {};
 }
 
 Problem in_panel(int panel, Problem problem) {
@@ -50,11 +48,7 @@ Result<Job> resize_goods(const Job& job, int panel, Length across, Length along)
   Job next = job;
   for (const GoodsMade& made : goods_of(job)) {
     if (std::find(made.panels.begin(), made.panels.end(), panel) == made.panels.end()) continue;
-    for (int index : made.panels) {
-      if (auto problem = follow(next.panels[ix(index)], *goods)) {
-        return in_panel(panel, *problem);
-      }
-    }
+    for (int index : made.panels) follow(next.panels[ix(index)], *goods);
   }
   return next;
 }

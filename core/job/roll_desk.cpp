@@ -65,7 +65,7 @@ constexpr const char* kFewFolds = to_say("this is the best found with what is se
 // a panel, and no plan of the way has such a fold.
 bool has_found_ends(const FoldWay& way, const Hand& hand) {
   const bool is_fan = way.kind == FoldKind::fan || way.kind == FoldKind::quarters;
-  return is_fan && way.legs > 2 && std::count_if(hand.lines.begin(), hand.lines.end(), [](const auto& l) { return l.has_value(); }) == 1;
+  return is_fan && std::count_if(hand.lines.begin(), hand.lines.end(), [](const auto& l) { return l.has_value(); }) == 1;
 }
 
 }  // namespace

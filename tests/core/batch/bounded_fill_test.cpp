@@ -73,5 +73,17 @@ TEST(BoundedFill, RoundsTheSafeWayWhereSizesShareNoUnit) {
   EXPECT_EQ(BoundedFill({whole, third}, whole).best({9, 1}, {1, 1}).counts, (Counts{1, 0}));
 }
 
+// In a coarse unit of 11 the short piece takes a whole place and, for the bound, none.
+TEST(BoundedFill, BoundsPiecesThatAreShorterThanItsUnit) {
+  const BoundedFill fill({Length::units(7), Length::units(500'000)}, Length::units(1'000'001));
+  ASSERT_FALSE(fill.is_exact());
+  const BoundedFill::Filling best = fill.best({1, 60'000}, {150'000, 2});
+  // One of the long leaves room for 71 428 of the short; two leave none.
+  EXPECT_GE(best.bound, 60'000 + 71'428);
+  EXPECT_LE(best.counts[0] * 7 + best.counts[1] * 500'000, 1'000'001);
+  EXPECT_EQ(best.value, best.counts[0] + best.counts[1] * 60'000);
+  EXPECT_GE(best.value, 60'000 + 500'001 / 11 - 1);
+}
+
 }  // namespace
 }  // namespace foldyard

@@ -47,6 +47,13 @@ TEST(FlawedFront, KeepsFewerPlacesWhereTheyMustRiseByMore) {
   EXPECT_FALSE(front.would_rise(u(5), 10, -1));
 }
 
+TEST(FlawedFront, RisesByAnythingBeforeItsFirstPlace) {
+  FlawedFront front(10);
+  front.start_at(u(5));
+  EXPECT_TRUE(front.would_rise(u(4), 0, 9));
+  EXPECT_FALSE(front.would_rise(u(5), 9, 0));
+}
+
 TEST(FlawedFront, FindsTheLastPlaceUpToAnother) {
   FlawedFront front(1);
   front.start_at(u(2));

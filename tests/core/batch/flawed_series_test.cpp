@@ -57,6 +57,9 @@ TEST(FlawedSeries, CutsNothingWhereEverythingIsFlawed) {
   const FlawedCloth cloth{u(0, 10), Length(), {u_rect(0, 10, 0, 10)}};
   EXPECT_TRUE(best_flawed_series({plain(4, 1)}, cloth, nullptr, {}).picks.empty());
   EXPECT_TRUE(best_flawed_series({}, cloth, nullptr, {}).picks.empty());
+  const FlawedSeries none = best_flawed_series({plain(4, 1)}, {u(10, 10), Length(), {}}, nullptr, {});
+  EXPECT_TRUE(none.picks.empty());
+  EXPECT_TRUE(none.complete);
 }
 
 // Where steps run out the series still fits and adds up.

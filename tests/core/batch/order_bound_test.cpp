@@ -112,5 +112,38 @@ TEST(OrderBound, HoldsForEveryPlanOfSmallOrders) {
   }
 }
 
+// A roll that must be cut, or of which lengths are kept, is charged even where it sells too little.
+TEST(OrderBound, ByDensityChargesARollThatIsCutAnyway) {
+  OrderPrices prices;
+  prices.panel = {{5, 0}};
+  CaseRoll must = test::case_roll(0, 40, 3), kept = must;
+  must.must = true;
+  kept.kept = 1;
+  kept.kept_size = Length::units(10);
+  kept.kept_yield = {2, 0};
+  for (const CaseRoll& roll : {must, kept}) {
+    const std::int64_t exact = least_of_roll(roll, {{Length::units(10), 50}}, prices, 1'000'000);
+    EXPECT_LE(least_of_roll_by_density(roll, 50, Length::units(10), prices), exact);
+    EXPECT_GT(least_of_roll(roll, {}, prices, 1'000'000), 0);
+  }
+  EXPECT_EQ(least_of_roll_by_density(must, 0, Length(), prices), 3 * 2);
+  // 36 for the squaring and the kept length, less its two panels.
+  EXPECT_EQ(least_of_roll_by_density(kept, 0, Length(), prices), 3 * (2 + 10) - 2 * 5);
+}
+
+TEST(OrderBound, ByDensityIsNothingForARollThatSellsNothing) {
+  EXPECT_EQ(least_of_roll_by_density(test::case_roll(0, 40, 3), 0, Length(), OrderPrices()), 0);
+}
+
+// No cloth can be cut for the line: nothing is made of it, and its rules are given back.
+TEST(OrderBound, MakesNothingOfALineWithoutCloths) {
+  OrderCase order = test::small_case();
+  order.lines = {{100, 4, 0, {}, {{0, 1, {}}}, {{{1}, 2, kAnyNumber}, {{0}, 0, 3}}}};
+  OrderPrices prices;
+  prices.panel = {{10, 9}, {20, 7}};
+  prices.rules = {{{4, 0}, {0, 3}}};
+  EXPECT_EQ(static_cast<std::int64_t>(least_of_pieces(order, prices)), 4 * 2 - 3 * 3);
+}
+
 }  // namespace
 }  // namespace foldyard

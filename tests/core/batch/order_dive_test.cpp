@@ -58,5 +58,49 @@ TEST(OrderDive, MakesWhatItCanWhereClothIsShort) {
   for (std::size_t r = 0; r < order.rolls.size(); ++r) EXPECT_GE(room_left(order.rolls[r], state.rolls[r], pool, 0), Length());
 }
 
+// Without a turn nothing is cut, and what is cut already is counted: two lengths of 6 give
+// two of panel 0 and four of panel 1, all that the second line needs.
+TEST(OrderDive, CountsWhatIsCutWhereItMayCutNothing) {
+  const OrderCase order = large_case();
+  LengthPool pool = large_pool();
+  OrderState cut = empty_state(order);
+  for (int n = 0; n < 2; ++n) ASSERT_TRUE(cut_from(order.rolls[0], cut.rolls[0], pool, 1));
+  OrderModel model(order, {1, 100, 1, 10});
+  const OrderState state = dive({order, pool, test::kAreas, {}}, model, cut, {0.5, 0});
+  EXPECT_EQ(state.rolls, cut.rolls);
+  EXPECT_EQ(pieces_of(state.pieces, 0), 2);
+  EXPECT_EQ(pieces_of(state.pieces, 1), 2);
+}
+
+// Together two rolls of 16 hold five lengths of 6, for the model; each holds but two.
+TEST(OrderDive, CutsNoMoreThanEachRollHolds) {
+  OrderCase order = large_case();
+  order.lines = {{1'000'000, 5, 0, {0}, {{0, 1, {}}}, {}}};
+  order.rolls[1] = order.rolls[0];
+  for (CaseRoll& roll : order.rolls) {
+    roll.room = Length::units(16 * 320'000);
+    roll.stretches = {{roll.squaring, roll.squaring + roll.room}};
+  }
+  order.sources = {{0, 0, {0, 1}, order.rolls[0].room}};
+  LengthPool pool = {large_pool()[1]};
+  const OrderState state = dived(order, pool);
+  for (const RollState& roll : state.rolls) EXPECT_EQ(roll.lengths.size(), 2u);
+  EXPECT_EQ(pieces_of(state.pieces, 0), 4);
+}
+
+// The second line's panels may come of either cloth; what is made of both is what is asked.
+TEST(OrderDive, SharesWhatNamesClothsAmongThem) {
+  OrderCase order = large_case();
+  order.lines[1].needs[0].from = {0, 1};
+  for (std::int64_t must = 1; must <= 6; ++must) {
+    order.lines[1].must = must;
+    LengthPool pool = large_pool();
+    const OrderState state = dived(order, pool);
+    EXPECT_EQ(score_of(order, state, pool).filled, 10'000 * (4 * 100 + must * 50)) << must;
+    const auto yield = yield_of(order, state, pool);
+    EXPECT_GE(yield[0][1] + yield[1][1], must * order.lines[1].needs[0].count) << must;
+  }
+}
+
 }  // namespace
 }  // namespace foldyard

@@ -44,6 +44,19 @@ TEST(OrderFill, TakesTheLastLengthWhereItHoldsAll) {
   EXPECT_EQ(state.rolls[0].lengths, (std::vector<StateLength>{{3, 0}}));
 }
 
+// No last length is found, or one that has no room: then it is the pool's.
+TEST(OrderFill, CutsLengthsItKnowsWhereNoLastOneServes) {
+  const OrderCase order = test::small_case();
+  LengthPool pool = test::small_pool();
+  pool.push_back({0, 0, Length::units(41), {1, 2}, 1, {}, {}});
+  for (const std::optional<int> last : {std::optional<int>(), std::optional<int>(3)}) {
+    OrderState state = empty_state(order);
+    const auto find = [&](int, int, const std::vector<std::int64_t>&, Length) { return last; };
+    EXPECT_EQ(fill_needs({order, pool, kAreas, find, {2}}, 0, {1, 2}, state), (std::vector<std::int64_t>{0, 0}));
+    EXPECT_EQ(state.rolls[0].lengths, (std::vector<StateLength>{{1, 0}}));
+  }
+}
+
 TEST(OrderFill, PrefersARollThatIsCutAlready) {
   OrderCase order = test::small_case();
   order.rolls[1] = test::case_roll(0, 60, 3);

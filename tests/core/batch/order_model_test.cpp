@@ -95,5 +95,16 @@ TEST(OrderModel, TakesNamedPanelsFromAnyOfTheirCloths) {
   EXPECT_NEAR(model.named(0, 0, 0), 0, 1e-6);
 }
 
+TEST(OrderModel, TakesNoNamedPanelsFromAClothThatIsNotNamed) {
+  OrderCase order = plain_case();
+  order.lines[0].needs[0].from = {1};
+  OrderModel model(order, {1, 100, 1, 10});
+  model.allow(0, 0, kPool);
+  model.allow(1, 0, kPool);
+  ASSERT_TRUE(model.solve());
+  EXPECT_NEAR(model.named(0, 0, 1), 10, 1e-6);
+  EXPECT_EQ(model.named(0, 0, 0), 0);
+}
+
 }  // namespace
 }  // namespace foldyard

@@ -81,5 +81,56 @@ TEST(OrderRefold, GoesOnFromTheWayThatWasBetter) {
   EXPECT_EQ(state.rolls[0].lengths, (std::vector<StateLength>{{4, 0}, {4, 0}}));
 }
 
+TEST(OrderRefold, LeavesAllAsItIsWhereNoLengthIsLookedFor) {
+  const OrderCase order = test::small_case();
+  LengthPool pool = test::small_pool();
+  OrderState state = two_of_six(order, pool);
+  const FillTools tools{order, pool, kAreas, {}};
+  EXPECT_FALSE(refold(tools, {2}, 100, state));
+  EXPECT_FALSE(refold_each(tools, {2}, 100, state));
+  EXPECT_EQ(state.rolls, two_of_six(order, pool).rolls);
+}
+
+// One try looks for another way of the single length and none is left for two as one.
+TEST(OrderRefold, LooksForNoMoreLengthsThanItMay) {
+  const OrderCase order = test::small_case();
+  LengthPool pool = test::small_pool();
+  int tries = 0;
+  FillTools tools = with_one_of_eleven(order, pool);
+  tools.last = [&, last = tools.last](int kind, int way, const auto& needs, Length most) { return ++tries, last(kind, way, needs, most); };
+  for (const int most : {0, 1, 2}) {
+    OrderState state = two_of_six(order, pool);
+    tries = 0;
+    EXPECT_FALSE(refold(tools, {3}, most, state)) << most;
+    EXPECT_EQ(tries, most);
+    EXPECT_EQ(state.rolls[0].lengths.size(), 2u);
+  }
+}
+
+// A length of 12 costs what two of 6 do.
+TEST(OrderRefold, KeepsTwoWhereOneCostsNoLess) {
+  OrderCase order = test::small_case();
+  order.aims = {CaseAim::cost};
+  LengthPool pool = test::small_pool();
+  pool.push_back({0, 1, Length::units(12), {2, 4}, 2, Duration::ticks(7), Duration::ticks(100)});
+  const FillTools tools{order, pool, kAreas, [](int, int way, const std::vector<std::int64_t>&, Length most) -> std::optional<int> {
+                          return way == 1 && most >= Length::units(12) ? std::optional<int>(3) : std::nullopt;
+                        }};
+  OrderState state = two_of_six(order, pool);
+  EXPECT_FALSE(refold(tools, {2}, 100, state));
+  EXPECT_EQ(state.rolls, two_of_six(order, pool).rolls);
+}
+
+// What is found under another way may be the length that is cut.
+TEST(OrderRefold, TakesNothingForTheLengthItIs) {
+  OrderCase order = test::small_case();
+  order.aims = {CaseAim::cost, CaseAim::minutes};
+  LengthPool pool = test::small_pool();
+  const FillTools tools{order, pool, kAreas, [](int, int, const std::vector<std::int64_t>&, Length) -> std::optional<int> { return 1; }};
+  OrderState state = two_of_six(order, pool);
+  EXPECT_FALSE(refold_each(tools, {3}, 100, state));
+  EXPECT_EQ(state.rolls, two_of_six(order, pool).rolls);
+}
+
 }  // namespace
 }  // namespace foldyard

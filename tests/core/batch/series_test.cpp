@@ -195,5 +195,24 @@ TEST(BestSeries, IsHonestWheneverItIsStopped) {
   }
 }
 
+// Two million of the shortest fit, too many to bound the rests of the roll one by one.
+TEST(BestSeries, BoundsTrulyWhereTheShortestFitsMillionsOfTimes) {
+  const std::vector<SeriesEntry> entries = {entry(2, 2), entry(3, 4)};
+  const Length capacity = Length::units(4'000'000);
+  const Series best = best_series(entries, capacity, 1'000);
+  EXPECT_FALSE(best.proved);
+  EXPECT_GE(best.bound, 1'333'333 * 4);
+  EXPECT_LE(best.gain, 1'333'333 * 4);
+  Length size;
+  std::int64_t gain = 0;
+  for (const int pick : best.picks) {
+    size += entries[static_cast<std::size_t>(pick)].size;
+    gain += entries[static_cast<std::size_t>(pick)].gain;
+  }
+  EXPECT_LE(size, capacity);
+  EXPECT_EQ(gain, best.gain);
+  EXPECT_FALSE(best.picks.empty());
+}
+
 }  // namespace
 }  // namespace foldyard

@@ -171,5 +171,14 @@ std::vector<FoldWay> ways_across() {
 
 INSTANTIATE_TEST_SUITE_P(FoldLayout, Promises, testing::ValuesIn(ways_across()), test::way_title);
 
+// Legs of 500: strips from both sides of a leg may meet on it and not overlap.
+TEST(FoldLayout, PlainThirdsHoldNoStripsThatOverlapOnALeg) {
+  for (const auto& layout : layouts(kPlainThirds)) {
+    EXPECT_EQ(layout->middle(mm(300), mm(200)), Length());
+    EXPECT_EQ(layout->middle(mm(300), mm(200) + kUnit), FoldLayout::kNoRoom);
+    EXPECT_GT(layout->middle(mm(100), mm(200)), Length());
+  }
+}
+
 }  // namespace
 }  // namespace foldyard

@@ -30,6 +30,13 @@ TEST(Counting, HoldsTheLimitsOfEveryPanelApart) {
   }
 }
 
+TEST(Counting, FitsNeitherALimitTooLargeNorTooMany) {
+  EXPECT_TRUE(Counting({3, 1'000'000}).fits());
+  EXPECT_FALSE(Counting({3, std::int64_t{1} << 41}).fits());
+  EXPECT_FALSE(Counting({std::int64_t{1} << 41, 3}).fits());
+  EXPECT_FALSE(Counting(std::vector<std::int64_t>(400, 1'000)).fits());
+}
+
 // Panels 0 and 1 may be clipped; the second always takes two at a time.
 LimitedProblem clipped_problem() {
   LimitedProblem problem;

@@ -18,8 +18,8 @@ using test::mm;
 // Cloth 100 wide without selvedges, a panel 40 × 30 of gain 5 that may be cut on
 // the fold, at most 3; table sums along: 30.
 struct SampleStrips {
-  explicit SampleStrips(const FoldWay& fold, const NearBudget& given = {}, const Objective& aimed = {})
-      : way(fold), layouts(layouts_of(fold, fabric(), {mm(5), mm(20), mm(1000)})), budget(given), aim(aimed) {}
+  explicit SampleStrips(const FoldWay& fold, const NearBudget& given = {}, const Objective& aimed = {}, Length depth = mm(1000))
+      : way(fold), layouts(layouts_of(fold, fabric(), {mm(5), mm(20), depth})), budget(given), aim(aimed) {}
 
   static Fabric fabric() {
     Fabric f;
@@ -56,6 +56,13 @@ TEST(NearStrips, OpenClothGivesAnyNumberThatFits) {
 // Half of 100 is 50: 20 for one on the fold, or 5 of trim and 40 through both plies.
 TEST(NearStrips, HalvedClothGivesOneOrTwo) {
   EXPECT_EQ(SampleStrips(kHalf).found(10, 10), (ByCopies{{2, 10}, {1, 5}, {0, 0}}));
+}
+
+// The longer leg is 50 at least.
+TEST(NearStrips, FindsNothingOnATableTooShallowForTheFold) {
+  EXPECT_FALSE(SampleStrips(kOffCentre, {}, {}, mm(60)).found(10, 10).empty());
+  EXPECT_TRUE(SampleStrips(kOffCentre, {}, {}, mm(49)).found(10, 10).empty());
+  EXPECT_TRUE(SampleStrips(test::kThirds, {}, {}, mm(33)).found(10, 10).empty());
 }
 
 TEST(NearStrips, WritesTheCutsOfAColumn) {

@@ -162,5 +162,18 @@ TEST(PhaseAxis, HasNoStatesWhereThereIsNoClothOrNothingFits) {
   EXPECT_TRUE(too_long.phases().empty());
 }
 
+// Of what is thinned, what one panel takes alone stays; a panel longer than all takes nothing.
+TEST(PhaseAxis, ThinsTheSameBesideAPanelThatIsTooLong) {
+  const std::vector<PhasedSize> panels = {{u(7), std::nullopt}, {u(9), std::nullopt}};
+  std::vector<PhasedSize> more = panels;
+  more.push_back({u(600), std::nullopt});
+  const PhaseAxis axis(Length(), std::nullopt, panels, u(500), 20), same(Length(), std::nullopt, more, u(500), 20);
+  EXPECT_EQ(sizes(same, 0), sizes(axis, 0));
+  for (const int size : {7, 9}) {
+    const std::vector<int> all = sizes(same, 0);
+    EXPECT_TRUE(std::binary_search(all.begin(), all.end(), size)) << size;
+  }
+}
+
 }  // namespace
 }  // namespace foldyard

@@ -52,6 +52,18 @@ TEST(LayoutsWithin, TwoPinnedLinesOfAFanLeaveOneFold) {
   EXPECT_EQ(found.layouts.back()->lines({}, {}), (std::vector<Length>{u(200), u(550), u(900), u(1250)}));
 }
 
+// Pins that no equal inner legs reach: 701 is no two legs, and 340 and 360 are not one leg.
+TEST(LayoutsWithin, PinsOfAFanWithUnequalLegsLeaveNone) {
+  const Fabric fabric{u(1500), u(10), u(1), Nap::none, ""};
+  const auto count = [&](const std::vector<std::optional<Length>>& pins) {
+    return layouts_within(kFanOf5, pins, fabric, kDeepTable, Grid({u(150)})).layouts.size();
+  };
+  EXPECT_GT(count({u(200), std::nullopt, u(900), std::nullopt}), 0u);
+  EXPECT_EQ(count({u(200), std::nullopt, u(901), std::nullopt}), 0u);
+  EXPECT_GT(count({u(200), u(550), u(900), std::nullopt}), 0u);
+  EXPECT_EQ(count({u(200), u(540), u(900), std::nullopt}), 0u);
+}
+
 class EveryPinnedWay : public testing::TestWithParam<FoldWay> {
  protected:
   static std::vector<test::Lines> with_pin(const std::vector<test::Lines>& all, std::size_t line, int at) {

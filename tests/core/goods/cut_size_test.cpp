@@ -186,6 +186,16 @@ TEST(FinishedOf, RefusesAPanelThatItsTurningsTake) {
   EXPECT_EQ(low.problem().where, "along");
 }
 
+// Each back is half of the cover and its overlap.
+TEST(FinishedOf, RefusesACoverWhoseBackIsNoWholeUnit) {
+  Goods cover = known(GoodsKind::cushion_cover, {}, Length::mm(10), Length::mm(25));
+  cover.overlap = Length::mm(100);
+  EXPECT_TRUE(finished_of(cover, {Length::mm(420), Length::mm(420)}));
+  const Result<Goods> odd = finished_of(cover, {Length::mm(420) + Length::units(1), Length::mm(420)});
+  ASSERT_FALSE(odd);
+  EXPECT_EQ(odd.problem().where, "overlap");
+}
+
 TEST(FinishedOf, RefusesSharesThatAreNoWholeUnit) {
   const Length odd = Length::mm(400) + Length::units(1);
   const Goods bag = known(GoodsKind::one_piece_bag, {}, {}, {});

@@ -71,5 +71,18 @@ TEST_F(AroundOnARoll, CountsFlawsOfEitherPly) {
   EXPECT_EQ(around.pattern(mm(0, 940)).panels.size(), 2u);
 }
 
+TEST_F(AroundOnARoll, CutsNothingWhereNoPanelFitsTheWidthOrTheTable) {
+  for (const auto& [across, along] : {std::pair{1100, 900}, {500, 2100}, {1100, 2100}}) {
+    job_.panels[0].across = Length::mm(across);
+    job_.panels[0].along = Length::mm(along);
+    const AimScale aim = scale(kOpen);
+    TableSet set = tables(aim);
+    const AroundOnRoll around({job_, job_.rolls[0], kOpen, aim, set, cloth_});
+    EXPECT_EQ(around.most_gain(Length::mm(1870)), 0) << across << " x " << along;
+    EXPECT_EQ(around.best(Length(), Length::mm(1870)).gain, 0) << across << " x " << along;
+    EXPECT_EQ(around.sizes(Length()).empty(), along > 2000) << across << " x " << along;
+  }
+}
+
 }  // namespace
 }  // namespace foldyard

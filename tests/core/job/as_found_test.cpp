@@ -51,6 +51,17 @@ TEST(AsFound, RefusesARollThatWasNotMeasuredOrALengthThatIsNone) {
   EXPECT_FALSE(as_found(job, 1, limits::kRollLength.most + Length::units(1), false));
 }
 
+// 1 km and what was cut off before are longer than any roll.
+TEST(AsFound, PutsNothingRightByMoreClothThanARollHas) {
+  Job job = measured_job();
+  job.rolls[1].cut_since = Length::mm(1'000);
+  EXPECT_TRUE(as_found(job, 1, limits::kRollLength.most, false));
+  EXPECT_TRUE(as_found(job, 1, limits::kRollLength.most - Length::mm(1'000), true));
+  const Result<Job> found = as_found(job, 1, limits::kRollLength.most, true);
+  ASSERT_FALSE(found);
+  EXPECT_EQ(found.problem().sentence(), "rolls[1].length: the figure or its give is too large; measure again.");
+}
+
 // The estimate is 31.1 to 42.1 m (length_estimate.h).
 TEST(Foreseen, IsWhatTheEstimateHasRoomFor) {
   const Roll roll = measured_job().rolls[1];
@@ -60,6 +71,13 @@ TEST(Foreseen, IsWhatTheEstimateHasRoomFor) {
   EXPECT_FALSE(was_foreseen(roll, range.least - Length::units(1)));
   EXPECT_FALSE(was_foreseen(roll, range.most + Length::units(1)));
   EXPECT_FALSE(was_foreseen(measured_job().rolls[0], Length::mm(5000)));
+}
+
+// More was cut off than the figures have room for.
+TEST(Foreseen, IsNothingOfARollThatCannotBeThere) {
+  Roll roll = measured_job().rolls[1];
+  roll.cut_since = Length::mm(50'000);
+  EXPECT_FALSE(was_foreseen(roll, Length::mm(1'000)));
 }
 
 }  // namespace

@@ -19,8 +19,8 @@ struct MarketSetting {
     prices.all_must = true;
     prices.cloth = prices.may = 1;
   }
-  std::vector<Offer> offers(bool for_bound) const {
-    const Asking asking{job, *c, prices, std::vector<double>(c->order.sources.size(), 0), true, for_bound, 40'000'000, nullptr};
+  std::vector<Offer> offers(bool for_bound, std::int64_t most_panels = 1'000'000) const {
+    const Asking asking{job, *c, prices, std::vector<double>(c->order.sources.size(), 0), true, for_bound, 40'000'000, nullptr, most_panels};
     return offers_of(markets_of(c->order), asking);
   }
 };
@@ -69,6 +69,44 @@ TEST(BatchMarket, RoundsThePricesOfAModel) {
   EXPECT_GT(prices.scale, 1);
   EXPECT_EQ(prices.cloth, prices.scale);
   EXPECT_NEAR(static_cast<double>(prices.panel[1][2]), model.panel_price(1, 2) * 1e4 * static_cast<double>(prices.scale), 0.51);
+}
+
+std::int64_t panels_on(const Offer& offer) {
+  std::int64_t panels = 0;
+  for (const auto& [way, pattern] : offer.lengths) panels += std::ssize(pattern.panels);
+  return panels;
+}
+
+// The first length is offered whatever it holds; the next only where there is room.
+TEST(BatchMarket, OffersOneLengthAtLeastAndNoMorePanelsThanItMay) {
+  const MarketSetting s;
+  const Offer all = s.offers(false)[0], one = s.offers(false, 0)[0];
+  ASSERT_GT(all.lengths.size(), 1u);
+  ASSERT_EQ(one.lengths.size(), 1u);
+  EXPECT_EQ(one.lengths[0].second, all.lengths[0].second);
+  const std::int64_t most = panels_on(all) - 1;
+  const Offer some = s.offers(false, most)[0];
+  EXPECT_LE(panels_on(some), most);
+  EXPECT_GT(some.lengths.size(), 1u);
+}
+
+TEST(BatchMarket, BoundsNothingOnceItIsStopped) {
+  const MarketSetting s;
+  const std::atomic<bool> stopped = true;
+  EXPECT_FALSE(least_of_all(s.c->order, markets_of(s.c->order), s.offers(true), s.prices, 1'000'000, &stopped));
+}
+
+// Thousands of labels lie on a long length: without room the one that is offered all the same
+// is one of few.
+TEST(BatchMarket, OffersALengthOfFewPanelsWhereThereIsNoRoom) {
+  MarketSetting s;
+  s.job.panels[1].across = s.job.panels[1].along = Length::mm(40);
+  s.c = batch_case(s.job);
+  s.prices.panel = {{0, 60, 0}, {0, 60, 0}};
+  const Offer all = s.offers(false)[0], one = s.offers(false, 0)[0];
+  EXPECT_GT(panels_on(all), 1'000);
+  EXPECT_EQ(one.lengths.size(), 1u);
+  EXPECT_LE(panels_on(one), 1'000);
 }
 
 }  // namespace

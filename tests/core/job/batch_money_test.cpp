@@ -92,5 +92,12 @@ TEST(BatchMoney, AgreesWithAPieceRate) {
   EXPECT_EQ(saved_by_step(b.job, 1, Duration::seconds(390)), Worth::parts(16'250));
 }
 
+TEST(PriceOf, IsTheCommonOneForAClothThatNoRollIsOf) {
+  const Batch b = bags();
+  EXPECT_EQ(price_of(b.job, b.job.products[0], "fern"), Worth::whole(30));
+  EXPECT_EQ(price_of(b.job, b.job.products[0], "moss"), Worth::whole(24));
+  EXPECT_EQ(price_of(b.job, b.job.products[0], "printed"), Worth::whole(24));
+}
+
 }  // namespace
 }  // namespace foldyard

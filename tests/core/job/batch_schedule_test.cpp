@@ -44,6 +44,11 @@ TEST(BatchSchedule, GoesOnWithTheNextLineInTheSameSitting) {
             (std::vector<Sitting>{{{{0, 2}, {1, 2}}, minutes(160)}, {{{1, 2}}, minutes(60)}}));
 }
 
+TEST(BatchSchedule, BeginsASittingWhereNoPieceOfTheNextLineFits) {
+  EXPECT_EQ(batch_schedule(workshop({50, 100}), plan(0, {2, 2})),
+            (std::vector<Sitting>{{{{0, 2}}, minutes(100)}, {{{1, 1}}, minutes(100)}, {{{1, 1}}, minutes(100)}}));
+}
+
 TEST(BatchSchedule, GivesALongPieceASittingOfItsOwn) {
   EXPECT_EQ(batch_schedule(workshop({200}), plan(0, {2})),
             (std::vector<Sitting>{{{{0, 1}}, minutes(200)}, {{{0, 1}}, minutes(200)}}));

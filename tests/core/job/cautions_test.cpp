@@ -34,5 +34,12 @@ TEST(Cautions, NeverRoundTheHeightUp) {
   EXPECT_NE(height_caution(job).find("a stack of 25 mm"), std::string::npos) << height_caution(job);
 }
 
+// 1 km is the longest that is written exactly.
+TEST(Cautions, NameAnyHeight) {
+  Job job = default_job();
+  job.cutter.height = kLongest + Length::mm(10);
+  EXPECT_NE(height_caution(job).find("a stack of 100001 cm"), std::string::npos) << height_caution(job);
+}
+
 }  // namespace
 }  // namespace foldyard

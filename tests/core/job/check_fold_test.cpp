@@ -48,6 +48,8 @@ TEST(WhyNoSuchFold, HoldsLinesInsideTheWidthInOrder) {
 TEST(WhyNoSuchFold, KnowsTheOnePlaceOfPlainWays) {
   EXPECT_EQ(why(kHalf, {700}),
             "it has one place, with the folds at 750 mm");
+  EXPECT_EQ(why({FoldKind::selvedge_to_selvedge, 2, false, false}, {700}),
+            "it has one place, with the folds at 750 mm");
   EXPECT_EQ(why(kPlainThirds, {400, 1000}),
             "it has one place, with the folds at 500 mm, 1000 mm");
 }

@@ -98,6 +98,7 @@ const BothSides kJobLimits[] = {
     pair("roll_name", roll_name, umlauts(80), umlauts(81), "rolls[0].name"),
     pair("roll_name_empty", roll_name, std::string("O"), std::string(), "rolls[0].name"),
     pair("colour", colour, std::string("#00fFaA"), std::string("#00fFa"), "rolls[0].colour"),
+    pair("colour_sign", colour, std::string("#00ffaa"), std::string("000ffaa"), "rolls[0].colour"),
     pair("colour_letters", colour, std::string("#00ffaa"), std::string("#00ffag"),
          "rolls[0].colour"),
     pair("job_name", job_name, umlauts(80), umlauts(81), "name"),
@@ -196,6 +197,18 @@ TEST(CheckJob, NamesTheSizeThatShrinkageKeepsFromFitting) {
   job.panels[0].across = Length::mm(1'350);
   EXPECT_NE(check_job(job)->sentence().find("cut 150 cm × 5 cm on roll \"Oak\" for its shrinkage"), std::string::npos)
       << check_job(job)->sentence();
+}
+
+// Turned it would lie on the cloth; of 135 cm across it then needs 150 cm.
+TEST(CheckJob, NamesTheShrunkSizeTheWayRoundThatThePanelIsGiven) {
+  Job job = roomy_job();
+  job.rolls[0].fabric.shrinkage.across = 1'000;  // 10 %
+  job.panels[0].across = Length::mm(2'000);
+  job.panels[0].along = Length::mm(1'350);
+  job.panels[0].may_turn = true;
+  EXPECT_EQ(check_job(job)->what,
+            "200 cm × 135 cm, cut 200 cm × 150 cm on roll \"Oak\" for its shrinkage, fits the usable cloth of no roll in "
+            "any way it may lie");
 }
 
 }  // namespace

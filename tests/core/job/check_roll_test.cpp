@@ -252,6 +252,28 @@ TEST(CheckRoll, SaysWhatIsWrongInOneSentence) {
                        "match it");
 }
 
+// What was measured ends the cloth where no other length is found.
+TEST(CheckRoll, NamesTheMeasureWhereItEndsTheClothBeforeAFlaw) {
+  Job job = roomy_job();
+  set_measure(job, ByWeight{{4'900, 0}, {0, 0}, {3'500, 0}});  // 10 m
+  flaw(mm(9'000, 10'100), kWide)(job);
+  EXPECT_EQ(check_job(job)->sentence(),
+            "rolls[0].flaws[0].to: the flaw goes to 1010 cm and the cloth ends at 1000 cm; correct the flaw or what was "
+            "measured of the roll (its low end counts).");
+}
+
+TEST(CheckRoll, SaysWhichWayNoPatternRepeats) {
+  Job job = roomy_job();
+  repeat({kNone, Length::mm(70), Length::mm(10), kNone})(job);
+  EXPECT_EQ(check_job(job)->sentence(),
+            "rolls[0].repeat.start_along: no pattern repeats along there, so none begins; give repeat.along, or leave the "
+            "start out.");
+  repeat({Length::mm(70), kNone, kNone, Length::mm(10)})(job);
+  EXPECT_EQ(check_job(job)->sentence(),
+            "rolls[0].repeat.start_across: no pattern repeats across there, so none begins; give repeat.across, or leave "
+            "the start out.");
+}
+
 // Squaring both ends and one allowance leave 1 cm less than 24 cm of a roll.
 TEST(CheckRoll, NamesTheMeasureOfARollThatIsTooShort) {
   Job job = roomy_job();

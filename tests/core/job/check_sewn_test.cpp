@@ -73,6 +73,13 @@ TEST(CheckSewn, HoldsSizesToTheirLimits) {
   }
 }
 
+// 1 km is the longest that is written exactly.
+TEST(CheckSewn, NamesASizeHoweverLargeItIs) {
+  Panel panel = sewn_bag();
+  panel.sewn->goods.height = kLongest + Length::mm(10);
+  EXPECT_EQ(check_sewn(panel, Unit::cm)->sentence(), "sewn.height: 100001 cm is too large; give at most 10 m.");
+}
+
 TEST(CheckSewn, TakesSizesAtTheirLimits) {
   Job job = default_job();
   Goods bag = test::goods_of(GoodsKind::one_piece_bag, limits::kMostFinished - Length::mm(1100),

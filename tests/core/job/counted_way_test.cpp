@@ -226,5 +226,38 @@ TEST(CountedWay, ClaimsNoMoreOfFewStepsThanAllBearOut) {
   EXPECT_GT(both, 10);
 }
 
+// However few rounds the search for a price has, its plan has enough, and the bound holds for
+// what more rounds find. Folded in half, arms come in pairs, and few rounds end in between.
+TEST(CountedWay, IsSoundAfterEachRound) {
+  const Job job = dear_cushions();
+  Hand hand;
+  hand.at_least["arm"] = 31;
+  for (const FoldWay& way : {FoldWay{}, kHalf}) {
+    const auto whole = CountedWay(job, 0, Aim::worth_less_time, way, hand, {}).run(24);
+    ASSERT_TRUE(whole) << whole.problem().sentence();
+    for (int rounds = 0; rounds < 4; ++rounds) {
+      const auto plan = CountedWay(job, 0, Aim::worth_less_time, way, hand, {}).run(rounds);
+      ASSERT_TRUE(plan) << rounds << ": " << plan.problem().sentence();
+      EXPECT_EQ(inspect_hand(job, *plan, hand), std::vector<std::string>()) << rounds;
+      test::expect_borne_out(*plan, *whole);
+    }
+  }
+}
+
+// As many as the clean roll holds, and a seam across it: some of the plan's are lost, and it
+// is not given for enough.
+TEST(CountedWay, GivesNoPlanWhoseFlawLeavesTooFew) {
+  Job job = dear_cushions();
+  job.rolls[0].length = Length::mm(1'500);
+  const std::string words = counted_plan(job, {}, Aim::most_worth, {{"arm", 900}}).problem().what;
+  const int most = std::stoi(words.substr(words.find("at most ") + 8));
+  ASSERT_EQ(counted_plan(job, {}, Aim::most_worth, {{"arm", most}})->yield[1], most);
+  job.rolls[0].flaws = {{{Length::mm(400), Length::mm(800)}, {Length(), Length::mm(1500)}, "seam"}};
+  const auto plan = CountedWay(job, 0, Aim::most_worth, {}, Hand{{}, {}, {{"arm", most}}}, {}).run(24);
+  ASSERT_FALSE(plan);
+  EXPECT_EQ(plan.problem().what,
+            "no plan with at least " + std::to_string(most) + " of arm was found; that there is none is not proved");
+}
+
 }  // namespace
 }  // namespace foldyard

@@ -76,5 +76,29 @@ TEST(LastLength, IsFoundUnderOtherWaysWhereItHoldsAll) {
   EXPECT_FALSE(s.find(0, way, {0, 0, 60}, Length::mm(1'000)));
 }
 
+// In units of 5.39 mm the folded cloth is 128 wide. A body of 84 has one half on the fold and
+// a whole beside it, three in a row; one of 83 has no half in whole 1/320 mm, and two lie in a row.
+TEST(LastLength, LaysNothingOnTheFoldThatHasNoHalf) {
+  constexpr Length kCommon = Length::units(1'725);
+  const auto shortest = [&](int across) {
+    Job job = test::order_job();
+    job.table = {Length::mm(4'000), Length::mm(800), Length::mm(800)};
+    job.losses.fold_trim = kCommon;
+    job.panels[0].across = kCommon * across;
+    const Result<BatchCase> c = batch_case(job);
+    BatchLengths lengths(job, *c);
+    const std::optional<int> found = LastLengthFinder(job, *c, lengths, 20'000)(0, 0, {6, 0, 0}, Length::mm(4'000));
+    return found ? lengths.pool()[static_cast<std::size_t>(*found)].size : Length();
+  };
+  EXPECT_EQ(shortest(84), Length::mm(2 * 900 + 40));
+  EXPECT_EQ(shortest(83), Length::mm(3 * 900 + 40));
+}
+
+TEST(LastLength, IsNoneOfNothing) {
+  FinderSetting s;
+  EXPECT_FALSE(s.find(0, 0, {0, 0, 0}, Length::mm(2'000)));
+  EXPECT_TRUE(s.lengths.pool().empty());
+}
+
 }  // namespace
 }  // namespace foldyard

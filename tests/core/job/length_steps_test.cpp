@@ -93,5 +93,19 @@ TEST(Value, IsNetWhereTimeCounts) {
   EXPECT_EQ(value_of(std::nullopt), Worth());
 }
 
+// So few may be listed that there are more before their number is foreseen; each is one yet.
+TEST(LengthSteps, ListNoMoreThanAFewWhereAskedForAFew) {
+  for (const int most : {1, 2, 4}) {
+    const LengthSteps steps = length_steps(knapsack, Length::units(100), Length::units(300), most);
+    EXPECT_FALSE(steps.is_all) << most;
+    EXPECT_LE(std::ssize(steps.steps), most + 1) << most;
+    for (std::size_t i = 1; i < steps.steps.size(); ++i) {
+      const LengthStep& step = steps.steps[i];
+      EXPECT_EQ(value_of(knapsack(step.from)), value_of(step.plan)) << most;
+      EXPECT_LT(value_of(knapsack(step.from - Length::units(1))), value_of(step.plan)) << most;
+    }
+  }
+}
+
 }  // namespace
 }  // namespace foldyard

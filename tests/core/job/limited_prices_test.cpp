@@ -45,5 +45,24 @@ TEST(PriceSearch, GivesBackThePriceOfEveryCopyAllowed) {
   EXPECT_EQ(PriceSearch(c, {}).given_back({7, 5}), 4 * 7 + 6 * 5);
 }
 
+// A panel that is not worth its time is in no plan: it adds nothing to what all would gain, with
+// a limit or without, and needs no price.
+TEST(PriceSearch, LeavesOutWhatIsNotWorthItsTime) {
+  Job job = two_panels();
+  job.panels[0].worth = Worth::whole(100);
+  job.panels[1].worth = Worth::parts(1);
+  for (const std::optional<std::int64_t> most : {std::optional<std::int64_t>(6), std::optional<std::int64_t>()}) {
+    job.panels[1].at_most = most;
+    const LimitedCase c(job, 0, Aim::worth_less_time, FoldWay{}, {});
+    ASSERT_GT(c.gains[0], 0);
+    ASSERT_LE(c.gains[1], 0);
+    PriceSearch search(c, {});
+    EXPECT_EQ(search.bound(), 4 * c.gains[0]);
+    EXPECT_TRUE(search.note({9, 20}, 4 * c.gains[0] - 1, 0));
+    EXPECT_GT(search.prices()[0], 0);
+    EXPECT_EQ(search.prices()[1], 0);
+  }
+}
+
 }  // namespace
 }  // namespace foldyard

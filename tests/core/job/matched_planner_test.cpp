@@ -82,6 +82,25 @@ TEST(MatchedPlanner, SaysWhyAFoldBreaksTheMatch) {
   EXPECT_EQ(planned(job, kHalf).yield[0], 0);
 }
 
+// A seat worth less than the time of cutting it is left where time is weighed.
+TEST(MatchedPlanner, CutsNothingThatIsNotWorthItsTime) {
+  Job job = seats();
+  job.panels[0].worth = Worth::parts(1);
+  EXPECT_FALSE(plan_roll(job, 0, kOpen, Aim::worth_less_time));
+  EXPECT_EQ(planned(job, kOpen).yield, (std::vector<std::int64_t>{7 * 3}));
+}
+
+// Where the pattern repeats both ways, it is the fold that decides which way it runs wrong.
+TEST(MatchedPlanner, NamesTheWayInWhichTheFoldTurnsThePattern) {
+  Job job = seats();
+  job.rolls[0].fabric.repeat = {mm(640), mm(500), mm(100), mm(30), false};
+  const auto refusal = [&](const FoldWay& way) { return plan_roll(job, 0, way, Aim::most_worth).problem().what; };
+  EXPECT_EQ(refusal(kOpenEndToEnd).find("on a ply turned over end to end the pattern runs the other way along, so no"), 0u)
+      << refusal(kOpenEndToEnd);
+  EXPECT_EQ(refusal(kHalf).find("on a ply turned over by a fold along the roll the pattern runs the other way across, so no"), 0u)
+      << refusal(kHalf);
+}
+
 // Usable cloth from 10 to 1410; repeats of 500 across begin at 30: seats at 30, 530
 // and, ending at 1480, no third. Two in each of the nine rows that fit along.
 TEST(MatchedPlanner, MatchesAcrossFromTheFirstRepeatInUsableCloth) {

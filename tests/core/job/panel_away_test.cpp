@@ -78,5 +78,15 @@ TEST(PanelAway, RefusesAPanelOfALengthThatIsKeptAndMovesThoseBehindIt) {
             "panels[2]: a length that is kept on \"Moss\" has it; let that length go first.");
 }
 
+// The cut names no panel, whatever stands in its place.
+TEST(PanelAway, TakesACutOfALengthThatIsKeptForNoPanel) {
+  Job job = with_bag();
+  job.products.clear();
+  job.order.kept = {{"Moss", 1, Length::mm(600), {}, {}, {{NodeKind::cut, Direction::along, Length::mm(300), 1}, {NodeKind::take, Direction::along, {}, 2}}}};
+  const auto next = without_panel(job, 1);
+  ASSERT_TRUE(next) << next.problem().sentence();
+  EXPECT_EQ(next->order.kept[0].steps[1].panel, 1);
+}
+
 }  // namespace
 }  // namespace foldyard

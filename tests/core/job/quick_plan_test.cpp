@@ -72,6 +72,11 @@ TEST(QuickPlan, RefusesWhereNoPanelFits) {
   Job job = six_panels();
   for (Panel& p : job.panels) p.across = p.along = Length::mm(9'000);
   EXPECT_FALSE(QuickPlanner(job, 0, Aim::most_worth).plan(FoldWay{}));
+  // Turned they would be narrow enough and are too long, or the other way round.
+  for (Panel& p : job.panels) p.may_turn = true, p.across = Length::mm(900'000), p.along = Length::mm(500);
+  EXPECT_FALSE(QuickPlanner(job, 0, Aim::most_worth).plan(FoldWay{}));
+  for (Panel& p : job.panels) p.across = Length::mm(500), p.along = Length::mm(900'000);
+  EXPECT_FALSE(QuickPlanner(job, 0, Aim::most_worth).plan(FoldWay{}));
 }
 
 }  // namespace

@@ -80,5 +80,15 @@ TEST(ResizeGoods, RefusesWhatNoGoodsHave) {
   EXPECT_EQ(narrow.problem().where, "panels[0].across");
 }
 
+// The back has half of the cover and its overlap, which an odd width has not.
+TEST(ResizeGoods, RefusesAWidthThatAnotherPieceCannotFollow) {
+  const Job job = bag_and_cushion();
+  const Panel& cover = job.panels[2];
+  EXPECT_TRUE(resize_goods(job, 2, cover.across + Length::units(2), cover.along));
+  const auto odd = resize_goods(job, 2, cover.across + Length::units(1), cover.along);
+  ASSERT_FALSE(odd);
+  EXPECT_EQ(odd.problem().where, "panels[2].overlap");
+}
+
 }  // namespace
 }  // namespace foldyard

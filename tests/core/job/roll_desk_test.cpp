@@ -322,5 +322,28 @@ TEST_P(EveryDesk, ClaimsNoMoreOfFewStepsThanAllBearOut) {
   }
 }
 
+// What is stopped again and again leaves nothing behind that is used afterwards.
+TEST(RollDesk, GivesWhatAFreshDeskGivesHoweverOftenItWasStopped) {
+  Hand hand;
+  hand.at_least["arm"] = 6;
+  std::atomic<bool> cancelled = true;
+  SearchBudget budget;
+  budget.cancelled = &cancelled;
+  RollDesk desk(blue_cushions(), 0, Aim::most_worth, budget), fresh(blue_cushions(), 0, Aim::most_worth);
+  const Hand pinned = with_line({}, kThirds, 0, Length::mm(480));
+  for (int n = 0; n < 3; ++n) {
+    for (const Hand& each : {hand, pinned}) {
+      const auto stopped = desk.within(kThirds, each);
+      EXPECT_FALSE(stopped && stopped->proof.proved);
+    }
+  }
+  cancelled = false;
+  for (const Hand& each : {hand, pinned}) {
+    const auto plan = desk.within(kThirds, each), whole = fresh.within(kThirds, each);
+    ASSERT_TRUE(plan && whole);
+    EXPECT_EQ(*plan, *whole);
+  }
+}
+
 }  // namespace
 }  // namespace foldyard

@@ -42,5 +42,53 @@ TEST(Shortfalls, NameTheClothAndAboutHowMuch) {
   EXPECT_TRUE(shortfalls_of(*c, lengths, state).empty());
 }
 
+struct Lacking {
+  Result<BatchCase> c;
+  BatchLengths lengths;
+
+  explicit Lacking(const Job& job) : c(batch_case(job)), lengths(job, *c) {}
+  // Open, of the best length of this panel alone from this kind.
+  void add_best(const Job& job, int kind, std::size_t panel) {
+    std::vector<std::int64_t> prices(job.panels.size(), 0);
+    prices[panel] = 1;
+    const BatchKind& of = c->kinds[static_cast<std::size_t>(kind)];
+    LengthPricer pricer(job, of.cloth, prices, 40'000'000);
+    lengths.add(kind, 0, pricer.pattern(pricer.lengths({of.ways[0]}).front(), of.ways));
+  }
+  Shortfall first() const { return shortfalls_of(*c, lengths, empty_state(c->order)).front(); }
+};
+
+// Pockets may be cut from printed cloth only: carriers of the plain cloth lack bodies of it.
+TEST(Shortfalls, CountNoPanelsThatNameTheirCloth) {
+  Job job = test::order_job();
+  job.order.lines = {{0, 12, 0, {"moss"}, 0, {}}};
+  const auto needed = [](const Job& of) {
+    Lacking lacking(of);
+    for (const std::size_t panel : {0, 1}) lacking.add_best(of, 0, panel);
+    return lacking.first().needed;
+  };
+  const Length both = needed(job);
+  job.products[0].panels[1].from = {"printed"};
+  EXPECT_EQ(needed(job), Length::mm(4 * 940));
+  EXPECT_GT(both, Length::mm(4 * 940));
+}
+
+// Sand is wider and another kind. Without a length of its kind nothing says how much of it is
+// needed, so that the cloth named is moss, though dearer.
+TEST(Shortfalls, MeasureEachClothByLengthsOfItsKind) {
+  Job job = test::order_job();
+  job.rolls[2].fabric.width = Length::mm(1'900);
+  job.rolls[2].price = Worth::whole(1);
+  job.order.lines = {{0, 12, 0, {}, 0, {}}};
+  Lacking lacking(job);
+  ASSERT_EQ(lacking.c->kinds.size(), 2u);
+  lacking.add_best(job, 0, 0);
+  EXPECT_EQ(lacking.first().cloth, "moss");
+  EXPECT_EQ(lacking.first().needed, Length::mm(4 * 940));
+  lacking.add_best(job, 1, 0);
+  EXPECT_EQ(lacking.first().cloth, "sand");
+  EXPECT_EQ(lacking.first().needed, Length::mm(3 * 940));
+}
+
 }  // namespace
 }  // namespace foldyard

@@ -40,6 +40,21 @@ struct WriterSetting {
   }
 };
 
+// Equal patterns of rolls with other selvedges are slit elsewhere, each in a lay of its own.
+TEST(WriteBatch, LaysNoClothsOverEachOtherWhoseSelvedgesDiffer) {
+  const auto lifts = [](int selvedge) {
+    Job job = test::order_job();
+    job.rolls[2].fabric.selvedge = Length::mm(selvedge);
+    job.rolls[2].fabric.width = Length::mm(1380 + 2 * selvedge);
+    WriterSetting s(job);
+    s.cut(0, 0);
+    s.cut(2, 0);
+    return s.written().lifts;
+  };
+  EXPECT_EQ(lifts(10), 1);
+  EXPECT_EQ(lifts(20), 2);
+}
+
 TEST(WriteBatch, WritesASoundPlan) {
   WriterSetting s(test::order_job());
   s.cut(0, 0);
