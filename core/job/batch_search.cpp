@@ -88,8 +88,7 @@ void BatchSearch::add_single_lengths(int kind) {
     const bool is_wanted = std::any_of(markets_.begin(), markets_.end(), [&](const Market& m) {
       return m.kind == kind && wanted[ix(m.cloth)][ix(p)];
     });
-    if (!is_wanted) continue;
-    add_single_lengths(kind, p);
+    if (is_wanted && !budget_.is_cancelled()) add_single_lengths(kind, p);
   }
 }
 
@@ -135,7 +134,8 @@ void BatchSearch::add_by_area(const Market& market) {
 
 void BatchSearch::add_first_lengths() {
   for (int k = 0; k < order_.kinds; ++k) add_single_lengths(k);
-  for (const Market& market : markets_) add_by_area(market);
+  for (const Market& market : markets_)
+    if (!budget_.is_cancelled()) add_by_area(market);
 }
 
 // A kind that may only be cut end to end has no other way.

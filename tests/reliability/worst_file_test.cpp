@@ -6,11 +6,14 @@
 #include <QFile>
 #include <QTemporaryDir>
 #include <fcntl.h>
+#include <signal.h>
 #include <sys/resource.h>
 #include <sys/wait.h>
 #include <unistd.h>
 
+#include <chrono>
 #include <iostream>
+#include <thread>
 
 #include "file/read_job.h"
 #include "file/write_job.h"
@@ -42,9 +45,14 @@ void run_program(const QTemporaryDir& folder, std::vector<const char*> words) {
   _exit(99);
 }
 
-Ran foldyard(const QTemporaryDir& folder, const std::vector<const char*>& words) {
+// stop_after: seconds, where one would press Ctrl+C then.
+Ran foldyard(const QTemporaryDir& folder, const std::vector<const char*>& words, int stop_after = 0) {
   const pid_t child = fork();
   if (child == 0) run_program(folder, words);
+  if (stop_after > 0) {
+    std::this_thread::sleep_for(std::chrono::seconds(stop_after));
+    kill(child, SIGINT);
+  }
   int status = 0;
   rusage used{};
   EXPECT_EQ(wait4(child, &status, 0, &used), child);
@@ -161,6 +169,34 @@ TEST(WorstFile, TheLargestRollIsPlannedWithin300MiB) {
   const Ran ran = foldyard(folder, {"plan", "job.json", "--way", "fan-12"});
   EXPECT_EQ(ran.code, 0) << ran.complaint.toStdString();
   expect_modest("the largest roll, planned by one way", ran);
+}
+
+// All rolls that a batch may have, each a kind of its own, and goods of all panels: it plans for
+// hours, and grows most as it begins.
+Job largest_order() {
+  Job job = largest_job(limits::kMostRolls, 0);
+  job.pace = {};
+  for (std::size_t i = 0; i < limits::kMostPanels; ++i) {
+    const int other = static_cast<int>((i * 7 + 3) % limits::kMostPanels);
+    job.products.push_back({name("Product ", i), {{static_cast<int>(i), 1}}, {}, Worth::whole(1)});
+    if (other != static_cast<int>(i)) job.products.back().panels.push_back({other, 2});
+    job.order.lines.push_back({static_cast<int>(i), 1000, 10});
+  }
+  for (std::size_t i = 0; i < job.rolls.size(); ++i) {
+    job.rolls[i].fabric.width -= Length::mm(13) * static_cast<std::int64_t>(i);
+    if (most_abreast(job) > limits::kMostAbreast) job.rolls[job.rolls.size() - 1 - i].in_batch = InBatch::never;
+  }
+  return job;
+}
+
+TEST(WorstFile, TheLargestOrderIsPlannedWithin300MiB) {
+  const QTemporaryDir folder;
+  const Job job = largest_order();
+  ASSERT_FALSE(check_job(job)) << check_job(job)->sentence();
+  write_bytes(folder, write_job(job));
+  const Ran ran = foldyard(folder, {"batch", "job.json"}, 40);
+  EXPECT_EQ(ran.code, 0) << ran.complaint.toStdString();
+  expect_modest("the largest order, planned for 40 s", ran);
 }
 
 // One sentence on one line, and nothing was tried before.
