@@ -59,7 +59,7 @@ class Dive {
 
   // False where the model could not be solved.
   bool cut_turn_by_turn() {
-    for (int turn = 0; turn < settings_.most_turns; ++turn) {
+    for (int turn = 0; turn < settings_.most_turns && !tools_.is_cancelled(); ++turn) {
       model_.set_state(state_, tools_.pool);
       if (!model_.solve()) return false;
       if (!cut_wholes() && !cut_nearest()) return true;

@@ -6,6 +6,7 @@
 // says, rounded down; where that is never, the one that is nearest to a whole one,
 // if it is no less than `share`. What then remains is little: the pieces are
 // rounded, and what they lack is filled in cloth by cloth (order_fill.h).
+// Once cancelled it goes on with what is cut.
 // At the end pieces are counted anew, so what is left over makes more where it can.
 
 #include "batch/order_fill.h"

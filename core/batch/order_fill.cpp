@@ -38,7 +38,7 @@ class Fill {
       : tools_(tools), cloth_(cloth), needs_(std::move(needs)), state_(state) {}
 
   Needs run() {
-    while (!is_met(needs_)) {
+    while (!is_met(needs_) && !tools_.is_cancelled()) {
       const Choice best = best_length();
       const Choice last = last_length(best);
       const Choice& next = last.length >= 0 ? last : best;

@@ -6,8 +6,9 @@
 // needed, by area, for its price. Where one length can hold all that is left, the
 // shortest such is asked of `last`; it may add to the pool.
 //
-// Gives what could not be cut; none is the aim.
+// Gives what could not be cut; none is the aim. Once cancelled, nothing more is cut.
 
+#include <atomic>
 #include <functional>
 #include <optional>
 
@@ -27,6 +28,9 @@ struct FillTools {
   const std::vector<std::int64_t>& areas;  // by panel; any unit
   LastLength last;                         // may be empty
   std::vector<int> ways = {};              // by kind, of how many `last` is asked
+  const std::atomic<bool>* cancelled = nullptr;
+
+  bool is_cancelled() const { return cancelled && cancelled->load(std::memory_order_relaxed); }
 };
 
 std::vector<std::int64_t> fill_needs(const FillTools& tools, int cloth, std::vector<std::int64_t> needs,

@@ -69,10 +69,10 @@ bool OrderImprove::step() {
   for (std::size_t p = 0; p < needs.size(); ++p) needs[p] = std::max<std::int64_t>(0, needs[p] - rest[ix(cloth)][p]);
   std::vector<std::int64_t> areas = tools_.areas;
   for (std::int64_t& area : areas) area = area * (100 + dice(40)) / 100;
-  const auto unmet = fill_needs({tools_.order, tools_.pool, areas, tools_.last, tools_.ways}, cloth, std::move(needs), next);
+  const auto unmet = fill_needs({tools_.order, tools_.pool, areas, tools_.last, tools_.ways, tools_.cancelled}, cloth, std::move(needs), next);
   if (std::any_of(unmet.begin(), unmet.end(), [](std::int64_t n) { return n > 0; })) return false;
   next.pieces = pieces_from(tools_.order, yield_of(tools_.order, next, tools_.pool), state_.pieces);
-  drop_idle_lengths(tools_.order, tools_.pool, next);
+  drop_idle_lengths(tools_, next);
   return keep(std::move(next));
 }
 
@@ -90,14 +90,17 @@ bool OrderImprove::dive_step(OrderModel& model) {
   const int count = std::clamp(all * (40 + dice(61)) / 100, 1, std::min(all, kMostAnew));
   const DiveSettings settings{0.25 + 0.05 * dice(16), 400};
   OrderState next = dive(tools_, model, without(choose(std::move(places), count)), settings);
-  drop_idle_lengths(tools_.order, tools_.pool, next);
+  drop_idle_lengths(tools_, next);
   return keep(std::move(next));
 }
 
-void drop_idle_lengths(const OrderCase& order, const LengthPool& pool, OrderState& state) {
+void drop_idle_lengths(const FillTools& tools, OrderState& state) {
+  const OrderCase& order = tools.order;
+  const LengthPool& pool = tools.pool;
   OrderScore score = score_of(order, state, pool);
   for (std::size_t r = 0; r < state.rolls.size(); ++r)
     for (std::size_t i = state.rolls[r].lengths.size(); i-- > static_cast<std::size_t>(order.rolls[r].kept);) {
+      if (tools.is_cancelled()) return;
       OrderState less = state;
       less.rolls[r].lengths.erase(less.rolls[r].lengths.begin() + static_cast<std::ptrdiff_t>(i));
       less.pieces = pieces_from(order, yield_of(order, less, pool), state.pieces);

@@ -40,7 +40,7 @@ class OrderImprove {
   std::uint64_t dice_ = 1;
 };
 
-// Takes away lengths that no piece needs, but for those that are kept.
-void drop_idle_lengths(const OrderCase& order, const LengthPool& pool, OrderState& state);
+// Takes away lengths that no piece needs, but for those that are kept; once cancelled, no more.
+void drop_idle_lengths(const FillTools& tools, OrderState& state);
 
 }  // namespace foldyard

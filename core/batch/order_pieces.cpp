@@ -30,11 +30,11 @@ std::vector<int> by_worth(const OrderCase& order) {
 
 PieceCounter::PieceCounter(const OrderCase& order, const ByClothAndPanel& yield)
     : order_(order), spare_(yield),
-      pieces_(order.lines.size(), std::vector<std::int64_t>(order.cloths.size(), 0)) {}
+      pieces_(order.lines.size(), std::vector<std::int64_t>(order.cloths.size(), 0)), made_(order.lines.size(), 0) {}
 
 bool PieceCounter::may_add(int line, int cloth) const {
   const PieceLine& l = order_.lines[ix(line)];
-  if (!is_among(l.cloths, cloth) || pieces_of(pieces_, line) >= l.must + l.may) return false;
+  if (!is_among(l.cloths, cloth) || made(line) >= l.must + l.may) return false;
   return std::none_of(l.rules.begin(), l.rules.end(), [&](const PieceRule& rule) {
     if (rule.at_most == kAnyNumber || !is_among(rule.cloths, cloth)) return false;
     std::int64_t made = 0;
@@ -76,6 +76,7 @@ bool PieceCounter::add(int line, int cloth) {
       taken.push_back({from, need.panel});
     }
   ++pieces_[ix(line)][ix(cloth)];
+  ++made_[ix(line)];
   return true;
 }
 
@@ -90,7 +91,7 @@ void add_for_rules(const OrderCase& order, int line, PieceCounter& counter) {
 
 void add_up_to(const OrderCase& order, int line, std::int64_t most, PieceCounter& counter) {
   for (const int cloth : order.lines[ix(line)].cloths)
-    while (pieces_of(counter.pieces(), line) < most && counter.add(line, cloth)) {
+    while (counter.made(line) < most && counter.add(line, cloth)) {
     }
 }
 

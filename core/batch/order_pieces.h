@@ -9,6 +9,7 @@
 // Example: 5 bodies and 8 pockets of a cloth, two pockets a piece: 4 pieces.
 
 #include "batch/order_state.h"
+#include "measure/index.h"
 
 namespace foldyard {
 
@@ -19,6 +20,7 @@ class PieceCounter {
   // Makes one more; false where panels, the line or a rule do not let it.
   bool add(int line, int cloth);
   const PiecesMade& pieces() const { return pieces_; }
+  std::int64_t made(int line) const { return made_[ix(line)]; }
   // Panels that no piece takes.
   const ByClothAndPanel& spare() const { return spare_; }
 
@@ -29,6 +31,7 @@ class PieceCounter {
   const OrderCase& order_;
   ByClothAndPanel spare_;
   PiecesMade pieces_;
+  std::vector<std::int64_t> made_;  // by line, over all cloths
 };
 
 // As many of the wanted pieces as the yield covers, lines of most worth first; then

@@ -28,6 +28,7 @@ class Refold {
 
  private:
   const OrderLength& at(int length) const { return tools_.pool[ix(length)]; }
+  bool is_over() const { return tries_ <= 0 || tools_.is_cancelled(); }
 
   std::set<std::pair<int, int>> kinds_of_length() const {
     std::set<std::pair<int, int>> found;  // kind, length
@@ -41,7 +42,7 @@ class Refold {
     const std::vector<std::int64_t> yield = at(length).yield;
     const Length size = at(length).size;
     int now = length;
-    for (int way = 0; way < ways_[ix(kind)] && tries_ > 0; ++way) {
+    for (int way = 0; way < ways_[ix(kind)] && !is_over(); ++way) {
       if (way == at(now).way) continue;
       --tries_;
       const std::optional<int> other = tools_.last(kind, way, yield, size);
@@ -61,7 +62,7 @@ class Refold {
     for (std::size_t i = kept; i < state_.rolls[ix(r)].lengths.size(); ++i)
       for (std::size_t k = i + 1; k < state_.rolls[ix(r)].lengths.size(); ++k) {
         const StateLength a = state_.rolls[ix(r)].lengths[i], b = state_.rolls[ix(r)].lengths[k];
-        if (a.stretch != b.stretch || tries_ <= 0 || !tried.insert(std::minmax(a.length, b.length)).second) continue;
+        if (a.stretch != b.stretch || is_over() || !tried.insert(std::minmax(a.length, b.length)).second) continue;
         if (as_one(r, i, k)) return two_as_one(r);
       }
   }
@@ -72,7 +73,7 @@ class Refold {
     std::vector<std::int64_t> needs = at(a).yield;
     for (std::size_t p = 0; p < needs.size(); ++p) needs[p] += at(b).yield[p];
     const Length most = at(a).size + at(b).size;
-    for (int way = 0; way < ways_[ix(kind)] && tries_ > 0; ++way) {
+    for (int way = 0; way < ways_[ix(kind)] && !is_over(); ++way) {
       --tries_;
       const std::optional<int> one = tools_.last(kind, way, needs, most);
       if (!one) continue;

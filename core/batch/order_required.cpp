@@ -61,8 +61,10 @@ class Required {
 
 }  // namespace
 
-void cut_required(const OrderCase& order, const LengthPool& pool, OrderState& state) {
-  for (int r = 0; r < std::ssize(order.rolls); ++r)
+void cut_required(const OrderCase& order, const LengthPool& pool, OrderState& state,
+                  const std::atomic<bool>* cancelled) {
+  const auto is_cancelled = [&] { return cancelled && cancelled->load(std::memory_order_relaxed); };
+  for (int r = 0; r < std::ssize(order.rolls) && !is_cancelled(); ++r)
     if (order.rolls[ix(r)].must && state.rolls[ix(r)].lengths.empty()) Required(order, pool, state, r).run();
 }
 

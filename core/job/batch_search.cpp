@@ -78,6 +78,7 @@ FillTools BatchSearch::tools(bool with_last) {
       return last_(kind, way, needs, most);
     };
   tools.ways.assign(case_.kinds.size(), 1);
+  tools.cancelled = budget_.cancelled;
   return tools;
 }
 
@@ -305,8 +306,8 @@ void BatchSearch::dive_from(OrderState state, double share, bool with_last) {
   allow_all(cost_);
   const FillTools fill = tools(with_last);
   OrderState next = dive(fill, cost_.model, std::move(state), {share, 400});
-  drop_idle_lengths(order_, lengths_.pool(), next);
-  cut_required(order_, lengths_.pool(), next);
+  drop_idle_lengths(fill, next);
+  cut_required(order_, lengths_.pool(), next, budget_.cancelled);
   consider(std::move(next));
   cost_.model.set_state(base_, lengths_.pool());
 }

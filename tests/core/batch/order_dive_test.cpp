@@ -30,11 +30,20 @@ LengthPool large_pool() {
   return pool;
 }
 
-OrderState dived(const OrderCase& order, LengthPool& pool) {
+OrderState dived(const OrderCase& order, LengthPool& pool, const std::atomic<bool>* cancelled = nullptr) {
   OrderModel model(order, {1, 100, 1, 10});
   for (int s = 0; s < std::ssize(order.sources); ++s)
     for (int l = 0; l < std::ssize(pool); ++l) model.allow(s, l, pool);
-  return dive({order, pool, test::kAreas, {}}, model, empty_state(order));
+  return dive({order, pool, test::kAreas, {}, {}, cancelled}, model, empty_state(order));
+}
+
+TEST(OrderDive, CutsNothingOnceStopped) {
+  const OrderCase order = large_case();
+  LengthPool pool = large_pool();
+  const std::atomic<bool> stopped = true;
+  const OrderState state = dived(order, pool, &stopped);
+  EXPECT_EQ(state.rolls, empty_state(order).rolls);
+  EXPECT_EQ(state.pieces, empty_state(order).pieces);
 }
 
 // Two red lengths of 6 give two of panel 0 and four of panel 1; a blue one of 10 gives

@@ -29,6 +29,15 @@ TEST(OrderFill, SaysWhatFoundNoRoom) {
   EXPECT_EQ(fill_needs({order, pool, kAreas, {}}, 1, {8, 0}, state), (std::vector<std::int64_t>{2, 0}));
 }
 
+TEST(OrderFill, CutsNothingOnceStopped) {
+  const OrderCase order = test::small_case();
+  LengthPool pool = test::small_pool();
+  OrderState state = empty_state(order);
+  const std::atomic<bool> stopped = true;
+  EXPECT_EQ(fill_needs({order, pool, kAreas, {}, {}, &stopped}, 0, {1, 2}, state), (std::vector<std::int64_t>{1, 2}));
+  EXPECT_TRUE(state.rolls[0].lengths.empty());
+}
+
 TEST(OrderFill, TakesTheLastLengthWhereItHoldsAll) {
   const OrderCase order = test::small_case();
   LengthPool pool = test::small_pool();

@@ -47,10 +47,20 @@ TEST(OrderImprove, DropsLengthsThatNoPieceNeeds) {
   LengthPool pool = test::small_pool();
   OrderState state = wasteful(order, pool);
   ASSERT_TRUE(cut_from(order.rolls[1], state.rolls[1], pool, 0));
-  drop_idle_lengths(order, pool, state);
+  drop_idle_lengths({order, pool, kAreas, {}}, state);
   const OrderScore score = score_of(order, state, pool);
   EXPECT_EQ(score.filled, 500);
   EXPECT_LT(score.cost, 3 * 26 + 2 * 12);
+}
+
+TEST(OrderImprove, DropsNothingOnceStopped) {
+  const OrderCase order = test::small_case();
+  LengthPool pool = test::small_pool();
+  OrderState state = wasteful(order, pool);
+  const std::vector<RollState> before = state.rolls;
+  const std::atomic<bool> stopped = true;
+  drop_idle_lengths({order, pool, kAreas, {}, {}, &stopped}, state);
+  EXPECT_EQ(state.rolls, before);
 }
 
 }  // namespace

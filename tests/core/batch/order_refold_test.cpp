@@ -107,6 +107,17 @@ TEST(OrderRefold, LooksForNoMoreLengthsThanItMay) {
   }
 }
 
+TEST(OrderRefold, LooksForNothingOnceStopped) {
+  const OrderCase order = test::small_case();
+  LengthPool pool = test::small_pool();
+  const std::atomic<bool> stopped = true;
+  FillTools tools = with_one_of_eleven(order, pool);
+  tools.cancelled = &stopped;
+  OrderState state = two_of_six(order, pool);
+  EXPECT_FALSE(refold(tools, {3}, 100, state));
+  EXPECT_EQ(state.rolls, two_of_six(order, pool).rolls);
+}
+
 // A length of 12 costs what two of 6 do.
 TEST(OrderRefold, KeepsTwoWhereOneCostsNoLess) {
   OrderCase order = test::small_case();

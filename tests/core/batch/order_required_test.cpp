@@ -18,6 +18,16 @@ TEST(OrderRequired, LeavesRollsThatNeedNotBeCut) {
   EXPECT_EQ(state.rolls, before);
 }
 
+TEST(OrderRequired, LeavesARollUncutOnceStopped) {
+  OrderCase order = test::small_case();
+  order.rolls[1].must = true;
+  const LengthPool pool = test::small_pool();
+  OrderState state = two_of_six(order, pool);
+  const std::atomic<bool> stopped = true;
+  cut_required(order, pool, state, &stopped);
+  EXPECT_EQ(score_of(order, state, pool).uncut, 1);
+}
+
 // Both lines can be made of the first cloth only in part; a length moved to the second
 // roll, cheaper cloth, would lose pieces of the second line, so one more is cut.
 TEST(OrderRequired, CutsOneMoreWhereMovingLosesPieces) {
