@@ -1,6 +1,7 @@
 #include "batch/watch_row.h"
 
 #include <QHBoxLayout>
+#include <QVBoxLayout>
 
 #include "fields/duration_text.h"
 
@@ -20,12 +21,16 @@ WatchRow::WatchRow(Stopwatch::Clock clock, QWidget* parent)
   start_->setAccessibleName(tr("Stopwatch"));
   lap_->setToolTip(tr("Keep the time for this step and go on with the next (F8)"));
   lap_->setShortcut(Qt::Key_F8);
-  auto* row = new QHBoxLayout(this);
-  row->setContentsMargins(0, 0, 0, 0);
+  auto* row = new QHBoxLayout;
   row->addWidget(time_);
   row->addWidget(start_);
   row->addWidget(lap_);
-  row->addWidget(words_, 1);
+  row->addStretch(1);
+  auto* column = new QVBoxLayout(this);
+  column->setContentsMargins(0, 0, 0, 0);
+  column->setSpacing(2);
+  column->addLayout(row);
+  column->addWidget(words_);
   tick_.setInterval(kTickMs);
   connect(&tick_, &QTimer::timeout, this, [this] { time_->setText(watch_text(watch_.elapsed())); });
   connect(start_, &QPushButton::clicked, this, &WatchRow::start_or_stop);

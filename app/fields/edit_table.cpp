@@ -1,6 +1,5 @@
 #include "fields/edit_table.h"
 
-#include <QHBoxLayout>
 #include <QHeaderView>
 #include <QVBoxLayout>
 
@@ -30,7 +29,7 @@ void set_headers(QTableView* view, const DraftTable& model, int row_height) {
 }  // namespace
 
 EditTable::EditTable(DraftTable* model, const QString& name, QWidget* parent)
-    : QWidget(parent), model_(model), view_(new QTableView), reason_(new QLabel), buttons_(new QHBoxLayout) {
+    : QWidget(parent), model_(model), view_(new QTableView), reason_(new QLabel), buttons_(new FlowBar) {
   auto* editor = new CellEditor(this);
   view_->setModel(model);
   view_->setItemDelegate(editor);
@@ -53,17 +52,16 @@ void EditTable::arrange() {
   set_least_rows(3);
   reason_->setWordWrap(true);
   reason_->setProperty("fault", true);
-  buttons_->addStretch(1);
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(0, 0, 0, 0);
   layout->addWidget(view_, 1);
   layout->addWidget(reason_);
-  layout->addLayout(buttons_);
+  layout->addWidget(buttons_);
 }
 
 void EditTable::set_least_rows(int rows) { view_->setMinimumHeight((rows + 1) * (fontMetrics().height() + 12) + 4); }
 
-void EditTable::add_button(QPushButton* button) { buttons_->insertWidget(buttons_->count() - 1, button); }
+void EditTable::add_button(QPushButton* button) { buttons_->row()->addWidget(button); }
 
 void EditTable::refuse(const QString& reason) {
   reason_->setText(reason);

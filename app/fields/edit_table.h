@@ -9,8 +9,7 @@
 #include <QWidget>
 
 #include "fields/draft_table.h"
-
-class QHBoxLayout;
+#include "fields/flow_row.h"
 
 namespace foldyard {
 
@@ -24,7 +23,7 @@ class EditTable : public QWidget {
   QTableView* view() const { return view_; }
   int row() const { return view_->currentIndex().row(); }
   QString reason() const { return reason_->text(); }
-  // Below the table, right of those that were added before.
+  // Below the table, behind those that were added before.
   void add_button(QPushButton* button);
   // Of what belongs to no cell; goes with the next change.
   void refuse(const QString& reason);
@@ -45,7 +44,7 @@ class EditTable : public QWidget {
   DraftTable* model_;
   QTableView* view_;
   QLabel* reason_;
-  QHBoxLayout* buttons_;
+  FlowBar* buttons_;
 };
 
 }  // namespace foldyard

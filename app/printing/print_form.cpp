@@ -9,6 +9,7 @@
 
 #include "drawing/template_data.h"
 #include "drawing/words.h"
+#include "fields/cloth_combo.h"
 #include "measure/index.h"
 
 namespace foldyard {
@@ -40,7 +41,7 @@ QLabel* label_for(QWidget* field, const QString& words) {
 }  // namespace
 
 PrintForm::PrintForm(const PrintSource& source, Paper paper, QWidget* parent)
-    : QWidget(parent), source_(source), paper_(new QComboBox), turn_(new QComboBox), unit_(new QComboBox),
+    : QWidget(parent), source_(source), paper_(new ClothCombo), turn_(new ClothCombo), unit_(new ClothCombo),
       diagram_(new QCheckBox(tr("The cutting dia&gram"))), comparison_(new QCheckBox(tr("&Compare the fold ways"))),
       patterns_(new QListWidget), templates_(new QListWidget), first_(new QSpinBox), last_(new QSpinBox) {
   fill(paper);
@@ -68,7 +69,10 @@ void PrintForm::fill(Paper paper) {
   show_template_pages();
   fit_rows(patterns_);
   fit_rows(templates_);
-  for (QSpinBox* box : {first_, last_}) box->setRange(1, 1);
+  for (QSpinBox* box : {first_, last_}) {
+    box->setRange(1, 1);
+    box->setButtonSymbols(QAbstractSpinBox::NoButtons);
+  }
 }
 
 void PrintForm::arrange() {

@@ -1,6 +1,7 @@
 #include "shelf/measure_dialog.h"
 
 #include <QDoubleSpinBox>
+#include <QEvent>
 #include <QGridLayout>
 #include <QSignalBlocker>
 #include <QStyle>
@@ -15,6 +16,7 @@
 #include "job/check_job.h"
 #include "fields/cloth_combo.h"
 #include "fields/field_text.h"
+#include "fields/room_for_words.h"
 #include "language/spoken.h"
 #include "measure/index.h"
 #include "shelf/roll_words.h"
@@ -85,6 +87,12 @@ void MeasureDialog::build() {
   connect(buttons_, &QDialogButtonBox::rejected, this, &QDialog::reject);
 }
 
+bool MeasureDialog::event(QEvent* event) {
+  const bool is_done = QDialog::event(event);
+  if (event->type() == QEvent::LayoutRequest) grow_for_words(*this);
+  return is_done;
+}
+
 QWidget* MeasureDialog::diameters_page() {
   auto* page = new QWidget(this);
   auto* grid = new QGridLayout(page);
@@ -119,7 +127,9 @@ void MeasureDialog::add_row(QGridLayout* grid, const QString& label, QWidget* va
   title->setMinimumHeight(value->sizeHint().height());
   grid->addWidget(title, row, 0, Qt::AlignTop);
   grid->addWidget(value, row, 1, Qt::AlignTop);
-  grid->addWidget(new QLabel(QStringLiteral("±"), this), row, 2, Qt::AlignTop);
+  auto* sign = new QLabel(QStringLiteral("±"), this);
+  sign->setMinimumHeight(title->minimumHeight());
+  grid->addWidget(sign, row, 2, Qt::AlignTop);
   grid->addWidget(give, row, 3, Qt::AlignTop);
   grid->setColumnStretch(1, 3);
   grid->setColumnStretch(3, 2);

@@ -44,6 +44,9 @@ class MeasureDialog : public QDialog {
   // The length fields of the way shown: value, give, value, give … from the top.
   std::vector<LengthField*> shown_fields() const;
 
+ protected:
+  bool event(QEvent* event) override;
+
  private:
   struct Figures {
     ByDiameters diameters;

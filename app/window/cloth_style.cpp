@@ -9,6 +9,7 @@ namespace foldyard {
 namespace {
 
 constexpr double kSide = 15;
+constexpr int kRoomOfBox = 17;  // its outline too
 
 bool is_box(QStyle::PrimitiveElement element) {
   return element == QStyle::PE_IndicatorCheckBox || element == QStyle::PE_IndicatorItemViewItemCheck;
@@ -35,6 +36,16 @@ void ClothStyle::drawPrimitive(PrimitiveElement element, const QStyleOption* opt
   painter->save();
   draw_box(*painter, *option);
   painter->restore();
+}
+
+int ClothStyle::pixelMetric(PixelMetric metric, const QStyleOption* option, const QWidget* widget) const {
+  if (metric == PM_IndicatorWidth || metric == PM_IndicatorHeight) return kRoomOfBox;
+  return QProxyStyle::pixelMetric(metric, option, widget);
+}
+
+int ClothStyle::styleHint(StyleHint hint, const QStyleOption* option, const QWidget* widget, QStyleHintReturn* answer) const {
+  if (hint == SH_DialogButtonBox_ButtonsHaveIcons) return 0;
+  return QProxyStyle::styleHint(hint, option, widget, answer);
 }
 
 void draw_chalk_mark(QPainter& painter, const QPointF& centre, const QColor& colour) {

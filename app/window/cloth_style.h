@@ -1,7 +1,8 @@
 #pragma once
 
 // The style of the window's controls: check boxes with a plain outline and a
-// chalk mark, so that they are seen in both shades; all else as it is.
+// chalk mark, so that they are seen in both shades, and no pictures on the buttons
+// of dialogs; all else as it is.
 
 #include <QProxyStyle>
 
@@ -15,6 +16,9 @@ class ClothStyle : public QProxyStyle {
 
   void drawPrimitive(PrimitiveElement element, const QStyleOption* option, QPainter* painter,
                      const QWidget* widget) const override;
+  int pixelMetric(PixelMetric metric, const QStyleOption* option = nullptr, const QWidget* widget = nullptr) const override;
+  int styleHint(StyleHint hint, const QStyleOption* option = nullptr, const QWidget* widget = nullptr,
+                QStyleHintReturn* answer = nullptr) const override;
 };
 
 // A chalk mark around a centre, as on cloth.

@@ -32,7 +32,7 @@ MainWindow::MainWindow(Compare compare, const Places& places)
       way_table_(new WayTable),
       way_cards_(new WayCards(way_table_)), frontier_view_(new FrontierView(way_table_)), way_tabs_(new QTabBar), plan_view_(new PlanView),
       by_hand_(new ByHand(document_.history(), plan_view_, way_table_, this)),
-      compare_large_(new CompareLarge(way_table_, way_cards_, frontier_view_, plan_view_, by_hand_, this)), plan_heading_(new TapeHeading(tr("The chosen way"))),
+      compare_large_(new CompareLarge(way_table_, way_cards_, frontier_view_, plan_view_, by_hand_, this)), plan_heading_(new TapeHeading(tr("The table"))),
       right_(new QSplitter(Qt::Vertical)),
       most_worth_(aim_button_of(tr("&Most worth"), tr("The most worth out of the roll; among equals the fewest cuts"))),
       less_time_(aim_button_of(tr("Worth less t&ime"), tr("The most of worth less the maker's time at their rate"))),
@@ -101,7 +101,7 @@ QWidget* MainWindow::right_side() {
   right_->setChildrenCollapsible(false);
   right_->setHandleWidth(10);
   right_->addWidget(plan);
-  right_->addWidget(ways_side());
+  right_->addWidget(ways_ = ways_side());
   right_->setStretchFactor(0, 1);
   right_->setSizes({10'000, way_cards_->height()});  // no more than the cards need
   return right_;
@@ -231,6 +231,7 @@ void MainWindow::show_answer(const AnswerPtr& answer) {
   answer_ = answer;
   way_table_->show_answer(answer);
   way_cards_->show_answer(answer);
+  ways_->show();
 }
 
 void MainWindow::show_way(int row) {

@@ -157,6 +157,7 @@ class MainWindow : public QMainWindow {
   CompareLarge* compare_large_;
   TapeHeading* plan_heading_;
   QSplitter* right_;
+  QWidget* ways_ = nullptr;  // below the plan
   QTimer busy_;
   QPushButton* most_worth_;
   QPushButton* less_time_;

@@ -1,12 +1,14 @@
 #include "window/own_roll_dialog.h"
 
 #include <QDialogButtonBox>
+#include <QEvent>
 #include <QFormLayout>
 #include <QVBoxLayout>
 
 #include "document/new_job.h"
 #include "fields/cloth_combo.h"
 #include "fields/field_text.h"
+#include "fields/room_for_words.h"
 #include "job/check_job.h"
 #include "language/spoken.h"
 #include "language/utf8.h"
@@ -69,6 +71,12 @@ void OwnRollDialog::follow(LengthField* field, Length& length) {
     look();
   });
   connect(field->line(), &QLineEdit::textEdited, this, &OwnRollDialog::look);
+}
+
+bool OwnRollDialog::event(QEvent* event) {
+  const bool is_done = QDialog::event(event);
+  if (event->type() == QEvent::LayoutRequest) grow_for_words(*this);
+  return is_done;
 }
 
 Job OwnRollDialog::job() const {

@@ -28,6 +28,9 @@ class OwnRollDialog : public QDialog {
   // Stands, once it is confirmed.
   Job job() const;
 
+ protected:
+  bool event(QEvent* event) override;
+
  private:
   void arrange();
   void follow(LengthField* field, Length& length);

@@ -21,7 +21,13 @@ namespace {
 constexpr int kPicture = 84;   // pixels kept for the cloth
 constexpr int kTallest = 128;  // of the cloth
 constexpr int kGap = 8;
+constexpr int kNameLines = 4;
+constexpr int kFigureLines = 4;
 constexpr int kPin = 26;       // the corner that takes a press
+
+int least_height(const QFontMetrics& metrics) {
+  return std::max(kTallest, (kNameLines + kFigureLines) * (metrics.height() + 1) + 3);
+}
 
 QRect pin_corner(const QRect& card) { return {card.right() - kPin - 3, card.top() + 3, kPin, kPin}; }
 
@@ -42,7 +48,7 @@ class CardDelegate : public QStyledItemDelegate {
   explicit CardDelegate(WayCards* cards) : QStyledItemDelegate(cards), cards_(cards) {}
 
   QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex&) const override {
-    return {kPicture + 12 * option.fontMetrics.averageCharWidth() + 3 * kGap + 30, kTallest + 2 * kGap};
+    return {kPicture + 12 * option.fontMetrics.averageCharWidth() + 3 * kGap + 30, least_height(option.fontMetrics) + 2 * kGap};
   }
 
   void paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const override {
@@ -111,7 +117,7 @@ class CardDelegate : public QStyledItemDelegate {
     bold = fitting(bold, name, words.width());
     painter.setFont(bold);
     const QFontMetrics metrics(bold);
-    const QRectF room(words.left(), words.top(), words.width(), 3 * metrics.height());
+    const QRectF room(words.left(), words.top(), words.width(), kNameLines * metrics.height());
     painter.setPen(window_colours(shade_of(QApplication::palette())).ink);
     QRectF used;
     painter.drawText(room, Qt::AlignLeft | Qt::TextWordWrap, name, &used);
@@ -159,7 +165,7 @@ void WayCards::mousePressEvent(QMouseEvent* event) {
   QListView::mousePressEvent(event);
 }
 
-QSize WayCards::sizeHint() const { return {600, kTallest + 2 * kGap + 2 * frameWidth() + 20}; }
+QSize WayCards::sizeHint() const { return {600, least_height(fontMetrics()) + 2 * kGap + 2 * frameWidth() + 20}; }
 
 void WayCards::show_answer(const AnswerPtr& answer) {
   cloths_.assign(static_cast<std::size_t>(ways_->rowCount()), nullptr);

@@ -24,6 +24,7 @@ QMenuBar::item:selected, QMenu::item:selected { background: %4; color: %5; }
 QMenu { background: %1; color: %2; border: 1px solid %3; }
 QMenu::item { padding: 5px 22px 5px 22px; }
 QMenu::item:disabled { color: %8; }
+QMenu::icon, QMenu::indicator { left: 5px; }
 QMenu::separator { height: 1px; background: %3; margin: 4px 8px; }
 QLineEdit { background: %1; color: %2; border: 1px solid %3; border-radius: 2px;
   padding: 3px 5px; min-height: 18px; selection-background-color: %4; selection-color: %5; }
@@ -47,6 +48,7 @@ QPushButton:focus { border: 2px solid %4; padding: 3px 11px; }
 QPushButton:checked { background: %4; color: %5; border: 1px dashed %5; }
 QPushButton:checked:focus { border: 2px solid %2; padding: 3px 11px; }
 QPushButton:disabled { color: %8; border: 1px dashed %8; }
+QPushButton::menu-indicator { subcontrol-origin: padding; subcontrol-position: center right; right: 3px; }
 QListView { background: %7; color: %2; border: none; }
 QListView:focus { border: 2px solid %4; }
 QTableView { background: %1; color: %2; border: 1px solid %3;

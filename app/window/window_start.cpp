@@ -38,8 +38,9 @@ void MainWindow::open_with_demo() {
   begins_empty_ = !documents_->settings().is_guide_closed();
   open_demo();
   show_notice(words);
-  if (shelf_->on_table() < 0)
-    plan_view_->show_nothing(tr("The table is empty. Put a roll of the shelf on it: press Enter, double-click it or drag it here."));
+  if (shelf_->on_table() >= 0) return;
+  plan_view_->show_nothing(tr("The table is empty. Put a roll of the shelf on it: press Enter, double-click it or drag it here."));
+  ways_->hide();  // no fold way to choose yet
 }
 
 bool MainWindow::open_file(const QString& path) { return documents_->open_file(path); }

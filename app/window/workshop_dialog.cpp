@@ -8,6 +8,7 @@
 #include <QScrollArea>
 #include <QVBoxLayout>
 
+#include <algorithm>
 #include <array>
 #include <cmath>
 
@@ -25,8 +26,9 @@ namespace foldyard {
 namespace {
 
 constexpr std::array kUnits = {Unit::mm, Unit::cm, Unit::m, Unit::inch, Unit::yard};
-constexpr int kNoteWidth = 150;
+constexpr int kNoteWidth = 140;
 constexpr int kRoomForNotes = 240;
+constexpr int kAroundNotes = 40;  // margins of the dialog and a scroll bar
 constexpr int kFieldWidth = 120;
 
 // A number without zeros at its end.
@@ -74,7 +76,7 @@ QString caution_words(const Job& job) {
 }  // namespace
 
 WorkshopDialog::WorkshopDialog(const Job& job, QWidget* parent)
-    : QDialog(parent), job_(job), name_(new QLineEdit), name_reason_(wrapped("fault")), unit_(new ClothCombo),
+    : QDialog(parent), job_(job), inside_(new QWidget), name_(new QLineEdit), name_reason_(wrapped("fault")), unit_(new ClothCombo),
       both_sides_(new QCheckBox(tr("One can stand on both sides"))), caution_(wrapped("soft")), reason_(wrapped("fault")),
       buttons_(new QDialogButtonBox(QDialogButtonBox::Ok | QDialogButtonBox::Cancel)) {
   setWindowTitle(tr("Table, cutter and pace"));
@@ -82,18 +84,18 @@ WorkshopDialog::WorkshopDialog(const Job& job, QWidget* parent)
   connect(buttons_, &QDialogButtonBox::accepted, this, &QDialog::accept);
   connect(buttons_, &QDialogButtonBox::rejected, this, &QDialog::reject);
   check();
+  fit();
 }
 
 QPushButton* WorkshopDialog::ok() const { return buttons_->button(QDialogButtonBox::Ok); }
 
 void WorkshopDialog::arrange() {
-  auto* inside = new QWidget;
-  auto* both = new QHBoxLayout(inside);
+  auto* both = new QHBoxLayout(inside_);
   both->setSpacing(24);
   both->addWidget(side({WorkshopGroup::job, WorkshopGroup::table}), 1);
   both->addWidget(side({WorkshopGroup::losses, WorkshopGroup::pace}), 1);
   auto* scroller = new QScrollArea;
-  scroller->setWidget(inside);
+  scroller->setWidget(inside_);
   scroller->setWidgetResizable(true);
   scroller->setFocusPolicy(Qt::NoFocus);
   scroller->setFrameShape(QFrame::NoFrame);
@@ -104,8 +106,14 @@ void WorkshopDialog::arrange() {
   layout->addWidget(scroller, 1);
   layout->addWidget(reason_);
   layout->addWidget(buttons_);
+}
+
+// When the notes are filled in, which decide how high it is.
+void WorkshopDialog::fit() {
+  inside_->layout()->invalidate();  // it was asked before its notes had words
   const QSize room = QGuiApplication::primaryScreen()->availableSize() - QSize(40, 70);
-  resize(QSize(inside->sizeHint().width() + kRoomForNotes, inside->sizeHint().height() + 90).boundedTo(room));
+  const int width = std::min(inside_->minimumSizeHint().width() + kRoomForNotes, room.width());
+  resize(width, std::min(inside_->heightForWidth(width - kAroundNotes) + 90, room.height()));
 }
 
 QWidget* WorkshopDialog::side(const std::vector<WorkshopGroup>& groups) {

@@ -57,12 +57,14 @@ class WorkshopDialog : public QDialog {
   void add_row(QGridLayout* grid, const QString& label, QWidget* field, QWidget* focus, const QString& key);
   void arrange();
   void check();
+  void fit();
   void show_values();
   void place(const Problem& problem);
   void show_may_accept();
 
   Job job_;
   bool stands_ = true;
+  QWidget* inside_;
   QLineEdit* name_;
   QLabel* name_reason_;
   QComboBox* unit_;

@@ -2202,10 +2202,6 @@
         <translation>Ctrl+B</translation>
     </message>
     <message>
-        <source>The chosen way</source>
-        <translation>Die gewählte Faltart</translation>
-    </message>
-    <message>
         <source>&amp;Most worth</source>
         <translation>&amp;Maximaler Wert</translation>
     </message>
@@ -2440,6 +2436,10 @@
     <message>
         <source>&amp;Redo: %1</source>
         <translation>&amp;Wiederholen: %1</translation>
+    </message>
+    <message>
+        <source>The table</source>
+        <translation>Der Tisch</translation>
     </message>
 </context>
 <context>

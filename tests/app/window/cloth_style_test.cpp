@@ -39,5 +39,16 @@ TEST(ClothStyle, OutlinesACheckBoxAndMarksACheckedOne) {
   }
 }
 
+TEST(ClothStyle, GivesACheckBoxRoomForItsWholeOutline) {
+  ClothStyle style;
+  const int side = style.pixelMetric(QStyle::PM_IndicatorWidth);
+  EXPECT_EQ(style.pixelMetric(QStyle::PM_IndicatorHeight), side);
+  EXPECT_GE(side, 15 + 2);
+}
+
+TEST(ClothStyle, PutsNoPicturesOnTheButtonsOfDialogs) {
+  EXPECT_EQ(ClothStyle().styleHint(QStyle::SH_DialogButtonBox_ButtonsHaveIcons), 0);
+}
+
 }  // namespace
 }  // namespace foldyard

@@ -51,6 +51,7 @@ TEST_F(FirstStepsTest, TheFirstStartHasTheDemoAndAnEmptyTable) {
   EXPECT_GE(window.document().job().rolls.size(), 5u);
   EXPECT_EQ(window.plan_view()->plan(), nullptr);
   EXPECT_TRUE(window.plan_view()->answer()->text().contains("table is empty"));
+  EXPECT_FALSE(window.way_tabs()->isVisible());
   for (int i = 0; i < GuideStrip::kSteps; ++i) EXPECT_FALSE(strip().is_ticked(static_cast<GuideStrip::Step>(i))) << i;
 }
 
@@ -58,6 +59,7 @@ TEST_F(FirstStepsTest, EachStepIsTickedWhenItIsDone) {
   window.start({});
   QTest::keyClick(strip().step(GuideStrip::roll), Qt::Key_Space);
   wait();
+  EXPECT_TRUE(window.way_tabs()->isVisible());
   EXPECT_NE(window.plan_view()->plan(), nullptr);
   EXPECT_TRUE(strip().is_ticked(GuideStrip::roll));
   EXPECT_FALSE(strip().is_ticked(GuideStrip::sewn));

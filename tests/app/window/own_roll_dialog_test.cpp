@@ -2,6 +2,7 @@
 
 #include <gtest/gtest.h>
 
+#include <QLayout>
 #include <QTest>
 
 #include "job/check_job.h"
@@ -53,6 +54,15 @@ TEST_F(OwnRollDialogTest, CannotBeConfirmedWithTextThatIsNoLength) {
   EXPECT_FALSE(dialog.width_field()->reason().isEmpty());
   type(dialog.width_field(), "150");
   EXPECT_TRUE(dialog.confirmer()->isEnabled());
+}
+
+TEST_F(OwnRollDialogTest, GrowsForWordsOfSeveralLines) {
+  dialog.show();
+  dialog.resize(dialog.minimumSizeHint());
+  type(dialog.width_field(), "99999999999999999999999999999999 cm and no length at all, however one reads it");
+  QTest::keyClick(dialog.width_field()->line(), Qt::Key_Tab);
+  QCoreApplication::processEvents();
+  EXPECT_GE(dialog.height(), dialog.layout()->totalHeightForWidth(dialog.width()));
 }
 
 TEST_F(OwnRollDialogTest, SaysWhyTheGoodsDoNotFit) {

@@ -31,6 +31,8 @@ TEST_F(WorkshopDialogTest, ChangesNothingByBeingShown) {
   EXPECT_EQ(dialog.number("pace.unroll")->text(), "120 s");
 }
 
+TEST_F(WorkshopDialogTest, OpensHighEnoughToBeRead) { EXPECT_GT(dialog.height(), 500); }
+
 // Each key of the table of defaults that is none of a roll or a panel, nor of sewing.
 TEST_F(WorkshopDialogTest, HasAFieldForEveryDefaultOfTheWorkshop) {
   std::size_t fields = 0;
