@@ -82,6 +82,8 @@ FillTools BatchSearch::tools(bool with_last) {
   return tools;
 }
 
+std::int64_t BatchSearch::few_steps() const { return std::min(budget_.steps, kFewTableSteps); }
+
 // Of each panel by itself every length, so that every panel can be cut.
 void BatchSearch::add_single_lengths(int kind) {
   const auto wanted = panels_wanted(order_);
@@ -100,7 +102,7 @@ void BatchSearch::add_single_lengths(int kind, int panel) {
   const BatchKind& of = case_.kinds[ix(kind)];
   std::vector<std::int64_t> prices(ix(order_.panels), 0);
   prices[ix(panel)] = kPrice;
-  LengthPricer pricer(job_, of.cloth, prices, budget_.steps, budget_.cancelled);
+  LengthPricer pricer(job_, of.cloth, prices, few_steps(), budget_.cancelled);
   std::map<int, std::int64_t> most;  // panels, by way
   std::int64_t room = BatchLengths::kMostPanels / 2 / order_.kinds / order_.panels;
   bool has_any = false;
@@ -121,7 +123,7 @@ void BatchSearch::add_by_area(const Market& market) {
   const auto wanted = panels_wanted(order_)[ix(market.cloth)];
   for (std::size_t p = 0; p < prices.size(); ++p)
     if (!wanted[p]) prices[p] = 0;
-  LengthPricer pricer(job_, of.cloth, prices, budget_.steps, budget_.cancelled);
+  LengthPricer pricer(job_, of.cloth, prices, few_steps(), budget_.cancelled);
   const std::vector<PricedLength> all = pricer.lengths({of.ways.begin(), of.ways.begin() + 1});
   const std::size_t stride = std::max<std::size_t>(1, all.size() / 12);
   std::int64_t room = BatchLengths::kMostPanels / 4 / std::ssize(markets_);
@@ -157,10 +159,9 @@ void BatchSearch::allow_all(Stage& stage) const {
 // Until no length is worth adding. A bound needs lengths folded end to end, too: first
 // about, from small tables, then exactly.
 void BatchSearch::price_out(Stage& stage) {
-  const std::int64_t few = std::min(budget_.steps, kFewTableSteps);
   const int rounds = stage.end_to_end ? kMostFewRounds : kMostPriceRounds;
   for (int round = 0; round < rounds && !is_over(); ++round)
-    if (!price(stage, false, stage.end_to_end ? few : budget_.steps)) break;
+    if (!price(stage, false, stage.end_to_end ? few_steps() : budget_.steps)) break;
   for (int round = 0; stage.end_to_end && round < kMostBoundRounds && !is_over(); ++round)
     if (!price(stage, true, budget_.steps)) break;
 }

@@ -70,6 +70,7 @@ class BatchSearch {
   void improve();
   void refold_best(bool all_ways);
   std::int64_t uneven_cost() const;
+  std::int64_t few_steps() const;
   bool is_over() const { return budget_.is_cancelled() || is_proved(); }
   FillTools tools(bool with_last);
 
