@@ -107,8 +107,9 @@ std::vector<Offer> offers_of(const std::vector<Market>& markets, const Asking& a
   std::vector<Offer> offers(markets.size());
   std::atomic<std::size_t> next = 0;
   ByteGate gate(LengthPricer::kMostBytes);
+  const auto is_cancelled = [&] { return asking.cancelled && asking.cancelled->load(std::memory_order_relaxed); };
   const auto work = [&] {
-    for (std::size_t i; (i = next++) < markets.size();) offers[i] = offer_of(markets[i], asking, gate);
+    for (std::size_t i; !is_cancelled() && (i = next++) < markets.size();) offers[i] = offer_of(markets[i], asking, gate);
   };
   std::vector<std::future<void>> others;
   for (unsigned n = std::min(4u, std::thread::hardware_concurrency()); n > 1; --n)

@@ -44,6 +44,7 @@ struct Asking {
 };
 
 // In the order of the markets; searched by several threads, as many at once as memory lets.
+// Once cancelled, what is not searched yet offers nothing.
 std::vector<Offer> offers_of(const std::vector<Market>& markets, const Asking& asking);
 
 // The prices of a solved model, for these weights. may: of pieces beyond must.

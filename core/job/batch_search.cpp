@@ -253,7 +253,7 @@ void BatchSearch::bound(bool to_fill) {
 // At the least weight of what must be made at which the model fills as much as the best plan.
 double BatchSearch::weight_that_serves() const {
   double low = 1e-6, high = weights_.must;
-  for (int turn = 0; turn < kServedTurns; ++turn) {
+  for (int turn = 0; turn < kServedTurns && !budget_.is_cancelled(); ++turn) {
     const double weight = std::sqrt(low * high);
     Stage stage{OrderModel(order_, {1, weight, 1, 0}), false, true, 0};
     stage.model.set_state(base_, lengths_.pool());
@@ -281,6 +281,7 @@ void BatchSearch::bound_served() {
     if (!stage.model.solve()) return;
     OrderPrices prices = whole_prices(order_, stage.model);
     const std::vector<Offer> offers = offers_at(stage, prices, true, budget_.steps);
+    if (budget_.is_cancelled()) return;
     prices.opening.clear();
     prices.must = std::llround(weight * static_cast<double>(prices.scale));
     for (auto& rules : prices.rules)

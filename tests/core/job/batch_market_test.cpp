@@ -19,8 +19,9 @@ struct MarketSetting {
     prices.all_must = true;
     prices.cloth = prices.may = 1;
   }
-  std::vector<Offer> offers(bool for_bound, std::int64_t most_panels = 1'000'000) const {
-    const Asking asking{job, *c, prices, std::vector<double>(c->order.sources.size(), 0), true, for_bound, 40'000'000, nullptr, most_panels};
+  std::vector<Offer> offers(bool for_bound, std::int64_t most_panels = 1'000'000,
+                            const std::atomic<bool>* cancelled = nullptr) const {
+    const Asking asking{job, *c, prices, std::vector<double>(c->order.sources.size(), 0), true, for_bound, 40'000'000, cancelled, most_panels};
     return offers_of(markets_of(c->order), asking);
   }
 };
@@ -88,6 +89,15 @@ TEST(BatchMarket, OffersOneLengthAtLeastAndNoMorePanelsThanItMay) {
   const Offer some = s.offers(false, most)[0];
   EXPECT_LE(panels_on(some), most);
   EXPECT_GT(some.lengths.size(), 1u);
+}
+
+TEST(BatchMarket, OffersNothingOnceItIsStopped) {
+  const MarketSetting s;
+  const std::atomic<bool> stopped = true;
+  for (const Offer& offer : s.offers(true, 1'000'000, &stopped)) {
+    EXPECT_TRUE(offer.lengths.empty());
+    EXPECT_TRUE(offer.sold.empty());
+  }
 }
 
 TEST(BatchMarket, BoundsNothingOnceItIsStopped) {
