@@ -63,7 +63,7 @@ class PartsAcross {
   }
 
   void note_beyond(int y) {
-    const V* there = &beyond_->template values<V>()[static_cast<std::size_t>(y) * other_.size()];
+    const V* there = beyond_->template values<V>().data() + static_cast<std::size_t>(y) * other_.size();
     beyond_row_.resize(other_.size());
     for (int x = 0; x < other_.size(); ++x) note(x, beyond_row_[x] = packing_.times(there[x], 2));
   }

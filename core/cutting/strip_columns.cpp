@@ -26,7 +26,7 @@ void StripColumns<V>::make_whole() const {
   exact_.resize(count * width());
   upto_.resize(count * width());
   for (std::size_t v = 0; v < count; ++v) {
-    const V* row = &table_.values<V>()[rows_[v] * width()];
+    const V* row = table_.values<V>().data() + rows_[v] * width();
     V best = 0;
     for (std::size_t x = 0; x < width(); ++x) {
       const V here = table_.packing().times(row[x], plies_);
@@ -44,7 +44,7 @@ void StripColumns<V>::make_full() const {
   std::vector<char> is_full(count * width(), 0);
   full_column_.assign(width(), -1);
   for (std::size_t v = 0; v < count; ++v) {
-    const V* row = &table_.values<V>()[rows_[v] * width()];
+    const V* row = table_.values<V>().data() + rows_[v] * width();
     const V cut = table_.packing().cut<V>(table_.along()[rows_[v]]);
     V best = 0;
     for (std::size_t x = 0; x < width(); ++x) {
@@ -60,7 +60,7 @@ void StripColumns<V>::make_full() const {
     if (column == 0) column = columns++;
   full_.assign(count * columns, kNever<V>);
   for (std::size_t v = 0; v < count; ++v) {
-    const V* row = &table_.values<V>()[rows_[v] * width()];
+    const V* row = table_.values<V>().data() + rows_[v] * width();
     for (std::size_t x = 0; x < width(); ++x)
       if (is_full[v * width() + x]) full_[full_column_[x] * count + v] = table_.packing().times(row[x], plies_);
   }

@@ -52,6 +52,17 @@ TEST(TableSet, KnowsTheLeastFlapThatHoldsAPanel) {
   EXPECT_EQ(flap({fold_shape(10, 6, true)}, 5), Length::units(5));           // just far enough
 }
 
+// The cloth is narrower than the panel: beside a joint there is the trim, beyond it nothing.
+TEST(TableSet, GivesNothingOfClothThatNoPanelFits) {
+  TableSet tables({fold_shape(10, 6, true)}, {}, limits(9, 13, 2));
+  ASSERT_EQ(tables.across(false).size(), 0);
+  ASSERT_GT(tables.across(true).size(), 0);
+  const CutTable& joint = tables.table({true, false, 1});
+  for (int x = 0; x < joint.across().size(); ++x) EXPECT_EQ(joint.value(x, joint.along().size() - 1), 0) << x;
+  EXPECT_NE(tables.columns<std::int64_t>({true, false, 1}, 1).upto(0), nullptr);
+  tables.columns<std::int64_t>({false, false, 1}, 1).upto(0);
+}
+
 TEST(TableSet, MakesEachTableOnce) {
   TableSet tables({fold_shape(10, 6, true)}, {}, limits(40, 12, 2));
   const CutTable& first = tables.table({true, false, 1});
