@@ -5,6 +5,7 @@
 #include <optional>
 
 #include "measure/index.h"
+#include "measure/stop.h"
 #include "measure/wide.h"
 
 namespace foldyard {
@@ -57,7 +58,7 @@ class CountedSearch {
     bool beaten = false;
   };
 
-  bool is_cancelled() const { return budget_.cancelled && budget_.cancelled->load(std::memory_order_relaxed); }
+  bool is_cancelled() const { return is_set(budget_.cancelled); }
 
   std::vector<RestBound::Lay> priced() const {
     std::vector<RestBound::Lay> lays;

@@ -4,6 +4,7 @@
 
 #include "batch/flawed_front.h"
 #include "batch/flaw_places.h"
+#include "measure/stop.h"
 #include "measure/wide.h"
 
 namespace foldyard {
@@ -50,7 +51,7 @@ class Pass {
   const FlawedCloth& cloth() const { return places_.cloth(); }
 
   bool goes_on() {
-    stopped_ = stopped_ || (cancelled_ && cancelled_->load(std::memory_order_relaxed));
+    stopped_ = stopped_ || is_set(cancelled_);
     return !stopped_ && steps_left_ > 0;
   }
 

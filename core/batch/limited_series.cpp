@@ -6,6 +6,7 @@
 
 #include "cutting/copies_hash.h"
 #include "measure/index.h"
+#include "measure/stop.h"
 #include "measure/wide.h"
 
 namespace foldyard {
@@ -122,7 +123,7 @@ class Search {
     return lays;
   }
 
-  bool is_cancelled() const { return budget_.cancelled && budget_.cancelled->load(std::memory_order_relaxed); }
+  bool is_cancelled() const { return is_set(budget_.cancelled); }
 
   // Takes as many of each entry as cloth and limits allow: in the order of gain
   // a length of roll, and again with each entry put first.

@@ -13,6 +13,7 @@
 #include <optional>
 
 #include "batch/order_state.h"
+#include "measure/stop.h"
 
 namespace foldyard {
 
@@ -30,7 +31,7 @@ struct FillTools {
   std::vector<int> ways = {};              // by kind, of how many `last` is asked
   const std::atomic<bool>* cancelled = nullptr;
 
-  bool is_cancelled() const { return cancelled && cancelled->load(std::memory_order_relaxed); }
+  bool is_cancelled() const { return is_set(cancelled); }
 };
 
 std::vector<std::int64_t> fill_needs(const FillTools& tools, int cloth, std::vector<std::int64_t> needs,

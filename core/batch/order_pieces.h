@@ -20,6 +20,7 @@ class PieceCounter {
   // Makes one more; false where panels, the line or a rule do not let it.
   bool add(int line, int cloth);
   const PiecesMade& pieces() const { return pieces_; }
+  // Of a line, over all cloths.
   std::int64_t made(int line) const { return made_[ix(line)]; }
   // Panels that no piece takes.
   const ByClothAndPanel& spare() const { return spare_; }

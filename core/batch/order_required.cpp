@@ -5,6 +5,7 @@
 
 #include "batch/order_pieces.h"
 #include "measure/index.h"
+#include "measure/stop.h"
 
 namespace foldyard {
 
@@ -63,8 +64,7 @@ class Required {
 
 void cut_required(const OrderCase& order, const LengthPool& pool, OrderState& state,
                   const std::atomic<bool>* cancelled) {
-  const auto is_cancelled = [&] { return cancelled && cancelled->load(std::memory_order_relaxed); };
-  for (int r = 0; r < std::ssize(order.rolls) && !is_cancelled(); ++r)
+  for (int r = 0; r < std::ssize(order.rolls) && !is_set(cancelled); ++r)
     if (order.rolls[ix(r)].must && state.rolls[ix(r)].lengths.empty()) Required(order, pool, state, r).run();
 }
 

@@ -4,6 +4,7 @@
 #include <map>
 
 #include "cutting/phase_axis.h"
+#include "measure/stop.h"
 #include "measure/wide.h"
 
 namespace foldyard {
@@ -59,7 +60,7 @@ class PhasedSearch {
       best_so_far = at->second.value;
       for (std::size_t i = 0; i < entries_.size(); ++i) extend(at->first, at->second.value, i);
       steps_ -= std::ssize(entries_);
-      if (cancelled_ && cancelled_->load(std::memory_order_relaxed)) steps_ = 0;
+      if (is_set(cancelled_)) steps_ = 0;
     }
     return series();
   }

@@ -5,6 +5,7 @@
 #include <numeric>
 #include <optional>
 
+#include "measure/stop.h"
 #include "measure/wide.h"
 
 namespace foldyard {
@@ -25,10 +26,6 @@ struct State {
   std::int64_t from = -1;
   int candidate = -1;
 };
-
-using Flag = const std::atomic<bool>*;
-
-bool is_set(Flag flag) { return flag && flag->load(std::memory_order_relaxed); }
 
 // With fewer steps for each entry no search is begun.
 constexpr std::int64_t kStepsAnEntry = 8;
@@ -128,7 +125,7 @@ std::int64_t shortest(const std::vector<Candidate>& candidates) {
 // holds only the shortest rests, and is of no use.
 class CoarseSeries {
  public:
-  CoarseSeries(const std::vector<Candidate>& candidates, std::int64_t capacity, bool round_up, Flag cancelled)
+  CoarseSeries(const std::vector<Candidate>& candidates, std::int64_t capacity, bool round_up, Stop cancelled)
       : unit_(round_up ? capacity / kSlots + 1 : slot(candidates, capacity)), states_(capacity / unit_ + 1) {
     states_[0].gain = 0;
     for (std::int64_t i = 1; i < std::ssize(states_); ++i) {
@@ -167,7 +164,7 @@ class CoarseSeries {
 
 class SeriesSearch {
  public:
-  SeriesSearch(std::vector<Candidate> candidates, std::int64_t capacity, std::int64_t steps, Flag cancelled)
+  SeriesSearch(std::vector<Candidate> candidates, std::int64_t capacity, std::int64_t steps, Stop cancelled)
       : cancelled_(cancelled), candidates_(std::move(candidates)), unit_(shared_unit()), capacity_(capacity / unit_),
         places_(capacity_), steps_left_(steps) {
     for (Candidate& c : candidates_) c.size /= unit_;
@@ -263,7 +260,7 @@ class SeriesSearch {
 
   static constexpr std::int64_t kMostSparseSteps = 400'000;
   static constexpr std::int64_t kMostShortest = 1 << 20;  // a job has fewer than 2^18
-  Flag cancelled_;
+  Stop cancelled_;
   std::vector<Candidate> candidates_;
   std::int64_t unit_;
   std::int64_t capacity_;

@@ -8,12 +8,9 @@
 #include <vector>
 
 #include "cutting/limited_problem.h"
+#include "measure/stop.h"
 
 namespace foldyard::limited {
-
-// Once true the search ends; null: never.
-using Stop = const std::atomic<bool>*;
-inline bool is_set(Stop stop) { return stop && stop->load(std::memory_order_relaxed); }
 
 // Where a build lies: loose anywhere, or with its left rim on the joint.
 enum Rim { kLoose = 0, kJoint = 1 };

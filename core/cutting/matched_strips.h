@@ -18,6 +18,7 @@
 #include "cutting/fold_layout.h"
 #include "cutting/matched_table.h"
 #include "cutting/strips.h"
+#include "measure/stop.h"
 
 namespace foldyard {
 
@@ -51,7 +52,7 @@ class MatchedTables {
   bool is_thinned() const;
   std::int64_t steps() const;  // what a table without joints takes
   bool is_cancelled() const {
-    return limits_.cancelled && limits_.cancelled->load(std::memory_order_relaxed);
+    return is_set(limits_.cancelled);
   }
 
  private:

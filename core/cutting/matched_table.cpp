@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "measure/index.h"
+#include "measure/stop.h"
 
 namespace foldyard {
 
@@ -17,7 +18,7 @@ MatchedTable::MatchedTable(TableKind kind, const PhaseAxis& across, const PhaseA
   steps_.assign(n, Step{});
   offer_shapes();
   for (int y = 0; y < along.size(); ++y) {
-    if (cancelled && cancelled->load(std::memory_order_relaxed)) {
+    if (is_set(cancelled)) {
       leave_from(y);
       return;
     }

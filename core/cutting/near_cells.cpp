@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "measure/index.h"
+#include "measure/stop.h"
 
 namespace foldyard {
 
@@ -58,7 +59,7 @@ std::vector<NearCells::Cells*> NearCells::in_order() {
 
 bool NearCells::spend() {
   if (++steps_ > budget_.steps || entries_ > budget_.entries) return false;
-  return steps_ % 4096 != 0 || !budget_.cancelled || !budget_.cancelled->load(std::memory_order_relaxed);
+  return steps_ % 4096 != 0 || !is_set(budget_.cancelled);
 }
 
 bool NearCells::fill() {

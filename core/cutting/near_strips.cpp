@@ -4,6 +4,7 @@
 
 #include "cutting/laid_strips.h"
 #include "measure/index.h"
+#include "measure/stop.h"
 
 namespace foldyard {
 
@@ -22,7 +23,7 @@ void NearStrips::allow(int v, std::int64_t lengths, Length size, std::int64_t be
 
 bool NearStrips::spend() {
   if (++steps_ > budget_.steps) return false;
-  return steps_ % 4096 != 0 || !budget_.cancelled || !budget_.cancelled->load(std::memory_order_relaxed);
+  return steps_ % 4096 != 0 || !is_set(budget_.cancelled);
 }
 
 NearStrips::Kinds NearStrips::kinds(const FoldLayout& layout, std::int64_t lengths) const {

@@ -2,13 +2,14 @@
 
 #include "cutting/parts_across.h"
 #include "cutting/parts_along.h"
+#include "measure/stop.h"
 
 namespace foldyard {
 
 template <class V>
 void fill_table(const CutTable& table, const std::vector<Leaf>& leaves, std::vector<V>& values,
                 const std::atomic<bool>* cancelled) {
-  if (cancelled && cancelled->load(std::memory_order_relaxed)) return;
+  if (is_set(cancelled)) return;
   const std::size_t n = table.across().size();
   for (const Leaf& leaf : leaves) {
     V& value = values[leaf.y * n + leaf.x];
@@ -17,7 +18,7 @@ void fill_table(const CutTable& table, const std::vector<Leaf>& leaves, std::vec
   PartsAlong<V> along(table, values);
   PartsAcross<V> across(table);
   for (int y = 0; y < table.along().size(); ++y) {
-    if (cancelled && cancelled->load(std::memory_order_relaxed)) return;
+    if (is_set(cancelled)) return;
     V* row = values.data() + y * n;
     along.raise(row, y);
     across.raise(row, y, table.along()[y]);

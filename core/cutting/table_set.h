@@ -21,6 +21,7 @@
 
 #include "cutting/cut_table.h"
 #include "cutting/strip_columns.h"
+#include "measure/stop.h"
 
 namespace foldyard {
 
@@ -31,7 +32,7 @@ struct TableLimits {
   int most_places = kAllPlaces;
   const std::atomic<bool>* cancelled = nullptr;  // true: tables stay unfinished
 
-  bool is_cancelled() const { return cancelled && cancelled->load(std::memory_order_relaxed); }
+  bool is_cancelled() const { return is_set(cancelled); }
 };
 
 class TableSet {

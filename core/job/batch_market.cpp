@@ -10,6 +10,7 @@
 #include "job/byte_gate.h"
 #include "job/length_pricer.h"
 #include "measure/index.h"
+#include "measure/stop.h"
 
 namespace foldyard {
 
@@ -107,9 +108,8 @@ std::vector<Offer> offers_of(const std::vector<Market>& markets, const Asking& a
   std::vector<Offer> offers(markets.size());
   std::atomic<std::size_t> next = 0;
   ByteGate gate(LengthPricer::kMostBytes);
-  const auto is_cancelled = [&] { return asking.cancelled && asking.cancelled->load(std::memory_order_relaxed); };
   const auto work = [&] {
-    for (std::size_t i; !is_cancelled() && (i = next++) < markets.size();) offers[i] = offer_of(markets[i], asking, gate);
+    for (std::size_t i; !is_set(asking.cancelled) && (i = next++) < markets.size();) offers[i] = offer_of(markets[i], asking, gate);
   };
   std::vector<std::future<void>> others;
   for (unsigned n = std::min(4u, std::thread::hardware_concurrency()); n > 1; --n)
@@ -149,7 +149,7 @@ std::optional<Wide> least_of_all(const OrderCase& order, const std::vector<Marke
   for (std::size_t m = 0; m < markets.size(); ++m)
     for (const int s : markets[m].sources)
       for (const int r : order.sources[ix(s)].rolls) {
-        if (cancelled && cancelled->load(std::memory_order_relaxed)) return std::nullopt;
+        if (is_set(cancelled)) return std::nullopt;
         const CaseRoll& roll = order.rolls[ix(r)];
         const Offer& offer = offers[m];
         least += offer.is_whole

@@ -44,7 +44,8 @@ struct Asking {
 };
 
 // In the order of the markets; searched by several threads, as many at once as memory lets.
-// Once cancelled, what is not searched yet offers nothing.
+// Once cancelled, what is not searched yet offers nothing, and then no bound may be drawn from
+// any: least_of_all, given the same flag, draws none.
 std::vector<Offer> offers_of(const std::vector<Market>& markets, const Asking& asking);
 
 // The prices of a solved model, for these weights. may: of pieces beyond must.

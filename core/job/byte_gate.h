@@ -14,12 +14,13 @@ namespace foldyard {
 
 class ByteGate {
  public:
+  // limit: in bytes.
   explicit ByteGate(std::int64_t limit) : limit_(limit) {}
 
   // In from when it is made until it goes out of scope.
   class Pass {
    public:
-    // REQUIRES the gate to live as long as this.
+    // REQUIRES the gate to live as long as this, and bytes ≥ 0.
     Pass(ByteGate& gate, std::int64_t bytes) : gate_(gate), bytes_(bytes) { gate_.enter(bytes_); }
     ~Pass() { gate_.leave(bytes_); }
     Pass(const Pass&) = delete;
@@ -30,6 +31,7 @@ class ByteGate {
     std::int64_t bytes_;
   };
 
+  // In bytes, by all that are in.
   std::int64_t taken() const;
 
  private:

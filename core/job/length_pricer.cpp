@@ -5,6 +5,7 @@
 #include "job/cloth_to_cut.h"
 #include "job/write_pattern.h"
 #include "measure/index.h"
+#include "measure/stop.h"
 
 namespace foldyard {
 
@@ -66,8 +67,7 @@ LengthPricer::LengthPricer(const Job& job, const Roll& cloth, const std::vector<
 
 bool LengthPricer::is_whole() const {
   if (!planner_) return true;
-  const bool is_stopped = cancelled_ && cancelled_->load(std::memory_order_relaxed);
-  return !is_stopped && !is_shortened_ && !planner_->tables().is_thinned();
+  return !is_set(cancelled_) && !is_shortened_ && !planner_->tables().is_thinned();
 }
 
 Wide LengthPricer::most_by_area(Length length) const {

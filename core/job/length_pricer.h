@@ -60,7 +60,7 @@ class LengthPricer {
   // Whether it may be cut so and find room on the table.
   bool may_cut(const FoldWay& way) const;
   bool sells() const { return !panels_.empty(); }
-  // What searching it may take.
+  // What its tables take at most, in bytes, by estimate; nothing where nothing sells.
   std::int64_t most_bytes() const { return planner_ ? planner_->bytes_of_one() : 0; }
   bool is_whole() const;
   // No length of this size gives more.

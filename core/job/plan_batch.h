@@ -24,6 +24,7 @@
 #include "job/job.h"
 #include "job/plan_roll.h"
 #include "measure/result.h"
+#include "measure/stop.h"
 
 namespace foldyard {
 
@@ -38,7 +39,7 @@ struct BatchBudget {
   SearchProgress* progress = nullptr;
   std::function<void(const BatchPlan&)> found = {};
 
-  bool is_cancelled() const { return cancelled && cancelled->load(std::memory_order_relaxed); }
+  bool is_cancelled() const { return is_set(cancelled); }
 };
 
 Result<BatchPlan> plan_batch(const Job& job, const BatchBudget& budget = {});

@@ -17,6 +17,7 @@
 #include "job/job.h"
 #include "job/plan.h"
 #include "measure/result.h"
+#include "measure/stop.h"
 
 namespace foldyard {
 
@@ -59,11 +60,6 @@ struct SearchBudget {
   }
   bool is_cancelled() const { return is_set(cancelled); }
   bool is_unwanted() const { return is_set(unwanted); }
-
- private:
-  static bool is_set(const std::atomic<bool>* flag) {
-    return flag && flag->load(std::memory_order_relaxed);
-  }
 };
 
 Result<Plan> plan_roll(const Job& job, int roll, const FoldWay& way, Aim aim,

@@ -37,7 +37,8 @@ class RollPlanner {
   // Whether the tables of all ways together take no more bytes than the budget has. Those of
   // one way never do: of large ones places are left out.
   bool may_share() const;
-  // What the tables of one way take at most.
+  // What the tables of one way take at most, in bytes, by estimate; nothing for a roll that is
+  // no longer than its end losses.
   std::int64_t bytes_of_one() const;
   // No plan of any way has more worth than this.
   Worth area_bound() const;

@@ -3,6 +3,7 @@
 #include <gtest/gtest.h>
 
 #include <atomic>
+#include <chrono>
 #include <optional>
 #include <thread>
 
@@ -28,11 +29,14 @@ TEST(ByteGate, LetsWaitUntilThereIsRoom) {
   ByteGate gate(100);
   std::optional<ByteGate::Pass> first;
   first.emplace(gate, 70);
-  std::atomic<bool> is_in = false;
+  std::atomic<bool> is_before = false, is_in = false;
   std::thread other([&] {
+    is_before = true;
     const ByteGate::Pass second(gate, 31);
     is_in = true;
   });
+  while (!is_before) std::this_thread::yield();
+  std::this_thread::sleep_for(std::chrono::milliseconds(20));  // long enough to get in, were there no gate
   EXPECT_FALSE(is_in);
   first.reset();
   other.join();
